@@ -1,0 +1,1 @@
+"""Ways to reach a person, each behind the Channel protocol of the core."""

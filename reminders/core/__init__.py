@@ -1,0 +1,1 @@
+"""Pure rules: values in, values out. No input or output, no clock, no randomness."""

@@ -1,0 +1,1 @@
+"""Use cases: each takes a transaction and a moment, and never commits."""

@@ -1,0 +1,1 @@
+"""What comes from outside, turned into plain values: the SMS provider's forms and mail."""
