@@ -35,9 +35,7 @@ COMMANDS = {
 
 def parser_for(names: list[str]) -> argparse.ArgumentParser:
     """Return the parser, with the options of the named commands filled in."""
-    parser = argparse.ArgumentParser(
-        prog="reminders", description="Home exercise reminders for physiotherapy clients."
-    )
+    parser = argparse.ArgumentParser(prog="reminders", description="Home exercise reminders for physiotherapy clients.")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", required=True)
     for name, words in COMMANDS.items():
         sub = commands.add_parser(name, help=words, description=words[0].upper() + words[1:] + ".")

@@ -19,9 +19,7 @@ def instant(text: str, field: str) -> datetime:
     try:
         moment = datetime.fromisoformat(text.strip())
     except ValueError:
-        raise BadInput(
-            f"{field} is not an ISO 8601 instant such as 2027-03-01T08:30:00Z: {text!r}."
-        ) from None
+        raise BadInput(f"{field} is not an ISO 8601 instant such as 2027-03-01T08:30:00Z: {text!r}.") from None
     if moment.tzinfo is None:
         raise BadInput(f"{field} needs an offset or Z, such as 2027-03-01T08:30:00-05:00: {text!r}.")
     return moment.astimezone(UTC)

@@ -1,0 +1,98 @@
+"""The one door to the database: `Database.begin` is the only way to write and the only commit; `Database.read` looks.
+
+SQLite runs with WAL, foreign keys, synchronous=FULL and BEGIN IMMEDIATE: a deferred transaction that turns into a writer
+loses updates silently. On PostgreSQL a writer locks the client's row first (`lock_client`).
+"""
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Engine, create_engine, event, text
+from sqlalchemy.engine import make_url
+from sqlmodel import Session as Tx
+
+from reminders.errors import BadInput
+
+__all__ = ["Database", "Tx", "lock_client", "sqlite_path"]
+
+
+def sqlite_path(url: str) -> Path | None:
+    """Return the file of an SQLite address, None for any other database or one in memory."""
+    parsed = make_url(url)
+    if parsed.get_backend_name() != "sqlite" or not parsed.database or parsed.database == ":memory:":
+        return None
+    return Path(parsed.database).absolute()
+
+
+def make_engine(url: str) -> Engine:
+    """Return an engine that hides parameters from logs and errors."""
+    backend = make_url(url).get_backend_name()
+    if backend == "sqlite":
+        engine = create_engine(url, hide_parameters=True, connect_args={"timeout": 30, "check_same_thread": False})
+        event.listen(engine, "connect", prepare_sqlite)
+        event.listen(engine, "begin", begin_sqlite)
+        return engine
+    if backend == "postgresql":
+        return create_engine(url, hide_parameters=True, pool_pre_ping=True, pool_size=10, max_overflow=20)
+    raise BadInput("REMINDERS_DATABASE_URL must start with sqlite:/// or postgresql+psycopg://.")
+
+
+def prepare_sqlite(connection: sqlite3.Connection, _record: Any) -> None:
+    """Set what every connection needs; transactions are begun by us, never by the driver."""
+    connection.isolation_level = None
+    for pragma in ("journal_mode=WAL", "foreign_keys=ON", "synchronous=FULL", "busy_timeout=30000"):
+        connection.execute(f"PRAGMA {pragma}")
+
+
+def begin_sqlite(connection: Any) -> None:
+    """Take the write lock at once for writers, so that nothing read can have changed by the time of writing."""
+    writing = connection.get_execution_options().get("writing", False)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
+
+
+class Database:
+    """A database and its transactions."""
+
+    def __init__(self, url: str) -> None:
+        """Open the database that an address names; nothing is created."""
+        self.url = url
+        self.engine = make_engine(url)
+        self.is_postgres = self.engine.dialect.name == "postgresql"
+
+    @contextmanager
+    def begin(self) -> Iterator[Tx]:
+        """Run a block in one write transaction: committed at its end, rolled back on any error."""
+        with self.engine.connect().execution_options(writing=True) as connection:
+            tx = Tx(bind=connection, expire_on_commit=False)
+            try:
+                yield tx
+                tx.commit()
+            except BaseException:
+                tx.rollback()
+                raise
+            finally:
+                tx.close()
+
+    @contextmanager
+    def read(self) -> Iterator[Tx]:
+        """Run a block that only looks; whatever it changed is thrown away."""
+        with self.engine.connect() as connection:
+            tx = Tx(bind=connection, expire_on_commit=False, autoflush=False)
+            try:
+                yield tx
+            finally:
+                tx.rollback()
+                tx.close()
+
+    def close(self) -> None:
+        """Give back every connection."""
+        self.engine.dispose()
+
+
+def lock_client(tx: Tx, client_id: int) -> None:
+    """Let one writer at a time change what hangs on a client; SQLite has one writer anyway."""
+    if tx.get_bind().dialect.name == "postgresql":
+        tx.execute(text("SELECT id FROM client WHERE id = :id FOR UPDATE"), {"id": client_id})
