@@ -1,0 +1,210 @@
+"""Queueing what is to be said: to a client, to staff, to the operator. Only rows are written here; flows/deliver.py sends.
+
+The words are rendered when a row is claimed, so only a template's name and plain values are kept.
+"""
+
+from collections.abc import Callable, Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+from reminders.core.kinds import kind_of
+from reminders.core.schedule import inside_window, local_date, next_inside_window
+from reminders.store import clients, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import Client, Clinic, ClinicNote, Contact, InboundRow, Outbound, Staff
+
+LATE_ANSWER = timedelta(minutes=15)  # an answer later than this after the text it answers waits for the window
+DANGER_ANSWER = timedelta(hours=12)  # a danger answer does not, while its text is younger than this
+
+
+def answer(
+    tx: Tx,
+    clinic: Clinic,
+    inbound: InboundRow,
+    client: Client | None,
+    kind: str,
+    template: str,
+    details: dict[str, Any],
+    now: datetime,
+    *,
+    due_at: datetime | None = None,
+    session_id: int | None = None,
+) -> int | None:
+    """Queue an answer to the address that a message came from; return its id, None when it was queued before."""
+    row = Outbound(
+        key=outbox.answer_key(inbound.id or 0, kind),
+        clinic_id=clinic.id or 0,
+        client_id=client.id if client else None,
+        contact_id=contact_id_at(tx, client, inbound.address) if client else None,
+        session_id=session_id,
+        inbound_id=inbound.id,
+        kind=kind,
+        channel="email" if "@" in inbound.address else "sms",
+        to=inbound.address,
+        language=client.language if client else "en",
+        template=template,
+        details=details,
+        due_at=due_at or answer_due_at(clinic, client, inbound.received_at, kind, now),
+        created_at=now,
+    )
+    return outbox.queue(tx, row)
+
+
+def contact_id_at(tx: Tx, client: Client, address: str) -> int | None:
+    """Return which of a client's contacts an address is."""
+    found = [contact.id for contact in clients.contacts_of(tx, client.id or 0) if contact.address == address]
+    return found[0] if found else None
+
+
+def answer_due_at(clinic: Clinic, client: Client | None, received_at: datetime, kind: str, now: datetime) -> datetime:
+    """Return when an answer goes: at once, or in the next window when its text is old."""
+    age = now - received_at
+    if age <= LATE_ANSWER or client is None:
+        return now
+    if kind_of(kind).priority == 0 and age < DANGER_ANSWER:
+        return now
+    return next_inside_window(now, clients.window_of(clinic, client), client.time_zone)
+
+
+def tell_client(
+    tx: Tx,
+    clinic: Clinic,
+    client: Client,
+    kind: str,
+    template: str,
+    details: dict[str, Any],
+    now: datetime,
+    key: Callable[[int], str],
+    *,
+    due_at: datetime | None = None,
+    session_id: int | None = None,
+    alert_id: int | None = None,
+    expires_at: datetime | None = None,
+    text_only: bool = False,
+) -> list[int]:
+    """Queue what the service begins, to each open address that her channel setting names; `key` takes a contact's id."""
+    window = clients.window_of(clinic, client)
+    contacts = clients.wanted_contacts(client, clients.contacts_of(tx, client.id or 0))
+    queued: list[int] = []
+    for contact in contacts:
+        if text_only and contact.kind != "sms":
+            continue
+        row = Outbound(
+            key=key(contact.id or 0),
+            clinic_id=clinic.id or 0,
+            client_id=client.id,
+            contact_id=contact.id,
+            session_id=session_id,
+            alert_id=alert_id,
+            kind=kind,
+            channel=contact.kind,
+            to=contact.address,
+            language=client.language,
+            template=template,
+            details=details,
+            due_at=due_at or next_inside_window(now, window, client.time_zone),
+            expires_at=expires_at,
+            window_from=window[0],
+            window_until=window[1],
+            time_zone=client.time_zone,
+            created_at=now,
+        )
+        found = outbox.queue(tx, row)
+        if found is not None:
+            queued.append(found)
+    return queued
+
+
+def tell_staff(
+    tx: Tx,
+    clinic: Clinic,
+    staff: Staff,
+    kind: str,
+    template: str,
+    details: dict[str, Any],
+    now: datetime,
+    key: Callable[[str], str],
+    *,
+    channels: Sequence[str] = ("sms", "email"),
+    alert_id: int | None = None,
+    due_at: datetime | None = None,
+) -> list[int]:
+    """Queue a message to a staff member; without a mobile (or after STOP from it) it goes by e-mail. `key` takes a channel."""
+    has_mobile = bool(staff.mobile) and staff.mobile_stopped_at is None
+    wanted = [channel for channel in channels if channel != "sms" or has_mobile] or ["email"]
+    queued: list[int] = []
+    for channel in wanted:
+        row = Outbound(
+            key=key(channel),
+            clinic_id=clinic.id or 0,
+            staff_id=staff.id,
+            alert_id=alert_id,
+            kind=kind,
+            channel=channel,
+            to=staff.mobile if channel == "sms" else staff.email,
+            template=template,
+            details=details,
+            due_at=due_at or now,
+            created_at=now,
+        )
+        found = outbox.queue(tx, row)
+        if found is not None:
+            queued.append(found)
+    return queued
+
+
+def tell_desk(
+    tx: Tx,
+    clinic: Clinic,
+    client: Client | None,
+    kind: str,
+    words: str,
+    details: dict[str, Any],
+    now: datetime,
+    *,
+    inbound_id: int | None = None,
+) -> ClinicNote:
+    """Put an item into the clinic's inbox: a question, a wish for other days, an unclear reply, a stranger's words."""
+    note = ClinicNote(
+        clinic_id=clinic.id or 0,
+        client_id=client.id if client else None,
+        inbound_id=inbound_id,
+        kind=kind,
+        words=words,
+        details=details,
+        at=now,
+    )
+    tx.add(note)
+    tx.flush()
+    return note
+
+
+def tell_operator(tx: Tx, clinic: Clinic, what: str, details: dict[str, Any], now: datetime) -> None:
+    """Tell whoever runs the service, each thing once a day: an item in the inbox, and a mail where an address is set.
+
+    The row's address is filled in when it is sent (`operator`), since settings are not known here.
+    """
+    key = outbox.operator_key(what, local_date(now, clinic.time_zone))
+    row = Outbound(
+        key=key,
+        clinic_id=clinic.id or 0,
+        kind="operator",
+        channel="email",
+        to="operator",
+        template="operator",
+        details={"what": what, **details},
+        due_at=now,
+        created_at=now,
+    )
+    if outbox.queue(tx, row) is not None:
+        tell_desk(tx, clinic, None, "operator", what, details, now)
+
+
+def may_go_now(row: Outbound, now: datetime) -> bool:
+    """Return whether the local hours of a row allow it to go at an instant."""
+    return not row.window_from or inside_window(now, (row.window_from, row.window_until), row.time_zone)
+
+
+def is_reachable(contacts: Sequence[Contact]) -> bool:
+    """Return whether any of a client's addresses may be written to."""
+    return bool(clients.open_contacts(contacts))

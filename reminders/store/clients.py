@@ -1,0 +1,127 @@
+"""Questions asked of clients and their clinic: plans, open addresses, pauses, holds, staff in charge."""
+
+from collections.abc import Sequence
+from datetime import date, datetime
+
+from sqlmodel import col, select
+
+from reminders.core.hours import Hours, parse_hours
+from reminders.core.schedule import Plan, parse_days, parse_window
+from reminders.store.db import Tx
+from reminders.store.tables import Client, ClientProgram, Clinic, Contact, Hold, Pause, Schedule, Staff
+
+
+def the_clinic(tx: Tx, clinic_id: int) -> Clinic:
+    """Return a clinic that is known to exist."""
+    clinic = tx.get(Clinic, clinic_id)
+    assert clinic is not None
+    return clinic
+
+
+def hours_of(clinic: Clinic) -> Hours:
+    """Return a clinic's opening hours."""
+    return parse_hours(clinic.hours, clinic.time_zone, clinic.closed_days)
+
+
+def plans_of(tx: Tx, client_id: int) -> list[Plan]:
+    """Return a client's schedule versions, oldest first."""
+    rows = tx.exec(select(Schedule).where(Schedule.client_id == client_id).order_by(col(Schedule.from_on)))
+    return [Plan(parse_days(row.days), row.time, row.time_zone, row.from_on) for row in rows]
+
+
+def window_of(clinic: Clinic, client: Client) -> tuple[str, str]:
+    """Return the local hours between which the service may begin a message to a client."""
+    return parse_window(client.window or clinic.window)
+
+
+def contacts_of(tx: Tx, client_id: int) -> list[Contact]:
+    """Return a client's addresses, texts first."""
+    rows = tx.exec(select(Contact).where(Contact.client_id == client_id))
+    return sorted(rows, key=lambda contact: (contact.kind != "sms", contact.id or 0))
+
+
+def wanted_contacts(client: Client, contacts: Sequence[Contact]) -> list[Contact]:
+    """Return the open, usable addresses that her channel setting names; nothing moves to another by itself."""
+    wanted = client.channel.split("+")
+    return [
+        contact for contact in contacts if contact.consent == "open" and not contact.unusable and contact.kind in wanted
+    ]
+
+
+def open_contacts(contacts: Sequence[Contact]) -> list[Contact]:
+    """Return the addresses that may be written to."""
+    return [contact for contact in contacts if contact.consent == "open" and not contact.unusable]
+
+
+def open_hold(tx: Tx, client_id: int) -> Hold | None:
+    """Return the hold that stops a client, if there is one."""
+    statement = select(Hold).where(Hold.client_id == client_id, col(Hold.ended_at).is_(None))
+    return tx.exec(statement.order_by(col(Hold.id))).first()
+
+
+def pause_on(tx: Tx, client_id: int, day: date) -> Pause | None:
+    """Return the pause that covers a local date."""
+    statement = select(Pause).where(
+        Pause.client_id == client_id,
+        col(Pause.ended_at).is_(None),
+        col(Pause.from_on) <= day,
+        col(Pause.until_on) >= day,
+    )
+    return tx.exec(statement.order_by(col(Pause.id))).first()
+
+
+def program_on(tx: Tx, client_id: int, day: date) -> ClientProgram | None:
+    """Return the program version that counts on a local date."""
+    statement = select(ClientProgram).where(ClientProgram.client_id == client_id, col(ClientProgram.from_on) <= day)
+    return tx.exec(statement.order_by(col(ClientProgram.number).desc())).first()
+
+
+def newest_program(tx: Tx, client_id: int) -> ClientProgram | None:
+    """Return a client's newest program version, begun or not."""
+    statement = select(ClientProgram).where(ClientProgram.client_id == client_id)
+    return tx.exec(statement.order_by(col(ClientProgram.number).desc())).first()
+
+
+def therapist_of(tx: Tx, client: Client) -> Staff | None:
+    """Return the therapist in charge of a client."""
+    return tx.get(Staff, client.therapist_id)
+
+
+def staff_by_email(tx: Tx, email: str) -> Staff | None:
+    """Return a staff member by her e-mail address."""
+    return tx.exec(select(Staff).where(Staff.email == email.strip().lower())).first()
+
+
+def admins_of(tx: Tx, clinic_id: int) -> list[Staff]:
+    """Return a clinic's admins who are at work."""
+    statement = select(Staff).where(Staff.clinic_id == clinic_id, Staff.role == "admin", col(Staff.is_active).is_(True))
+    return list(tx.exec(statement.order_by(col(Staff.id))))
+
+
+def lead_of(tx: Tx, clinic: Clinic) -> Staff | None:
+    """Return the clinic's lead: the one its setting names, else its first staff member of that role."""
+    if clinic.lead_email:
+        named = staff_by_email(tx, clinic.lead_email)
+        if named and named.is_active:
+            return named
+    statement = select(Staff).where(Staff.clinic_id == clinic.id, Staff.role == "lead", col(Staff.is_active).is_(True))
+    return tx.exec(statement.order_by(col(Staff.id))).first()
+
+
+def on_leave(staff: Staff, day: date) -> bool:
+    """Return whether a staff member's cover is in force on a date."""
+    if staff.cover_id is None or staff.cover_from_on is None:
+        return False
+    return staff.cover_from_on <= day and (staff.cover_until_on is None or day <= staff.cover_until_on)
+
+
+def clients_at(tx: Tx, address: str) -> list[tuple[Contact, Client]]:
+    """Return every client whose contact an address is."""
+    statement = select(Contact, Client).join(Client, col(Contact.client_id) == col(Client.id))
+    return list(tx.exec(statement.where(Contact.address == address).order_by(col(Client.id))))
+
+
+def last_heard(client: Client, now: datetime) -> None:
+    """Note that a client was heard at an instant."""
+    if client.last_heard_at is None or client.last_heard_at < now:
+        client.last_heard_at = now

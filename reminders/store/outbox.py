@@ -1,0 +1,188 @@
+"""Queueing and settling what is to be said. Every key is built here, from ids and ISO dates, never from shown text."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Table, func, or_, update
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlmodel import col, select
+
+from reminders.core.kinds import kind_of
+from reminders.store.db import Tx
+from reminders.store.tables import Contact, Outbound
+
+TABLE: Table = Outbound.__table__  # type: ignore[attr-defined]
+SENT_STATES = ("accepted", "delivered")
+UNDER_WAY = ("claimed", "unknown")
+
+
+def reminder_key(client_id: int, on_date: date, contact_id: int) -> str:
+    """Return the key of a session's reminder to one address."""
+    return f"reminder:{client_id}:{on_date.isoformat()}:{contact_id}"
+
+
+def evening_key(session_id: int) -> str:
+    """Return the key of a session's one evening prompt."""
+    return f"evening:{session_id}"
+
+
+def welcome_key(contact_id: int, consent_event_id: int) -> str:
+    """Return the key of the welcome that a consent brings."""
+    return f"welcome:{contact_id}:{consent_event_id}"
+
+
+def answer_key(inbound_id: int, kind: str, address: str = "") -> str:
+    """Return the key of an answer of one kind to one inbound message; `address` when it goes elsewhere too."""
+    return f"answer:{inbound_id}:{kind}" + (f":{address}" if address else "")
+
+
+def question_key(client_id: int, kind: str, on_date: date, contact_id: int = 0) -> str:
+    """Return the key of a question that the service begins on a local date."""
+    return f"question:{client_id}:{kind}:{on_date.isoformat()}:{contact_id}"
+
+
+def client_key(kind: str, client_id: int, cause_id: int, contact_id: int) -> str:
+    """Return the key of a message to a client caused by a row of the record (a hold, a note, an alert)."""
+    return f"{kind}:{client_id}:{cause_id}:{contact_id}"
+
+
+def alert_key(alert_id: int, round_number: int, step: int, staff_id: int, channel: str) -> str:
+    """Return the key of one call of an alert: its round (it may open again), step, person and channel."""
+    return f"alert:{alert_id}:{round_number}:{step}:{staff_id}:{channel}"
+
+
+def note_key(staff_id: int, slot: datetime, channel: str) -> str:
+    """Return the key of a staff member's gathered notes at one of her hours."""
+    return f"note:{staff_id}:{slot.isoformat()}:{channel}"
+
+
+def digest_key(therapist_id: int, week: str) -> str:
+    """Return the key of a weekly digest."""
+    return f"digest:{therapist_id}:{week}"
+
+
+def operator_key(what: str, on_date: date) -> str:
+    """Return the key of a word to the operator: each thing once a day."""
+    return f"operator:{what}:{on_date.isoformat()}"
+
+
+def staff_key(kind: str, staff_id: int, cause: str) -> str:
+    """Return the key of any other message to staff."""
+    return f"{kind}:{staff_id}:{cause}"
+
+
+def insert_for(tx: Tx) -> Any:
+    """Return the dialect's INSERT into the outbox, which can leave a known key alone."""
+    postgres = tx.get_bind().dialect.name == "postgresql"
+    return postgresql.insert(TABLE) if postgres else sqlite.insert(TABLE)
+
+
+def queue(tx: Tx, row: Outbound) -> int | None:
+    """Write one message to be sent; return its id, or None when its key was there already."""
+    rules = kind_of(row.kind)
+    row.priority = rules.priority
+    row.order_full = rules.order_full
+    row.is_answer = rules.is_answer
+    if row.expires_at is None and rules.expires_minutes:
+        row.expires_at = row.due_at + timedelta(minutes=rules.expires_minutes)
+    values = row.model_dump(exclude={"id"})
+    statement = insert_for(tx).values(**values).on_conflict_do_nothing(index_elements=["key"]).returning(TABLE.c.id)
+    found = tx.connection().execute(statement).scalar_one_or_none()
+    row.id = found
+    return found
+
+
+def queue_many(tx: Tx, rows: Sequence[Outbound]) -> None:
+    """Write many messages at once; keys already there are left alone. The rows get no ids."""
+    if not rows:
+        return
+    values = []
+    for row in rows:
+        rules = kind_of(row.kind)
+        row.priority, row.order_full, row.is_answer = rules.priority, rules.order_full, rules.is_answer
+        if row.expires_at is None and rules.expires_minutes:
+            row.expires_at = row.due_at + timedelta(minutes=rules.expires_minutes)
+        values.append(row.model_dump(exclude={"id"}))
+    tx.connection().execute(insert_for(tx).on_conflict_do_nothing(index_elements=["key"]), values)
+
+
+def withdraw(
+    tx: Tx, now: datetime, why: str, *, client_id: int, kinds: Iterable[str] = (), session_id: int | None = None
+) -> int:
+    """Take back a client's waiting messages, all or of some kinds or one session; return how many."""
+    statement = update(Outbound).where(col(Outbound.client_id) == client_id, col(Outbound.state) == "waiting")
+    names = tuple(kinds)
+    if names:
+        statement = statement.where(col(Outbound.kind).in_(names))
+    if session_id is not None:
+        statement = statement.where(col(Outbound.session_id) == session_id)
+    result = tx.execute(statement.values(state="withdrawn", why=why, settled_at=now))
+    return int(result.rowcount)  # type: ignore[attr-defined]
+
+
+def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], skip: Sequence[int] = ()) -> list[Outbound]:
+    """Return waiting messages that are due, most pressing first, locked against other workers on PostgreSQL."""
+    statement = (
+        select(Outbound)
+        .where(col(Outbound.state) == "waiting", col(Outbound.due_at) <= now, col(Outbound.channel).in_(channels))
+        .order_by(col(Outbound.priority), col(Outbound.due_at), col(Outbound.id))
+        .limit(limit)
+        .with_for_update(skip_locked=True)
+    )
+    if skip:
+        statement = statement.where(col(Outbound.id).not_in(skip))
+    return list(tx.exec(statement))
+
+
+def lapsed_claims(tx: Tx, now: datetime, limit: int = 200) -> list[Outbound]:
+    """Return claimed messages whose lease has run out: their attempts are unknown."""
+    statement = (
+        select(Outbound)
+        .where(col(Outbound.state) == "claimed", col(Outbound.claim_until) <= now)
+        .order_by(col(Outbound.id))
+        .limit(limit)
+        .with_for_update(skip_locked=True)
+    )
+    return list(tx.exec(statement))
+
+
+def unknown(tx: Tx, limit: int = 200) -> list[Outbound]:
+    """Return messages whose last attempt was cut off."""
+    statement = select(Outbound).where(col(Outbound.state) == "unknown").order_by(col(Outbound.id)).limit(limit)
+    return list(tx.exec(statement))
+
+
+def next_due_at(tx: Tx) -> datetime | None:
+    """Return when the next waiting message is due."""
+    return tx.exec(select(func.min(Outbound.due_at)).where(col(Outbound.state) == "waiting")).one()
+
+
+def begun_since(tx: Tx, client_ids: Sequence[int], since: datetime) -> list[tuple[int, datetime]]:
+    """Return (client, instant) of every service-begun text that was or may have been handed over since an instant."""
+    statement = select(Outbound.client_id, Outbound.claimed_at).where(
+        col(Outbound.client_id).in_(client_ids),
+        col(Outbound.channel) == "sms",
+        col(Outbound.order_full) > 0,
+        col(Outbound.state).in_(SENT_STATES + UNDER_WAY),
+        col(Outbound.claimed_at) > since,
+    )
+    return [(client_id, at) for client_id, at in tx.exec(statement) if client_id is not None and at is not None]
+
+
+def receipts_held(tx: Tx, to: str) -> frozenset[str]:
+    """Return the provider receipts that our rows for an address hold."""
+    found = tx.exec(select(Outbound.receipt).where(col(Outbound.to) == to, col(Outbound.receipt) != ""))
+    return frozenset(found)
+
+
+def contacts_of(tx: Tx, client_id: int) -> list[Contact]:
+    """Return a client's addresses, texts first."""
+    rows = tx.exec(select(Contact).where(Contact.client_id == client_id))
+    return sorted(rows, key=lambda contact: (contact.kind != "sms", contact.id or 0))
+
+
+def failed_or_waiting(tx: Tx, session_id: int) -> list[Outbound]:
+    """Return the reminders of a session, in the order written."""
+    statement = select(Outbound).where(Outbound.session_id == session_id, or_(col(Outbound.kind) == "reminder"))
+    return list(tx.exec(statement.order_by(col(Outbound.id))))
