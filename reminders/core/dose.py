@@ -30,7 +30,7 @@ LARGEST_LOAD_STEP_PERCENT = 10
 KILOGRAMS_IN_A_POUND = 0.45359237
 
 _AMOUNT = re.compile(
-    r"(?P<sets>\d{1,3})\s*[x×]\s*(?P<count>\d{1,4})(?:\s*(?P<unit>sec(?:ond)?s?|s|min(?:ute)?s?)(?=\s|,|$))?",
+    r"(?P<sets>\d{1,3})\s*[x×]\s*(?P<count>\d{1,4})(?:\s*(?P<unit>sec(?:ond)?s?|s|min(?:ute)?s?|reps?)(?=\s|,|$))?",
     re.IGNORECASE,
 )
 _WEIGHT = re.compile(r"(?P<number>\d{1,3}(?:\.\d{1,2})?)\s*(?P<unit>kg|lb)s?", re.IGNORECASE)
@@ -101,7 +101,7 @@ def read_dose(line: str) -> Dose:
             f'The dose "{line.strip()}" has "{rest.strip()}", which is no load and no hand support. {_WRITE_LIKE}.'
         )
     sets, count, unit = int(amount["sets"]), int(amount["count"]), amount["unit"] or ""
-    if not unit:
+    if not unit or unit.startswith("rep"):
         return Dose(sets, reps=count, load=load, hand_support=hands)
     seconds = count * 60 if unit.startswith("min") else count
     return Dose(sets, seconds=seconds, load=load, hand_support=hands)
