@@ -2,7 +2,7 @@
 
 from sqlmodel import SQLModel
 
-from reminders.store.tables.access import ApiToken, Audit, IdempotentAnswer, SignInLink, WebSession
+from reminders.store.tables.access import ApiToken, Audit, IdempotentAnswer, SignInLink, SignInTry, WebSession
 from reminders.store.tables.alerts import Alert, AlertEvent, ClinicNote, Digest, Flag, Proposal
 from reminders.store.tables.outbox import Attempt, DeliveryEvent, Outbound
 from reminders.store.tables.people import Client, Clinic, ConsentEvent, Contact, Precaution, Schedule, Staff
@@ -53,6 +53,7 @@ __all__ = [
     "Report",
     "Schedule",
     "SignInLink",
+    "SignInTry",
     "Staff",
     "WebSession",
     "metadata",

@@ -35,6 +35,17 @@ class WebSession(SQLModel, table=True):
     ended_at: datetime | None = None
 
 
+class SignInTry(SQLModel, table=True):
+    """Failed sign-ins of one account from one address, both kept as keyed hashes; guessing is slowed by them."""
+
+    __tablename__ = "sign_in_try"
+
+    id: int | None = Field(default=None, primary_key=True)
+    who: str = Field(unique=True)
+    failures: int = 0
+    last_at: datetime
+
+
 class ApiToken(SQLModel, table=True):
     """A bearer token of one clinic; only its hash is kept."""
 

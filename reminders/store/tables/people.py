@@ -50,6 +50,7 @@ class Staff(SQLModel, table=True):
     levels: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     password_hash: str = ""
     totp_secret: str = ""
+    totp_step: int = 0  # the newest 30-second step whose code was used; a code serves once
     created_at: datetime | None = None
 
 

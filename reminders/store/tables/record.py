@@ -27,6 +27,7 @@ class ExerciseSession(SQLModel, table=True):
     kind: str = "planned"
     due_at: datetime
     closes_at: datetime | None = None
+    queued_at: datetime | None = None  # when its reminders were written to the outbox
     state: str = "planned"
     list_letter: str = "A"
     program_id: int | None = Field(default=None, foreign_key="client_program.id")

@@ -117,6 +117,14 @@ def upgrade() -> None:
     sa.Column('value', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.PrimaryKeyConstraint('name')
     )
+    op.create_table('sign_in_try',
+    sa.Column('id', sa.Integer(), nullable=False),
+    sa.Column('who', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
+    sa.Column('failures', sa.Integer(), nullable=False),
+    sa.Column('last_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
+    sa.PrimaryKeyConstraint('id'),
+    sa.UniqueConstraint('who')
+    )
     op.create_table('api_token',
     sa.Column('id', sa.Integer(), nullable=False),
     sa.Column('clinic_id', sa.Integer(), nullable=False),
@@ -190,6 +198,7 @@ def upgrade() -> None:
     sa.Column('levels', sa.JSON(), nullable=False),
     sa.Column('password_hash', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('totp_secret', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
+    sa.Column('totp_step', sa.Integer(), nullable=False),
     sa.Column('created_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.ForeignKeyConstraint(['clinic_id'], ['clinic.id'], ),
     sa.ForeignKeyConstraint(['cover_id'], ['staff.id'], ),
@@ -523,6 +532,7 @@ def upgrade() -> None:
     sa.Column('kind', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('due_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
     sa.Column('closes_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
+    sa.Column('queued_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('state', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('list_letter', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('program_id', sa.Integer(), nullable=True),
@@ -789,6 +799,7 @@ def downgrade() -> None:
         batch_op.drop_index(batch_op.f('ix_api_token_clinic_id'))
 
     op.drop_table('api_token')
+    op.drop_table('sign_in_try')
     op.drop_table('mark')
     op.drop_table('lease')
     op.drop_table('inbound_mailbox')
