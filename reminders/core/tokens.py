@@ -30,7 +30,7 @@ def proof(secret: str, use: str, words: str) -> str:
 
 def is_proof(secrets: Sequence[str], use: str, words: str, given: str) -> bool:
     """Return whether a proof was made with any of the secrets."""
-    return any([hmac.compare_digest(proof(secret, use, words), given) for secret in secrets])
+    return any(hmac.compare_digest(proof(secret, use, words), given) for secret in secrets)
 
 
 def make_token(secrets: Sequence[str], use: str, number: int) -> str:
