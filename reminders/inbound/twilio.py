@@ -3,7 +3,6 @@
 Nothing is stored or answered here; the routes are in `web`, the provider's list of what came in is in `channels.sms`.
 """
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import datetime
 from urllib.parse import parse_qs, parse_qsl, urlsplit
@@ -11,6 +10,7 @@ from urllib.parse import parse_qs, parse_qsl, urlsplit
 from twilio.request_validator import RequestValidator
 
 from reminders.core.channel import Inbound, StatusReport
+from reminders.core.intake import clean, number, whole
 from reminders.settings import Settings
 
 SOURCE = "sms"
@@ -97,7 +97,7 @@ def inbound_of(form: Form, raw: bytes, now: datetime) -> Inbound:
         text=clean(form.get("Body", "")),
         raw=raw,
         received_at=now,
-        pictures=pictures(form.get("NumMedia", "")),
+        pictures=min(whole(form.get("NumMedia", "")), MAX_PICTURES),
         opt_out_type=clean(form.get("OptOutType", ""))[:20].upper(),
     )
 
@@ -119,28 +119,3 @@ def status_of(form: Form, raw: bytes, target: str) -> StatusReport:
 def sid_of(form: Form) -> str:
     """Return the provider's own name for the message, empty where the form has none."""
     return clean(form.get("MessageSid") or form.get("SmsSid") or form.get("SmsMessageSid") or "")[:64]
-
-
-def number(text: str) -> str:
-    """Return a phone number as E.164; what is no number, such as a brand's name, stays as it is.
-
-    A plus sign that someone forgot to encode arrives as a blank.
-    """
-    bare = clean(text).strip()
-    digits = re.sub(r"[\s().-]", "", bare.removeprefix("+"))
-    return f"+{digits}" if re.fullmatch(r"[1-9][0-9]{6,14}", digits) and len(bare) > 8 else bare[:64]
-
-
-def pictures(text: str) -> int:
-    """Return how many pictures came along, 0 for what is no number."""
-    return min(whole(text), MAX_PICTURES)
-
-
-def whole(text: str) -> int:
-    """Return a whole number of at most 18 digits, 0 for anything else."""
-    return int(text) if re.fullmatch(r"[0-9]{1,18}", text, re.ASCII) else 0
-
-
-def clean(text: str) -> str:
-    """Return the text with NUL and lone surrogates replaced: a database refuses them, and the raw form keeps them."""
-    return "".join("\ufffd" if sign == "\x00" or "\ud800" <= sign <= "\udfff" else sign for sign in text)
