@@ -1,0 +1,21 @@
+#!/bin/sh
+# Writes the locked requirements anew from pyproject.toml, for Python 3.11 to 3.13 and every platform. Needs uv on the PATH.
+# The files name no registry: each machine's pip uses its own.
+set -eu
+cd "$(dirname "$0")/.."
+
+lock() {
+    out="deploy/requirements$1.txt"
+    shift
+    {
+        echo "# Made by deploy/lock.sh from pyproject.toml; change that, then run it."
+        uv pip compile --quiet --no-cache --universal --python-version 3.11 --no-annotate --no-header \
+            --no-emit-index-url --no-emit-find-links "$@"
+    } >"$out.new"
+    mv "$out.new" "$out"
+}
+
+# hatchling builds the project itself, without pip's own network access for it.
+echo "hatchling>=1.25" | lock "" pyproject.toml -
+lock "-test" --constraint deploy/requirements.txt --extra test pyproject.toml
+lock "-postgres" --constraint deploy/requirements-test.txt --extra test --extra postgres pyproject.toml
