@@ -1,0 +1,121 @@
+"""Whose a reply is and which session a report goes to. Pure: the record is passed in as plain values.
+
+What a session is worth once the report is attached stands in `core.session_value`; who is asked what, in `core.decide`.
+"""
+
+import unicodedata
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+LATE_REPORT_DAYS = 7  # a report within 7 days still turns a session into done or part
+WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+OPEN_STATES = frozenset({"reminded", "skipped", "missed", "unsent"})  # what a report without a day may turn
+
+
+@dataclass(frozen=True)
+class KnownSession:
+    """A session as far as attribution needs it."""
+
+    id: int
+    on_date: date
+    state: str
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where a report goes: a session of the program, or `session_id` None for an extra on `on_date`."""
+
+    session_id: int | None
+    on_date: date
+
+
+@dataclass(frozen=True)
+class Holder:
+    """One of the clients on a phone: the names she goes by there, and whether an answer from her is awaited."""
+
+    client_id: int
+    names: tuple[str, ...]
+    awaits: bool = False
+    was_asked: bool = False
+
+
+def named_day(when: str | None, today: date) -> date | None:
+    """Return the local date that a reply speaks of, None when it names none or one still to come.
+
+    A weekday is the latest such day up to today.
+    """
+    if when is None:
+        return None
+    if when == "today":
+        return today
+    if when == "yesterday":
+        return today - timedelta(days=1)
+    if when in WEEKDAYS:
+        return today - timedelta(days=(today.weekday() - WEEKDAYS.index(when)) % 7)
+    try:
+        day = date.fromisoformat(when)
+    except ValueError:
+        return None
+    return day if day <= today else None
+
+
+def place(when: str | None, today: date, sessions: Sequence[KnownSession], *, only_pain: bool = False) -> Place:
+    """Return the session that a report belongs to; `sessions` are the program's own, extras left out.
+
+    The day that it names, or where that day has none the latest before it; without a day today's; else the latest of
+    the last 7 days that is reminded, skipped, missed or unsent; else an extra. A reply of pain alone (`only_pain`) says
+    nothing of a session done, so without a day it joins an earlier one only while that is still awaited.
+    """
+    recent = [known for known in sessions if today - timedelta(days=LATE_REPORT_DAYS) <= known.on_date <= today]
+    recent.sort(key=lambda known: known.on_date, reverse=True)
+    day = named_day(when, today)
+    if day is not None:
+        found = next((known for known in recent if known.on_date <= day), None)
+        return Place(found.id, found.on_date) if found else Place(None, day)
+    if recent and recent[0].on_date == today:
+        return Place(recent[0].id, today)
+    wanted = frozenset({"reminded"}) if only_pain else OPEN_STATES
+    found = next((known for known in recent if known.state in wanted), None)
+    return Place(found.id, found.on_date) if found else Place(None, today)
+
+
+def folded(text: str) -> str:
+    """Return a text in lower case without accents."""
+    parts = unicodedata.normalize("NFD", text.casefold())
+    return "".join(mark for mark in parts if not unicodedata.combining(mark))
+
+
+def words_of(text: str) -> list[str]:
+    """Return the words of a text, folded, without punctuation or a possessive s."""
+    cleaned = "".join(mark if mark.isalnum() or mark in "'’" else " " for mark in folded(text))
+    words = [word.replace("’", "'").removesuffix("'s").strip("'") for word in cleaned.split()]
+    return [word for word in words if word]
+
+
+def named_holders(text: str, holders: Sequence[Holder]) -> list[Holder]:
+    """Return the holders whose name stands in a text as whole words, case and accents aside."""
+    line = f" {' '.join(words_of(text))} "
+    return [
+        holder
+        for holder in holders
+        if any(f" {' '.join(words_of(name))} " in line for name in holder.names if words_of(name))
+    ]
+
+
+def whose(text: str, holders: Sequence[Holder], *, is_answer: bool) -> int | None:
+    """Return the client that a reply from a phone belongs to, None when it must be asked.
+
+    Hers whom it names; else hers who was asked, when it answers that (`is_answer`); else hers who alone could have
+    sent it, because only from her an answer is awaited.
+    """
+    if len(holders) == 1:
+        return holders[0].client_id
+    named = named_holders(text, holders)
+    if named:
+        return named[0].client_id if len(named) == 1 else None
+    asked = [holder for holder in holders if holder.was_asked]
+    if is_answer and len(asked) == 1:
+        return asked[0].client_id
+    awaited = [holder for holder in holders if holder.awaits]
+    return awaited[0].client_id if len(awaited) == 1 else None
