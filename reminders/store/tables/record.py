@@ -67,8 +67,10 @@ class InboundRow(SQLModel, table=True):
     is_verified: bool = True
     is_automatic: bool = False
     bounce_of: str = ""
+    bounce_code: str = ""
     opt_out_type: str = ""
-    answers: str = ""  # what of ours it answers: a Message-ID, a reply token or a page's session
+    answers: str = ""  # what of ours it answers, joined by blanks: Message-IDs, `token:…`, `session:…` of a page
+    whole_text: str = ""  # a mail's subject and whole text, where danger words are sought
     client_id: int | None = Field(default=None, index=True)
     reading: dict[str, Any] | None = Field(default=None, sa_type=JSON)
     outcome: str = ""  # what became of it, in one word
@@ -76,6 +78,7 @@ class InboundRow(SQLModel, table=True):
     failures: int = 0
     retry_at: datetime | None = None
     fetched: bool = False  # fetched later from the provider's list, not pushed
+    minute_from_at: datetime | None = None  # its answer went at once: texts in the minute after share one
 
 
 class InboundMail(SQLModel, table=True):

@@ -80,8 +80,10 @@ def upgrade() -> None:
     sa.Column('is_verified', sa.Boolean(), nullable=False),
     sa.Column('is_automatic', sa.Boolean(), nullable=False),
     sa.Column('bounce_of', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
+    sa.Column('bounce_code', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('opt_out_type', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('answers', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
+    sa.Column('whole_text', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('client_id', sa.Integer(), nullable=True),
     sa.Column('reading', sa.JSON(), nullable=True),
     sa.Column('outcome', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
@@ -89,6 +91,7 @@ def upgrade() -> None:
     sa.Column('failures', sa.Integer(), nullable=False),
     sa.Column('retry_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('fetched', sa.Boolean(), nullable=False),
+    sa.Column('minute_from_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.PrimaryKeyConstraint('id'),
     sa.UniqueConstraint('source', 'provider_id')
     )
