@@ -1,0 +1,27 @@
+#!/bin/sh
+# Sets up what is missing, then checks format, lint and types and runs the whole test suite. Options go to pytest:
+# --long runs the long forms. A test that needs something this machine lacks is skipped and named.
+set -eu
+cd "$(dirname "$0")/.."
+. deploy/setup.sh
+set_up -test
+
+failed=""
+run() {
+    name=$1
+    shift
+    say "== $name"
+    "$@" || failed="$failed $name"
+}
+
+run format .venv/bin/python -m ruff format --check --quiet .
+run lint .venv/bin/python -m ruff check --quiet .
+run types .venv/bin/python -m mypy --no-error-summary
+# What a test, or a browser that it starts, keeps or leaves lying lies in the checkout too.
+mkdir -p .venv/home .venv/tmp
+run tests env HOME="$(pwd)/.venv/home" TMPDIR="$(pwd)/.venv/tmp" .venv/bin/python -m pytest -rs "$@"
+
+if [ -n "$failed" ]; then
+    say "Not right:$failed"
+    exit 1
+fi
