@@ -5,7 +5,7 @@ the core's to say. A language is one file more.
 """
 
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -20,7 +20,7 @@ _TABLES = ("phrases", "patterns", "precautions", "effects", "reasons", "programs
 
 
 @dataclass(frozen=True)
-class ExerciseWords:
+class Words:
     """One exercise in one language; `synonyms` are names that a client may use, for the reader of replies."""
 
     code: str
@@ -32,7 +32,7 @@ class ExerciseWords:
 
 
 @dataclass(frozen=True)
-class Wording:
+class ExerciseWords:
     """Everything said about exercises in one language.
 
     `phrases` say doses; `patterns`, `precautions` and `effects` go by their English names, `reasons` and `programs`
@@ -40,7 +40,7 @@ class Wording:
     """
 
     language: str
-    exercises: Mapping[str, ExerciseWords]
+    exercises: Mapping[str, Words]
     phrases: Mapping[str, str]
     patterns: Mapping[str, str]
     precautions: Mapping[str, str]
@@ -48,14 +48,30 @@ class Wording:
     reasons: Mapping[str, str]
     programs: Mapping[str, str]
 
-    @property
-    def names(self) -> dict[str, str]:
-        """Each exercise's name by its code."""
-        return {code: words.name for code, words in self.exercises.items()}
+    def name(self, code: str) -> str:
+        """Return an exercise's name."""
+        return self.exercises[code].name
+
+    def dose(self, item: SessionItem) -> str:
+        """Return a line's dose in words: "20 seconds each side, twice"."""
+        return in_words(item.dose, item.side, self.phrases)
+
+    def dose_short(self, item: SessionItem) -> str:
+        """Return a line's dose in short: "2x20 sec each side"."""
+        return in_short(item.dose, item.side, self.phrases)
+
+    def line(self, item: SessionItem) -> str:
+        """Return a line as a reminder says it: "A sit to stand 10 times, twice"."""
+        return f"{item.letter} {self.name(item.exercise)} {self.dose(item)}"
+
+    def session(self, items: Iterable[SessionItem]) -> str:
+        """Return a session as the reader of replies takes it: "sit to stand 2x10; tandem stance 2x20 sec each side"."""
+        names = {code: words.name for code, words in self.exercises.items()}
+        return session_line(items, names, self.phrases)
 
 
 @lru_cache(maxsize=8)
-def wording(language: str) -> Wording:
+def exercise_words(language: str) -> ExerciseWords:
     """Return the words of a language; raises LookupError naming the file that is missing or lacks an exercise."""
     path = templates_folder() / "exercises" / f"{language}.toml"
     if not path.is_file():
@@ -64,29 +80,9 @@ def wording(language: str) -> Wording:
     lacking = [name for name in (*_TABLES, *LIBRARY) if name not in tables]
     if lacking:
         raise LookupError(f"{path.name} lacks [{lacking[0]}].")
-    exercises = {code: _exercise(code, tables[code]) for code in LIBRARY}
-    return Wording(language, exercises, *(tables[name] for name in _TABLES))
+    exercises = {code: _words(code, tables[code]) for code in LIBRARY}
+    return ExerciseWords(language, exercises, *(tables[name] for name in _TABLES))
 
 
-def _exercise(code: str, table: Mapping[str, Any]) -> ExerciseWords:
-    return ExerciseWords(
-        code, table["name"], table["short"], tuple(table["cues"]), table["safety"], tuple(table["synonyms"])
-    )
-
-
-def item_in_words(item: SessionItem, language: str) -> str:
-    """Return a line of a session as a reminder says it: "A sit to stand 10 times, twice"."""
-    words = wording(language)
-    return f"{item.letter} {words.exercises[item.exercise].name} {in_words(item.dose, item.side, words.phrases)}"
-
-
-def item_in_short(item: SessionItem, language: str) -> str:
-    """Return a line of a session for who asks for short ones: "A sit to stand 2x10"."""
-    words = wording(language)
-    return f"{item.letter} {words.exercises[item.exercise].name} {in_short(item.dose, item.side, words.phrases)}"
-
-
-def session_for_reader(items: tuple[SessionItem, ...], language: str) -> str:
-    """Return a session as the reader of replies takes it: "sit to stand 2x10; tandem stance 2x20 sec each side"."""
-    words = wording(language)
-    return session_line(items, words.names, words.phrases)
+def _words(code: str, table: Mapping[str, Any]) -> Words:
+    return Words(code, table["name"], table["short"], tuple(table["cues"]), table["safety"], tuple(table["synonyms"]))
