@@ -15,7 +15,9 @@ lock() {
     mv "$out.new" "$out"
 }
 
-# hatchling builds the project itself, without pip's own network access for it.
-echo "hatchling>=1.25" | lock "" pyproject.toml -
-lock "-test" --constraint deploy/requirements.txt --extra test pyproject.toml
-lock "-postgres" --constraint deploy/requirements-test.txt --extra test --extra postgres pyproject.toml
+# What builds the project itself is locked too, so that installing it asks the network for nothing more.
+printf 'hatchling>=1.25\neditables\n' >deploy/build.in
+trap 'rm -f deploy/build.in' EXIT
+lock "" pyproject.toml deploy/build.in
+lock "-test" --constraint deploy/requirements.txt --extra test pyproject.toml deploy/build.in
+lock "-postgres" --constraint deploy/requirements-test.txt --extra test --extra postgres pyproject.toml deploy/build.in
