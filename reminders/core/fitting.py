@@ -98,7 +98,10 @@ def _fitted_ladder(old: str, new: str, ladder: Ladder, given: tuple[str, ...]) -
 
 
 def _moved_ladder(old: str, new: str, ladder: Ladder) -> Ladder:
-    if exercise(new).counted != ladder.unit or (exercise(old).side == EACH) != (exercise(new).side == EACH):
+    one_sided = exercise(old).side == EACH, exercise(new).side == EACH
+    # Minutes of rest or of walking are no measure for a hold of seconds.
+    minutes = ladder.rungs[0].dose.count >= 60, exercise(new).dose.count >= 60
+    if exercise(new).counted != ladder.unit or one_sided[0] != one_sided[1] or minutes[0] != minutes[1]:
         return ladder_for(new)
     if exercise(new).loaded:
         return ladder
