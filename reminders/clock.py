@@ -1,5 +1,6 @@
 """The one reader of the time. Everything else is given `now`, an aware UTC instant."""
 
+import time
 from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
@@ -12,6 +13,11 @@ Clock = Callable[[], datetime]
 def system_clock() -> datetime:
     """Return the machine's time as an aware UTC instant."""
     return datetime.now(UTC)
+
+
+def machine_seconds() -> float:
+    """Return the machine's seconds, which its processes share; for pace alone, whatever clock is given."""
+    return time.time()
 
 
 def instant(text: str, field: str) -> datetime:

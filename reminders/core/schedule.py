@@ -82,12 +82,8 @@ def at_local(day: date, hour: str, zone: str) -> datetime:
     """Return the UTC instant of a local time: "24:00" is the next day's start."""
     if hour == "24:00":
         return at_local(day + timedelta(days=1), "00:00", zone)
-    wall = datetime.combine(day, parse_time(hour), zone_of(zone))  # fold 0: the first of two
-    moment = wall.astimezone(UTC)
-    if moment.astimezone(wall.tzinfo).replace(tzinfo=None) == wall.replace(tzinfo=None):
-        return moment
-    # The time was skipped. With fold 0 the offset before the change was used, which moves it later by the gap.
-    return moment
+    # Fold 0 takes the first of two; for a skipped time it takes the offset before, which moves it later by the gap.
+    return datetime.combine(day, parse_time(hour), zone_of(zone)).astimezone(UTC)
 
 
 def occurrences(plan: Plan, after: datetime, until: datetime) -> list[datetime]:
@@ -111,7 +107,7 @@ def days_between(days: tuple[int, ...], first: date, last: date) -> Iterator[dat
 
 
 def next_day(plans: list[Plan], after: date, closed: frozenset[date], horizon: int = 400) -> tuple[date, Plan] | None:
-    """Return the first exercise day after a date and the plan that holds on it; clinic's closed days are passed over."""
+    """Return the first exercise day after a date and the plan that holds on it, past closed days."""
     for offset in range(1, horizon):
         day = after + timedelta(days=offset)
         plan = plan_on(plans, day)

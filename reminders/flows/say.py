@@ -1,4 +1,4 @@
-"""Queueing what is to be said: to a client, to staff, to the operator. Only rows are written here; flows/deliver.py sends.
+"""Queueing what is to be said: to a client, to staff, to the operator. Only rows are written; flows/deliver.py sends.
 
 The words are rendered when a row is claimed, so only a template's name and plain values are kept.
 """
@@ -82,7 +82,7 @@ def tell_client(
     expires_at: datetime | None = None,
     text_only: bool = False,
 ) -> list[int]:
-    """Queue what the service begins, to each open address that her channel setting names; `key` takes a contact's id."""
+    """Queue what the service begins, to each open address her channel setting names; `key` takes a contact's id."""
     window = clients.window_of(clinic, client)
     contacts = clients.wanted_contacts(client, clients.contacts_of(tx, client.id or 0))
     queued: list[int] = []
@@ -129,7 +129,7 @@ def tell_staff(
     alert_id: int | None = None,
     due_at: datetime | None = None,
 ) -> list[int]:
-    """Queue a message to a staff member; without a mobile (or after STOP from it) it goes by e-mail. `key` takes a channel."""
+    """Queue a message to a staff member; with no mobile (or after STOP) by e-mail. `key` takes a channel."""
     has_mobile = bool(staff.mobile) and staff.mobile_stopped_at is None
     wanted = [channel for channel in channels if channel != "sms" or has_mobile] or ["email"]
     queued: list[int] = []

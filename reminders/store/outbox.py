@@ -4,15 +4,21 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Table, func, or_, update
+from sqlalchemy import Table, bindparam, func, or_, update
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlmodel import col, select
 
 from reminders.core.kinds import kind_of
 from reminders.store.db import Tx
-from reminders.store.tables import Contact, Outbound
+from reminders.store.tables import Attempt, ExerciseSession, Outbound
 
 TABLE: Table = Outbound.__table__  # type: ignore[attr-defined]
+ATTEMPTS: Table = Attempt.__table__  # type: ignore[attr-defined]
+END_ATTEMPT = (
+    update(ATTEMPTS)
+    .where(ATTEMPTS.c.outbound_id == bindparam("row"), ATTEMPTS.c.number == bindparam("try"))
+    .values(ended_at=bindparam("at"), outcome=bindparam("how"), code=bindparam("said"), receipt=bindparam("given"))
+)
 SENT_STATES = ("accepted", "delivered")
 UNDER_WAY = ("claimed", "unknown")
 
@@ -147,6 +153,12 @@ def lapsed_claims(tx: Tx, now: datetime, limit: int = 200) -> list[Outbound]:
     return list(tx.exec(statement))
 
 
+def has_lapsed(tx: Tx, now: datetime) -> bool:
+    """Return whether any claim's lease has run out."""
+    statement = select(Outbound.id).where(col(Outbound.state) == "claimed", col(Outbound.claim_until) <= now)
+    return tx.exec(statement.limit(1)).first() is not None
+
+
 def unknown(tx: Tx, limit: int = 200) -> list[Outbound]:
     """Return messages whose last attempt was cut off."""
     statement = select(Outbound).where(col(Outbound.state) == "unknown").order_by(col(Outbound.id)).limit(limit)
@@ -176,13 +188,37 @@ def receipts_held(tx: Tx, to: str) -> frozenset[str]:
     return frozenset(found)
 
 
-def contacts_of(tx: Tx, client_id: int) -> list[Contact]:
-    """Return a client's addresses, texts first."""
-    rows = tx.exec(select(Contact).where(Contact.client_id == client_id))
-    return sorted(rows, key=lambda contact: (contact.kind != "sms", contact.id or 0))
+def by_ids(tx: Tx, ids: Sequence[int]) -> dict[int, Outbound]:
+    """Return rows by their ids."""
+    return {row.id or 0: row for row in tx.exec(select(Outbound).where(col(Outbound.id).in_(ids)))}
 
 
-def failed_or_waiting(tx: Tx, session_id: int) -> list[Outbound]:
+def sessions_of(tx: Tx, ids: Iterable[int | None]) -> dict[int, ExerciseSession]:
+    """Return the sessions that rows speak of, by their ids."""
+    wanted = {one for one in ids if one is not None}
+    if not wanted:
+        return {}
+    return {one.id or 0: one for one in tx.exec(select(ExerciseSession).where(col(ExerciseSession.id).in_(wanted)))}
+
+
+def end_attempts(tx: Tx, ended: Sequence[dict[str, Any]]) -> None:
+    """Write how attempts ended: dicts of row, number, at, outcome, code, receipt."""
+    if ended:
+        tx.connection().execute(END_ATTEMPT, ended)
+
+
+def still_open(tx: Tx, now: datetime) -> int:
+    """Return how many messages are due and neither settled nor given up."""
+    statement = select(func.count()).where(
+        or_(
+            col(Outbound.state).in_(UNDER_WAY),
+            (col(Outbound.state) == "waiting") & (col(Outbound.due_at) <= now),
+        )
+    )
+    return tx.exec(statement).one()
+
+
+def reminders_of(tx: Tx, session_id: int) -> list[Outbound]:
     """Return the reminders of a session, in the order written."""
-    statement = select(Outbound).where(Outbound.session_id == session_id, or_(col(Outbound.kind) == "reminder"))
+    statement = select(Outbound).where(Outbound.session_id == session_id, Outbound.kind == "reminder")
     return list(tx.exec(statement.order_by(col(Outbound.id))))

@@ -1,4 +1,4 @@
-"""Every table of the record, by subject. A row's meaning stands at its class; how it is asked for, in the sibling modules of store."""
+"""Every table of the record, by subject. A row's meaning stands at its class."""
 
 from sqlmodel import SQLModel
 

@@ -47,6 +47,7 @@ class Outbound(SQLModel, table=True):
     time_zone: str = ""
     created_at: datetime
     claimed_at: datetime | None = None
+    called_at: datetime | None = None  # the claim's instant by the machine's clock, for the provider's list
     claim_until: datetime | None = None
     claimed_by: str = ""
     attempts: int = 0

@@ -1,4 +1,4 @@
-"""What was asked of a client, what came back, and what stops her: sessions, inbox, reports, questions, pauses, holds."""
+"""What was asked of a client, what came back, what stops her: sessions, inbox, reports, questions, pauses, holds."""
 
 from datetime import date, datetime
 from typing import Any
@@ -45,7 +45,7 @@ class ExerciseSession(SQLModel, table=True):
 
 
 class InboundRow(SQLModel, table=True):
-    """A message as it came in, kept before it is read. (`source`, `provider_id`) is unique: a repeat changes nothing."""
+    """A message as it came in, kept before it is read. (`source`, `provider_id`) is unique: a repeat is ignored."""
 
     __tablename__ = "inbound"
     __table_args__ = (

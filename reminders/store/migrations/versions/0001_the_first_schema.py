@@ -586,6 +586,7 @@ def upgrade() -> None:
     sa.Column('time_zone', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('created_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=False),
     sa.Column('claimed_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
+    sa.Column('called_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('claim_until', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('claimed_by', sqlmodel.sql.sqltypes.AutoString(), nullable=False),
     sa.Column('attempts', sa.Integer(), nullable=False),

@@ -1,0 +1,260 @@
+"""What follows when a message was accepted, refused, or did not go at all: for its session, its address, its people."""
+
+import hashlib
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlmodel import col, select
+
+from reminders.core.kinds import kind_of
+from reminders.core.provider_codes import state_of, treatment
+from reminders.core.schedule import evening_at
+from reminders.errors import SendError
+from reminders.flows import alert, escalate, gate, say
+from reminders.store import clients, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import Client, Clinic, Contact, DeliveryEvent, ExerciseSession, Outbound
+
+MOST_ATTEMPTS = 12
+FIRST_WAIT_SECONDS, LONGEST_WAIT_SECONDS = 15.0, 600.0
+EVENING_AFTER = timedelta(hours=3)  # no evening prompt when the reminder went less than this before
+UNCONFIRMED_AFTER = 3  # reminders to a contact that never answered
+
+
+def ending(row: Outbound, outcome: str | SendError, now: datetime) -> dict[str, Any]:
+    """Return how an attempt ended, as the outbox keeps it."""
+    said = "accepted"
+    if isinstance(outcome, SendError):
+        said = "unknown" if outcome.unknown else "failed" if outcome.permanent else "retry"
+    return {
+        "row": row.id,
+        "try": row.attempts,
+        "at": now,
+        "how": said,
+        "said": outcome.code if isinstance(outcome, SendError) else "",
+        "given": outcome if isinstance(outcome, str) else "",
+    }
+
+
+def accepted(tx: Tx, row: Outbound, receipt: str, session: ExerciseSession | None, now: datetime) -> None:
+    """Write down that a channel took a message, and what follows from it."""
+    row.state, row.receipt, row.accepted_at, row.settled_at, row.claim_until = "accepted", receipt, now, now, None
+    if kind_of(row.kind).to_staff or row.client_id is None:
+        return
+    if row.kind == "reminder" and session is not None and session.state in ("planned", "unsent"):
+        reminded(tx, row, session, now)
+
+
+def reminded(tx: Tx, row: Outbound, session: ExerciseSession, now: datetime) -> None:
+    """Make a session reminded when one address accepted it; count the easy day and queue the evening prompt."""
+    session.state, session.reminded_at, session.settled_at = "reminded", now, None
+    client = tx.get(Client, row.client_id)
+    contact = tx.get(Contact, row.contact_id) if row.contact_id else None
+    if client is None:
+        return
+    if session.is_easy:
+        client.next_session_easy = False
+        client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
+    if contact is not None and contact.confirmed_at is None:
+        contact.reminders_unconfirmed += 1
+    if row.channel == "sms" and not client.weekly_only:
+        queue_evening(tx, row, session, client, now)
+
+
+def queue_evening(tx: Tx, row: Outbound, session: ExerciseSession, client: Client, now: datetime) -> None:
+    """Queue the one evening prompt of a session; a report withdraws it."""
+    at = evening_at(session.on_date, (row.window_from, row.window_until), row.time_zone)
+    if at - now < EVENING_AFTER:
+        return
+    outbox.queue(
+        tx,
+        Outbound(
+            key=outbox.evening_key(session.id or 0),
+            clinic_id=row.clinic_id,
+            client_id=row.client_id,
+            contact_id=row.contact_id,
+            session_id=session.id,
+            kind="evening",
+            channel="sms",
+            to=row.to,
+            language=row.language,
+            template="evening",
+            due_at=at,
+            window_from=row.window_from,
+            window_until=row.window_until,
+            time_zone=row.time_zone,
+            created_at=now,
+        ),
+    )
+
+
+def refused(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
+    """Write down that a channel did not take a message; return whether it failed for good."""
+    row.claim_until = None
+    if error.code == "lease":
+        row.state = "waiting"
+        return False
+    if error.code == "withdrawn":
+        row.state, row.why, row.settled_at = "withdrawn", str(error), now
+        session_not_reminded(tx, row, str(error), now)
+        return False
+    row.code = error.code
+    if error.unknown and row.channel == "sms":
+        row.state, row.lookups = "unknown", 0
+        return False
+    if error.permanent:
+        give_up(tx, row, now)
+        return True
+    return try_later(tx, row, error, now)
+
+
+def try_later(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
+    """Let a message wait before the next try: growing, jittered, and no shorter than the provider asked."""
+    wait = min(FIRST_WAIT_SECONDS * 2 ** (row.attempts - 1), LONGEST_WAIT_SECONDS)
+    spread = int.from_bytes(hashlib.sha256(f"{row.key}:{row.attempts}".encode()).digest()[:2]) / 65_536
+    wait = max(wait * (0.8 + 0.4 * spread), error.retry_after or 0.0)
+    due_at = now + timedelta(seconds=wait)
+    if row.expires_at is not None and due_at >= row.expires_at:
+        row.state, row.why, row.settled_at = "expired", "too late to try again", now
+        after_failure(tx, row, now)
+        return True
+    if row.attempts >= MOST_ATTEMPTS:
+        give_up(tx, row, now)
+        return True
+    row.state, row.due_at = "waiting", due_at
+    return False
+
+
+def give_up(tx: Tx, row: Outbound, now: datetime) -> None:
+    """Write down a final failure and what it means for the address, the clinic and the operator."""
+    row.state, row.settled_at = "failed", now
+    clinic = clients.the_clinic(tx, row.clinic_id)
+    wanted = treatment(row.code)
+    contact = tx.get(Contact, row.contact_id) if row.contact_id else None
+    client = tx.get(Client, row.client_id) if row.client_id else None
+    if wanted == "operator":
+        say.tell_operator(tx, clinic, "sender refused", {"code": row.code}, now)
+    if contact is not None and wanted == "unusable" and not contact.unusable:
+        contact.unusable = row.code or "refused"
+        say.tell_desk(tx, clinic, client, "desk", "address unusable", {"code": row.code, "contact": contact.id}, now)
+    if contact is not None and wanted == "opted_out":
+        contact.provider_blocked = True
+        say.tell_desk(tx, clinic, client, "desk", "blocked at the provider", {"contact": contact.id}, now)
+    after_failure(tx, row, now)
+
+
+def after_failure(tx: Tx, row: Outbound, now: datetime) -> None:
+    """Go by her other address, or tell the clinic; a failed alert text steps on at once."""
+    rules = kind_of(row.kind)
+    if rules.to_staff:
+        if row.alert_id is not None:
+            escalate.call_failed(tx, row, now)
+        return
+    if row.client_id is None:
+        return
+    client = tx.get(Client, row.client_id)
+    clinic = clients.the_clinic(tx, row.clinic_id)
+    if client is None:
+        return
+    moved = go_by_mail(tx, row, client, now)
+    if row.kind in ("danger", "stop_level") and row.client_id:
+        escalate.answer_failed(tx, row, now)
+    if row.kind == "reminder" and not moved:
+        session_not_reminded(tx, row, "failed", now)
+    if row.kind == "reminder" and not moved and row.state == "failed":
+        alert.raise_alert(tx, clinic, client, "unreachable", "routine", {"code": row.code}, now)
+
+
+def go_by_mail(tx: Tx, row: Outbound, client: Client, now: datetime) -> bool:
+    """Queue the same message to her e-mail when a text failed and she agreed to mail; return whether mail carries it."""
+    if row.channel != "sms":
+        return False
+    mails = [one for one in clients.contacts_of(tx, client.id or 0) if one.kind == "email"]
+    usable = [one for one in clients.open_contacts(mails)]
+    for contact in usable:
+        copy = Outbound(
+            **row.model_dump(
+                include={
+                    "clinic_id", "client_id", "session_id", "alert_id", "inbound_id", "kind", "language", "template",
+                    "details", "expires_at", "window_from", "window_until", "time_zone",
+                }
+            ),
+            key=f"{row.key}:mail:{contact.id}",
+            contact_id=contact.id,
+            channel="email",
+            to=contact.address,
+            due_at=now,
+            created_at=now,
+        )  # fmt: skip
+        if row.kind == "reminder" and has_reminder_to(tx, row, contact):
+            return True
+        outbox.queue(tx, copy)
+        return True
+    return False
+
+
+def has_reminder_to(tx: Tx, row: Outbound, contact: Contact) -> bool:
+    """Return whether this session's reminder goes to that address anyway."""
+    others = outbox.reminders_of(tx, row.session_id or 0)
+    return any(one.contact_id == contact.id and one.state not in ("failed", "expired") for one in others)
+
+
+def reminder_not_sent(tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> None:
+    """Settle the session of a reminder that was taken back or expired before it was handed over."""
+    if row.kind != "reminder" or row.session_id is None:
+        return
+    if row.state == "expired":
+        say.tell_operator(tx, facts.clinics[row.clinic_id], "late reminders", {}, now)
+    session_not_reminded(tx, row, row.why, now)
+
+
+def session_not_reminded(tx: Tx, row: Outbound, why: str, now: datetime) -> None:
+    """Make a planned session held, paused or unsent when no reminder of it is still under way."""
+    if row.kind != "reminder" or row.session_id is None:
+        return
+    tx.flush()
+    session = tx.get(ExerciseSession, row.session_id)
+    if session is None or session.state != "planned":
+        return
+    others = [one for one in outbox.reminders_of(tx, row.session_id) if one.id != row.id]
+    if any(one.state in ("waiting", "claimed", "unknown", "accepted", "delivered") for one in others):
+        return
+    session.state = why if why in ("held", "paused") else "unsent"
+    session.settled_at = now
+
+
+def match_events(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
+    """Apply status callbacks that came before we had recorded the receipt."""
+    receipts = {row.receipt: row for row in rows}
+    if not receipts:
+        return
+    waiting = tx.exec(
+        select(DeliveryEvent).where(col(DeliveryEvent.receipt).in_(receipts), col(DeliveryEvent.is_matched).is_(False))
+    )
+    for event in waiting:
+        row = receipts[event.receipt]
+        event.is_matched, event.outbound_id = True, row.id
+        apply_status(tx, row, event.status, event.code, now)
+
+
+def apply_status(tx: Tx, row: Outbound, status: str, code: str, now: datetime) -> None:
+    """Let a status take effect on an accepted row: the furthest stands, delivered beats failed."""
+    state = state_of(status)
+    if state == "delivered" and row.state in ("accepted", "failed"):
+        row.state, row.delivered_at = "delivered", now
+    elif state == "failed" and row.state == "accepted":
+        row.code = code
+        give_up(tx, row, now)
+        failed_after_acceptance(tx, row, now)
+
+
+def failed_after_acceptance(tx: Tx, row: Outbound, now: datetime) -> None:
+    """Make a session unsent when what was accepted failed later on every address of hers."""
+    if row.kind != "reminder" or row.session_id is None:
+        return
+    tx.flush()
+    session = tx.get(ExerciseSession, row.session_id)
+    alive = [one for one in outbox.reminders_of(tx, row.session_id) if one.state not in ("failed", "expired")]
+    if session is not None and session.state in ("reminded", "missed") and not alive:
+        session.state, session.settled_at = "unsent", now

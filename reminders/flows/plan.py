@@ -1,0 +1,304 @@
+"""When a client's next session is, and the reminders that are due. Every active client has one planned session ahead.
+
+`plan_next_session` writes it, `plan_due` turns those whose hour has come into waiting reminders (or into held,
+paused or unsent days), `replan` starts over after a change of days, hour, zone, program, pause, hold or consent.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta
+
+from sqlalchemy import delete, insert
+from sqlmodel import col, select
+
+from reminders.core.schedule import Plan, at_local, local_date, next_day, parse_days, parse_window
+from reminders.flows import say
+from reminders.store import clients, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import (
+    Client,
+    ClientProgram,
+    Clinic,
+    Contact,
+    ExerciseSession,
+    Hold,
+    Outbound,
+    Pause,
+    Schedule,
+)
+
+LATEST_AFTER = timedelta(hours=4)  # a reminder later than this after its hour is not sent
+BATCH = 200  # no write transaction holds more rows
+
+
+@dataclass
+class Planner:
+    """What planning a batch of clients needs, read at once."""
+
+    clinics: Mapping[int, Clinic]
+    plans: Mapping[int, list[Plan]]
+    contacts: Mapping[int, list[Contact]]
+    held: frozenset[int]
+    pauses: Mapping[int, list[Pause]]
+    ends: Mapping[int, date | None]
+    taken: frozenset[tuple[int, date]]
+
+
+def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> ExerciseSession | None:
+    """Write a client's next planned session after a local date; None when there is none to plan.
+
+    While no address of hers is open, she is not active, or her program has ended, nothing is planned.
+    """
+    client_id = client.id or 0
+    waiting = select(ExerciseSession).where(
+        ExerciseSession.client_id == client_id,
+        ExerciseSession.state == "planned",
+        col(ExerciseSession.queued_at).is_(None),
+        ExerciseSession.kind == "planned",
+    )
+    there = tx.exec(waiting).first()
+    if there is not None:
+        return there
+    made = next_session(load(tx, [client]), client, after_on)
+    if made is None:
+        return None
+    tx.add(made)
+    tx.flush()
+    return made
+
+
+def next_session(planner: Planner, client: Client, after_on: date) -> ExerciseSession | None:
+    """Return the session row that comes next for a client, not yet written."""
+    client_id = client.id or 0
+    clinic = planner.clinics[client.clinic_id]
+    if client.state != "active" or not clients.open_contacts(planner.contacts.get(client_id, [])):
+        return None
+    closed = frozenset(date.fromisoformat(day) for day in clinic.closed_days)
+    after = after_on
+    while True:
+        found = next_day(planner.plans.get(client_id, []), after, closed)
+        if found is None:
+            return None
+        day, plan = found
+        end_on = planner.ends.get(client_id)
+        if end_on is not None and day > end_on:
+            return None
+        if (client_id, day) not in planner.taken:
+            break
+        after = day
+    due_at = at_local(day, plan.time, plan.time_zone)
+    return ExerciseSession(client_id=client_id, on_date=day, due_at=due_at)
+
+
+def load(tx: Tx, batch: Sequence[Client]) -> Planner:
+    """Read what planning these clients needs, in a constant number of questions."""
+    ids = [client.id or 0 for client in batch]
+    clinic_ids = {client.clinic_id for client in batch}
+    plans: dict[int, list[Plan]] = {}
+    for row in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids)).order_by(col(Schedule.from_on))):
+        plan = Plan(parse_days(row.days), row.time, row.time_zone, row.from_on)
+        plans.setdefault(row.client_id, []).append(plan)
+    contacts: dict[int, list[Contact]] = {}
+    for contact in tx.exec(select(Contact).where(col(Contact.client_id).in_(ids)).order_by(col(Contact.id))):
+        contacts.setdefault(contact.client_id, []).append(contact)
+    pauses: dict[int, list[Pause]] = {}
+    for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
+        pauses.setdefault(pause.client_id, []).append(pause)
+    held = tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None)))
+    ends: dict[int, date | None] = {}
+    versions = select(col(ClientProgram.client_id), col(ClientProgram.number), col(ClientProgram.end_on))
+    for client_id, _, end_on in sorted(
+        tx.exec(versions.where(col(ClientProgram.client_id).in_(ids))), key=lambda row: (row[0], row[1])
+    ):
+        ends[client_id] = end_on
+    taken = tx.exec(
+        select(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
+            col(ExerciseSession.client_id).in_(ids), ExerciseSession.kind == "planned"
+        )
+    )
+    return Planner(
+        {clinic.id or 0: clinic for clinic in tx.exec(select(Clinic).where(col(Clinic.id).in_(clinic_ids)))},
+        plans,
+        contacts,
+        frozenset(held),
+        pauses,
+        ends,
+        frozenset((client_id, day) for client_id, day in taken),
+    )
+
+
+def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
+    """Write the reminders of sessions whose hour has come, each client's next session too; return how many sessions.
+
+    Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there.
+    """
+    statement = (
+        select(ExerciseSession, Client)
+        .join(Client, col(ExerciseSession.client_id) == col(Client.id))
+        .where(
+            ExerciseSession.state == "planned",
+            col(ExerciseSession.queued_at).is_(None),
+            col(ExerciseSession.due_at) <= now,
+        )
+        .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
+        .limit(limit)
+        .with_for_update(of=ExerciseSession, skip_locked=True)
+    )
+    pairs = list(tx.exec(statement))
+    if not pairs:
+        return 0
+    planner = load(tx, [client for _, client in pairs])
+    reminders: list[Outbound] = []
+    following: list[ExerciseSession] = []
+    gone: list[int] = []
+    for session, client in pairs:
+        upcoming = next_session(planner, client, session.on_date)
+        state = state_when_due(planner, client, session, now)
+        if state == "gone":
+            gone.append(session.id or 0)
+            continue
+        session.queued_at = now
+        session.closes_at = closing(session, upcoming, client)
+        if state == "planned":
+            reminders += reminder_rows(planner, client, session, now)
+        else:
+            session.state, session.settled_at = state, now
+            if state == "unsent":
+                say.tell_operator(tx, planner.clinics[client.clinic_id], "late reminders", {}, now)
+        if upcoming is not None:
+            following.append(upcoming)
+    tx.flush()
+    outbox.queue_many(tx, reminders)
+    if following:
+        rows = [row.model_dump(exclude={"id"}) for row in following]
+        tx.execute(insert(ExerciseSession), rows)
+    if gone:
+        tx.execute(delete(ExerciseSession).where(col(ExerciseSession.id).in_(gone)))
+    return len(pairs)
+
+
+def state_when_due(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> str:
+    """Return what a session becomes at its hour: planned (its reminder goes), held, paused, unsent, or gone."""
+    client_id = client.id or 0
+    clinic = planner.clinics[client.clinic_id]
+    wanted = clients.wanted_contacts(client, planner.contacts.get(client_id, []))
+    if client.state != "active" or session.on_date.isoformat() in clinic.closed_days:
+        return "gone"
+    if not clients.open_contacts(planner.contacts.get(client_id, [])):
+        return "gone"
+    if client_id in planner.held:
+        return "held"
+    covering = [p for p in planner.pauses.get(client_id, []) if p.from_on <= session.on_date <= p.until_on]
+    if covering or (client.weekly_only and not is_first_of_week(planner.plans.get(client_id, []), session.on_date)):
+        return "paused"
+    if not wanted or now > last_moment(clinic, client, session):
+        return "unsent"
+    return "planned"
+
+
+def is_first_of_week(plans: Sequence[Plan], day: date) -> bool:
+    """Return whether a date is the first exercise day of its week."""
+    days = plans[-1].days if plans else ()
+    return not days or day.weekday() == days[0]
+
+
+def last_moment(clinic: Clinic, client: Client, session: ExerciseSession) -> datetime:
+    """Return until when a session's reminder may go: 4 hours after its hour, and inside her window."""
+    window = clients.window_of(clinic, client)
+    local_end = at_local(local_date(session.due_at, client.time_zone), window[1], client.time_zone)
+    return min(session.due_at + LATEST_AFTER, local_end)
+
+
+def closing(session: ExerciseSession, upcoming: ExerciseSession | None, client: Client) -> datetime:
+    """Return when an unanswered session closes: when the next reminder is due, or at noon of the second day after."""
+    noon = at_local(session.on_date + timedelta(days=2), "12:00", client.time_zone)
+    return min(noon, upcoming.due_at) if upcoming else noon
+
+
+def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> list[Outbound]:
+    """Return a session's reminders, one for each address that her channel setting names."""
+    clinic = planner.clinics[client.clinic_id]
+    window = parse_window(client.window or clinic.window)
+    until = last_moment(clinic, client, session)
+    return [
+        Outbound(
+            key=outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0),
+            clinic_id=client.clinic_id,
+            client_id=client.id,
+            contact_id=contact.id,
+            session_id=session.id,
+            kind="reminder",
+            channel=contact.kind,
+            to=contact.address,
+            language=client.language,
+            template="reminder",
+            due_at=session.due_at,
+            expires_at=until,
+            window_from=window[0],
+            window_until=window[1],
+            time_zone=client.time_zone,
+            created_at=now,
+        )
+        for contact in clients.wanted_contacts(client, planner.contacts.get(client.id or 0, []))
+    ]
+
+
+def replan(tx: Tx, client: Client, now: datetime) -> ExerciseSession | None:
+    """Plan a client anew after a change; a date whose reminder has been claimed keeps it, and never gets two.
+
+    A change counts from the first local date after today whose reminder has not been claimed; today's session stays
+    unless she may no longer be reminded at all.
+    """
+    today = local_date(now, client.time_zone)
+    ahead = select(ExerciseSession).where(
+        ExerciseSession.client_id == client.id,
+        ExerciseSession.state == "planned",
+        ExerciseSession.kind == "planned",
+        col(ExerciseSession.queued_at).is_(None),
+    )
+    stays = None
+    reachable = client.state == "active" and say.is_reachable(clients.contacts_of(tx, client.id or 0))
+    for session in tx.exec(ahead):
+        if session.on_date <= today and reachable:
+            stays = session
+            continue
+        tx.delete(session)
+    tx.flush()
+    if stays is not None:
+        return stays
+    return plan_next_session(tx, client, last_planned(tx, client, today), now)
+
+
+def last_planned(tx: Tx, client: Client, today: date) -> date:
+    """Return the date after which the next session lies: today, or the newest date that already has one."""
+    statement = select(col(ExerciseSession.on_date)).where(
+        ExerciseSession.client_id == client.id, ExerciseSession.kind == "planned"
+    )
+    newest = max(tx.exec(statement), default=today)
+    return max(today, newest) if newest > today else today
+
+
+def change_schedule(tx: Tx, client: Client, days: str, time: str, zone: str, now: datetime) -> date:
+    """Give a client other days, hour or zone from tomorrow on, and plan anew; return the date from which they count."""
+    from_on = local_date(now, client.time_zone) + timedelta(days=1)
+    for later in tx.exec(select(Schedule).where(Schedule.client_id == client.id, col(Schedule.from_on) >= from_on)):
+        tx.delete(later)
+    tx.flush()
+    tx.add(Schedule(client_id=client.id or 0, from_on=from_on, days=days, time=time, time_zone=zone))
+    client.time_zone = zone
+    tx.add(client)
+    tx.flush()
+    replan(tx, client, now)
+    return from_on
+
+
+def earliest_due_at(tx: Tx) -> datetime | None:
+    """Return when the next planned session is due."""
+    statement = (
+        select(ExerciseSession.due_at)
+        .where(ExerciseSession.state == "planned", col(ExerciseSession.queued_at).is_(None))
+        .order_by(col(ExerciseSession.due_at))
+        .limit(1)
+    )
+    found = tx.exec(statement).first()
+    return found.astimezone(UTC) if found else None

@@ -1,0 +1,192 @@
+"""What a message says: the standard values every text may use, the reminder's exercises, and the words in the end.
+
+Called when a row is claimed, so that a text shows the program and the hours as they are then.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from reminders.core.hours import Hours
+from reminders.core.program_json import from_json
+from reminders.core.programs import SessionItem, easy_items, list_for, program_days, session_items, with_days
+from reminders.core.schedule import WEEKDAYS, local_date, parse_days
+from reminders.core.segments import parts, plain
+from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, REPLY_TO, UNSUBSCRIBE, make_token
+from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Outbound, Staff
+from reminders.texts import Texts
+from reminders.texts_exercises import ExerciseWords, exercise_words
+from reminders.texts_said import said_date, said_hours, said_opening
+
+MOST_PARTS = 3  # a reminder longer than this names the first exercises and leads to the page
+
+
+@dataclass(frozen=True)
+class Links:
+    """Makes signed links of the public address."""
+
+    base: str
+    keys: tuple[str, ...]
+
+    def page(self, session_id: int) -> str:
+        """Return the address of a client's page for one session."""
+        return f"{self.base}/c/{make_token(self.keys, CLIENT_PAGE, session_id)}"
+
+    def alert(self, alert_id: int) -> str:
+        """Return the address of one alert's acknowledge page."""
+        return f"{self.base}/a/{make_token(self.keys, ALERT_PAGE, alert_id)}"
+
+    def unsubscribe(self, contact_id: int) -> str:
+        """Return the address of the one-click unsubscribe for one contact."""
+        return f"{self.base}/unsubscribe/{make_token(self.keys, UNSUBSCRIBE, contact_id)}"
+
+    def reply_token(self, row_id: int) -> str:
+        """Return the token that a mail's Reply-To carries, so that an answer finds its message."""
+        return make_token(self.keys, REPLY_TO, row_id)
+
+
+@dataclass(frozen=True)
+class Scene:
+    """The people and rows that one message speaks of."""
+
+    clinic: Clinic
+    hours: Hours
+    client: Client | None = None
+    therapist: Staff | None = None
+    staff: Staff | None = None
+    session: ExerciseSession | None = None
+    program: ClientProgram | None = None
+    days: str = ""
+    shares_phone: bool = False
+
+
+def first_name(name: str) -> str:
+    """Return the name that a text may use."""
+    return name.split()[0] if name.split() else name
+
+
+def session_lines(scene: Scene) -> tuple[SessionItem, ...]:
+    """Return the lettered exercises of a session by the program version that counts now."""
+    if scene.program is None or scene.session is None:
+        return ()
+    program = from_json(scene.program.body)
+    days = [WEEKDAYS[day] for day in parse_days(scene.days)] if scene.days else list(program_days(program))
+    if set(days) != set(program_days(program)):
+        program = with_days(program, days) if len(days) >= len(program.lists) else program
+    weekday = WEEKDAYS[scene.session.on_date.weekday()]
+    day_list = list_for(program, weekday) or program.lists[0]
+    scene.session.list_letter = day_list.name
+    make = easy_items if scene.session.is_easy else session_items
+    return make(day_list, scene.program.rung)
+
+
+def shown(items: tuple[SessionItem, ...], words: ExerciseWords, compact: bool) -> list[dict[str, Any]]:
+    """Return a session's lines as plain values: letter, code, name, dose in words and in short, sets, reps, seconds."""
+    return [
+        {
+            "letter": item.letter,
+            "code": item.exercise,
+            "name": words.name(item.exercise),
+            "dose": words.dose_short(item) if compact else words.dose(item),
+            "short": words.dose_short(item),
+            "sets": item.dose.sets,
+            "reps": item.dose.reps,
+            "seconds": item.dose.seconds,
+            "side": item.side,
+        }
+        for item in items
+    ]
+
+
+def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str, Any]:
+    """Return the standard values that every text may use, and the row's own."""
+    clinic, client = scene.clinic, scene.client
+    language = row.language
+    made: dict[str, Any] = {
+        "clinic": clinic.name,
+        "phone": clinic.phone,
+        "hours": said_hours(clinic.hours, language),
+        "emergency": clinic.emergency_number,
+        "crisis": clinic.crisis_line,
+        "crisis_outside_us": clinic.crisis_line != "988",
+        "is_open": scene.hours.is_open(now),
+        "opening": said_opening(scene.hours, now, language),
+        "therapist": scene.therapist.name if scene.therapist else clinic.name,
+        "staff": scene.staff.name if scene.staff else "",
+        "first_name": first_name(client.name) if client else "",
+        "name": first_name(client.name) if client and scene.shares_phone else "",
+        "today": said_date(local_date(now, client.time_zone if client else clinic.time_zone), language),
+        "channel": row.channel,
+        "link": "",
+        "language": language,
+        "items": [],
+    }
+    if row.session_id is not None:
+        made["link"] = links.page(row.session_id)
+    if row.alert_id is not None:
+        made["link"] = links.alert(row.alert_id)
+    if scene.session is not None:
+        made["items"] = scene.session.items
+        made["session_date"] = said_date(scene.session.on_date, language)
+        made["is_easy"] = scene.session.is_easy
+    made.update(row.details)
+    return made
+
+
+def reminder_body(texts: Texts, scene: Scene, row: Outbound, made: Mapping[str, Any]) -> str:
+    """Return a reminder's text: one part where the program allows, at most three; a longer one names the first few."""
+    language = row.language
+    full = plain(texts.text("reminder", language, {**made, "more": 0}, scene.clinic.wording))
+    if parts(full) <= MOST_PARTS:
+        return full
+    items = list(made["items"])
+    compact = [{**item, "dose": item["short"]} for item in items]
+    short = plain(texts.text("reminder", language, {**made, "items": compact, "more": 0}, scene.clinic.wording))
+    if parts(short) <= MOST_PARTS:
+        return short
+    for keep in range(len(items) - 1, 0, -1):
+        cut = {**made, "items": compact[:keep], "more": len(items) - keep}
+        body = plain(texts.text("reminder", language, cut, scene.clinic.wording))
+        if parts(body) <= MOST_PARTS:
+            return body
+    return body
+
+
+def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetime) -> None:
+    """Fill in a row's words: body and parts for a text; subject, body, HTML and headers for a mail."""
+    if scene.session is not None and row.kind in ("reminder", "resend") and not scene.session.items:
+        words = exercise_words(row.language)
+        compact = bool(scene.client and scene.client.compact_doses)
+        scene.session.items = shown(session_lines(scene), words, compact)
+        scene.session.program_id = scene.program.id if scene.program else None
+        scene.session.rung = scene.program.rung if scene.program else 0
+    made = values(scene, row, links, now)
+    if row.channel == "sms":
+        if row.template == "reminder":
+            row.body = reminder_body(texts, scene, row, made)
+        else:
+            row.body = plain(texts.text(row.template, row.language, made, scene.clinic.wording))
+        row.parts = parts(row.body)
+        return
+    render_mail(texts, scene, row, made)
+
+
+def render_mail(texts: Texts, scene: Scene, row: Outbound, made: dict[str, Any]) -> None:
+    """Fill in a mail: its own templates where they are written, else the text of the same name in the plain frame."""
+    if row.template and texts.has_mail(row.template, row.language):
+        mail = texts.mail(row.template, row.language, made)
+    else:
+        words = texts.text(row.template, row.language, made, scene.clinic.wording)
+        mail = texts.mail("message", row.language, {**made, "words": words, "kind": row.kind})
+    row.subject, row.body, row.html = mail.subject, mail.text, mail.html
+    row.parts = 0
+    if scene.session is not None:
+        root = f"<session-{scene.session.id}@{mail_domain(made)}>"
+        row.headers = {"References": root, "In-Reply-To": root}
+    row.headers = {**row.headers, "Auto-Submitted": "auto-replied" if row.is_answer else "auto-generated"}
+
+
+def mail_domain(made: Mapping[str, Any]) -> str:
+    """Return the domain part that our thread roots carry; it names no host that must exist."""
+    return "reminders.invalid"

@@ -1,0 +1,94 @@
+"""Settles attempts that were cut off: by the provider's own list, never by simply sending again.
+
+Looked up 2, 5 and 10 minutes after the claim; only the third "not found" allows another send, for an urgent alert or
+danger answer the first does. Where the provider cannot say, a reminder waits until it expires, and an urgent alert or
+danger answer goes again, marked as perhaps doubled. A mail goes again under its one Message-ID.
+"""
+
+from collections.abc import Mapping
+from datetime import datetime, timedelta
+
+from reminders.clock import Clock
+from reminders.core.channel import Channel, Outgoing
+from reminders.errors import CannotSay
+from reminders.flows import outcomes
+from reminders.store import outbox
+from reminders.store.db import Database, Tx
+from reminders.store.tables import Outbound
+
+LOOK_UPS = (timedelta(minutes=2), timedelta(minutes=5), timedelta(minutes=10))
+LATEST = timedelta(minutes=30)  # when a provider cannot say for so long, a row without an end of its own is given up
+
+
+def settle(db: Database, channels: Mapping[str, Channel], clock: Clock) -> int:
+    """Look up every unknown attempt whose time has come; return how many rows were settled."""
+    release(db, clock)
+    with db.read() as tx:
+        now = clock()
+        rows = [row for row in outbox.unknown(tx) if is_time(row, now)]
+        held = {row.to: outbox.receipts_held(tx, row.to) for row in rows}
+    settled = 0
+    for row in rows:
+        found, can_say = look_up(channels[row.channel], row, held[row.to])
+        with db.begin() as tx:
+            fresh = tx.get(Outbound, row.id)
+            if fresh is None or fresh.state != "unknown" or fresh.attempts != row.attempts:
+                continue
+            apply(tx, fresh, found, can_say, clock())
+            settled += 1
+    return settled
+
+
+def release(db: Database, clock: Clock) -> None:
+    """Make claims whose lease ran out unknown; mails go back to waiting, since one Message-ID is one mail."""
+    with db.read() as tx:
+        if not outbox.has_lapsed(tx, clock()):
+            return
+    with db.begin() as tx:
+        now = clock()
+        for row in outbox.lapsed_claims(tx, now):
+            row.claim_until = None
+            row.state = "unknown" if row.channel == "sms" else "waiting"
+            row.lookups = 0
+
+
+def is_time(row: Outbound, now: datetime) -> bool:
+    """Return whether a row's next look-up has come."""
+    since = row.claimed_at or row.created_at
+    return now >= since + LOOK_UPS[min(row.lookups, len(LOOK_UPS) - 1)]
+
+
+def look_up(channel: Channel, row: Outbound, held: frozenset[str]) -> tuple[str | None, bool]:
+    """Ask the provider; return the receipt it has, and whether it could say."""
+    asked = Outgoing(key=row.key, to=row.to, body=row.body, row=row.id or 0, attempt=row.attempts)
+    try:
+        return channel.find(asked, row.called_at or row.created_at, held), True
+    except CannotSay:
+        return None, False
+
+
+def apply(tx: Tx, row: Outbound, found: str | None, can_say: bool, now: datetime) -> None:
+    """Write down what a look-up said."""
+    if found is not None:
+        session = outbox.sessions_of(tx, [row.session_id]).get(row.session_id or 0)
+        outcomes.accepted(tx, row, found, session, now)
+        tx.flush()
+        outcomes.match_events(tx, [row], now)
+        return
+    row.lookups += 1
+    urgent = row.priority == 0
+    if can_say and (urgent or row.lookups >= len(LOOK_UPS)):
+        row.state = "waiting"
+        row.due_at = min(row.due_at, now)
+    elif not can_say and urgent:
+        row.state, row.maybe_doubled = "waiting", True
+    elif not can_say and row.lookups >= len(LOOK_UPS):
+        wait_or_end(tx, row, now)
+
+
+def wait_or_end(tx: Tx, row: Outbound, now: datetime) -> None:
+    """Let a row whose provider cannot say wait until it expires."""
+    ends_at = row.expires_at or (row.claimed_at or row.created_at) + LATEST
+    if now >= ends_at:
+        row.state, row.why, row.settled_at = "expired", "the provider cannot say", now
+        outcomes.session_not_reminded(tx, row, "unsent", now)
