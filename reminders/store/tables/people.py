@@ -86,6 +86,9 @@ class Client(SQLModel, table=True):
     easy_until_alert_closed: bool = False
     next_session_easy: bool = False
     weekly_only: bool = False  # quiet for 14 days: one reminder a week
+    morning_on: date | None = Field(default=None, index=True)  # the morning question is due on this local date
+    morning_session_id: int | None = None  # the session that it asks about
+    review_at: datetime | None = Field(default=None, index=True)  # when her dose and silence are looked at next
     active_on: date | None = None  # local date on which she became active
     invited_at: datetime | None = None
     welcomed_at: datetime | None = None

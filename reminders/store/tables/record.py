@@ -133,6 +133,8 @@ class Question(SQLModel, table=True):
 class Pause(SQLModel, table=True):
     """The client's own absence: no reminders from a date until a date."""
 
+    __table_args__ = (Index("ix_pause_ended", "ended_at", "until_on"),)
+
     id: int | None = Field(default=None, primary_key=True)
     client_id: int = Field(foreign_key="client.id", index=True)
     from_on: date

@@ -240,6 +240,9 @@ def upgrade() -> None:
     sa.Column('easy_until_alert_closed', sa.Boolean(), nullable=False),
     sa.Column('next_session_easy', sa.Boolean(), nullable=False),
     sa.Column('weekly_only', sa.Boolean(), nullable=False),
+    sa.Column('morning_on', sa.Date(), nullable=True),
+    sa.Column('morning_session_id', sa.Integer(), nullable=True),
+    sa.Column('review_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('active_on', sa.Date(), nullable=True),
     sa.Column('invited_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('welcomed_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
@@ -256,6 +259,8 @@ def upgrade() -> None:
     )
     with op.batch_alter_table('client', schema=None) as batch_op:
         batch_op.create_index(batch_op.f('ix_client_clinic_id'), ['clinic_id'], unique=False)
+        batch_op.create_index(batch_op.f('ix_client_morning_on'), ['morning_on'], unique=False)
+        batch_op.create_index(batch_op.f('ix_client_review_at'), ['review_at'], unique=False)
         batch_op.create_index(batch_op.f('ix_client_state'), ['state'], unique=False)
         batch_op.create_index('ix_client_therapist_state', ['therapist_id', 'state'], unique=False)
 
@@ -471,6 +476,7 @@ def upgrade() -> None:
     )
     with op.batch_alter_table('pause', schema=None) as batch_op:
         batch_op.create_index(batch_op.f('ix_pause_client_id'), ['client_id'], unique=False)
+        batch_op.create_index('ix_pause_ended', ['ended_at', 'until_on'], unique=False)
 
     op.create_table('precaution',
     sa.Column('id', sa.Integer(), nullable=False),
@@ -733,6 +739,7 @@ def downgrade() -> None:
 
     op.drop_table('precaution')
     with op.batch_alter_table('pause', schema=None) as batch_op:
+        batch_op.drop_index('ix_pause_ended')
         batch_op.drop_index(batch_op.f('ix_pause_client_id'))
 
     op.drop_table('pause')
@@ -784,6 +791,8 @@ def downgrade() -> None:
     with op.batch_alter_table('client', schema=None) as batch_op:
         batch_op.drop_index('ix_client_therapist_state')
         batch_op.drop_index(batch_op.f('ix_client_state'))
+        batch_op.drop_index(batch_op.f('ix_client_review_at'))
+        batch_op.drop_index(batch_op.f('ix_client_morning_on'))
         batch_op.drop_index(batch_op.f('ix_client_clinic_id'))
 
     op.drop_table('client')
