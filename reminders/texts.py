@@ -49,7 +49,13 @@ class Texts:
     def text(
         self, name: str, language: str, values: Mapping[str, Any], wording: Mapping[str, str] | None = None
     ) -> str:
-        """Return a text in a language; `wording` holds a clinic's own versions by "<lang>/<name>"."""
+        """Return a text in a language; `wording` holds a clinic's own versions by "<lang>/<name>".
+
+        `together` is several texts in one: `parts` names each, with values of its own.
+        """
+        if name == "together":
+            said = (self.text(one["text"], language, {**values, **one["details"]}, wording) for one in values["parts"])
+            return "\n".join(said)
         own = (wording or {}).get(f"{language}/{name}")
         template = self.jinja.from_string(own) if own else self.template(f"texts/{language}/{name}.txt")
         return squeezed(template.render(values))
