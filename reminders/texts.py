@@ -1,20 +1,19 @@
-"""Renders a named text or e-mail in a language. The words live in templates/; a value that a text needs and is not given is an error."""
+"""Renders a named text or e-mail in a language. The words live in templates/; a missing value is an error."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import date
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined, Template, TemplateNotFound
+from jinja2 import Environment, FileSystemLoader, StrictUndefined, Template, TemplateNotFound, pass_context
+from jinja2.runtime import Context
+
+from reminders import texts_said
+from reminders.texts_folder import templates_folder
 
 LANGUAGES = ("en", "es")
-
-
-def templates_folder() -> Path:
-    """Return where the templates are: inside the installed package, or beside it in a checkout."""
-    packed = Path(__file__).parent / "_templates"
-    return packed if packed.is_dir() else Path(__file__).parent.parent / "templates"
 
 
 @dataclass(frozen=True)
@@ -28,7 +27,7 @@ class Mail:
 
 def environment(folder: Path) -> Environment:
     """Return the template environment: HTML is escaped, plain text is not, and a missing value is an error."""
-    return Environment(
+    return Environment(  # noqa: S701 - texts and plain parts are not HTML; every .html file is escaped
         loader=FileSystemLoader(folder),
         undefined=StrictUndefined,
         autoescape=lambda name: bool(name) and str(name).endswith(".html"),
@@ -45,6 +44,9 @@ class Texts:
         """Read templates from a folder, by default our own."""
         self.folder = folder or templates_folder()
         self.jinja = environment(self.folder)
+        self.jinja.filters["days"] = said_days
+        self.jinja.filters["hour"] = said_time
+        self.jinja.filters["day"] = said_day
 
     def text(
         self, name: str, language: str, values: Mapping[str, Any], wording: Mapping[str, str] | None = None
@@ -84,6 +86,24 @@ class Texts:
             return self.jinja.get_template(path)
         except TemplateNotFound:
             raise LookupError(f"There is no template {path}.") from None
+
+
+@pass_context
+def said_days(context: Context, days: str) -> str:
+    """Say weekdays such as mon+wed+fri in the language of the text."""
+    return texts_said.said_days(days, str(context["language"]))
+
+
+@pass_context
+def said_time(context: Context, hour: str) -> str:
+    """Say a local hour such as 08:30 in the language of the text."""
+    return texts_said.said_time(hour, str(context["language"]))
+
+
+@pass_context
+def said_day(context: Context, day: str) -> str:
+    """Say an ISO date in the language of the text."""
+    return texts_said.said_date(date.fromisoformat(day), str(context["language"]))
 
 
 def squeezed(text: str) -> str:

@@ -7,7 +7,7 @@ from typing import Any
 
 from reminders.core.hours import Hours
 from reminders.core.schedule import WEEKDAYS, local_date, parse_days, zone_of
-from reminders.texts import templates_folder
+from reminders.texts_folder import templates_folder
 
 
 @lru_cache(maxsize=8)

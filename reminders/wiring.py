@@ -3,10 +3,13 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from reminders.channels import BUILDERS
+from reminders.channels import build
 from reminders.clock import Clock, clock_from
 from reminders.core.channel import Channel
+from reminders.flows.deliver import Sender
+from reminders.flows.render import Links
 from reminders.settings import Settings
+from reminders.settings.key_file import signing_keys
 from reminders.store.db import Database
 from reminders.texts import Texts
 
@@ -24,8 +27,19 @@ class App:
 
 def build_app(settings: Settings, clock: Clock | None = None) -> App:
     """Return an App for settings; nothing is connected or created yet."""
-    channels = {
-        "sms": BUILDERS[f"sms:{settings.sms}"](settings),
-        "email": BUILDERS[f"email:{settings.email}"](settings),
-    }
-    return App(settings, Database(settings.database_url), channels, Texts(), clock or clock_from(settings.clock))
+    return App(settings, Database(settings.database_url), build(settings), Texts(), clock or clock_from(settings.clock))
+
+
+def sender_of(app: App, *, own_clock: bool = False) -> Sender:
+    """Return a sender over an App's channels; `own_clock` when a given clock rules leases."""
+    settings = app.settings
+    return Sender(
+        app.db,
+        app.channels,
+        app.texts,
+        app.clock,
+        Links(settings.public_url, signing_keys(settings)),
+        settings.pace,
+        settings.operator_email,
+        own_clock or bool(settings.clock),
+    )
