@@ -52,6 +52,7 @@ class InboundRow(SQLModel, table=True):
         UniqueConstraint("source", "provider_id"),
         Index("ix_inbound_waiting", "handled_at", "id"),
         Index("ix_inbound_address", "address", "received_at"),
+        Index("ix_inbound_minute", "address", "minute_from_at"),
     )
 
     id: int | None = Field(default=None, primary_key=True)

@@ -98,6 +98,7 @@ def upgrade() -> None:
     with op.batch_alter_table('inbound', schema=None) as batch_op:
         batch_op.create_index('ix_inbound_address', ['address', 'received_at'], unique=False)
         batch_op.create_index(batch_op.f('ix_inbound_client_id'), ['client_id'], unique=False)
+        batch_op.create_index('ix_inbound_minute', ['address', 'minute_from_at'], unique=False)
         batch_op.create_index('ix_inbound_waiting', ['handled_at', 'id'], unique=False)
 
     op.create_table('inbound_mailbox',
@@ -818,6 +819,7 @@ def downgrade() -> None:
     op.drop_table('inbound_mailbox')
     with op.batch_alter_table('inbound', schema=None) as batch_op:
         batch_op.drop_index('ix_inbound_waiting')
+        batch_op.drop_index('ix_inbound_minute')
         batch_op.drop_index(batch_op.f('ix_inbound_client_id'))
         batch_op.drop_index('ix_inbound_address')
 
