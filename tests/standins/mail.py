@@ -1,6 +1,7 @@
-"""Real mail servers on loopback: aiosmtpd takes mail into a Maildir, Dovecot shows that Maildir by IMAP.
+"""Real mail servers on loopback: aiosmtpd takes mail, Dovecot shows a Maildir by IMAP.
 
 `SmtpServer` needs nothing but the test extra; `ImapServer` needs Dovecot, and `has_dovecot` says whether it is here.
+`SmtpServer(deliver=imap.add)` puts what is sent into the mailbox that is read.
 """
 
 import grp
@@ -14,6 +15,7 @@ import tempfile
 import threading
 import time
 from collections import deque
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -32,10 +34,10 @@ def free_port() -> int:
 
 
 class Keeper:
-    """Takes mail into a Maildir, or answers as it was told to."""
+    """Takes mail, or answers as it was told to."""
 
-    def __init__(self, maildir: mailbox.Maildir) -> None:
-        self.maildir = maildir
+    def __init__(self, deliver: Callable[[bytes], None]) -> None:
+        self.deliver = deliver
         self.envelopes: list[Envelope] = []
         self.answers: deque[tuple[str, str]] = deque()
         self.drops_after_data = 0
@@ -65,7 +67,7 @@ class Keeper:
             return planned
         self.envelopes.append(envelope)
         content = envelope.content if isinstance(envelope.content, bytes) else b""
-        self.maildir.add(f"Return-Path: <{envelope.mail_from}>\r\n".encode() + content)
+        self.deliver(f"Return-Path: <{envelope.mail_from}>\r\n".encode() + content)
         if self.drops_after_data:
             self.drops_after_data -= 1
             transport: Any = server.transport
@@ -74,11 +76,10 @@ class Keeper:
 
 
 class SmtpServer:
-    """An SMTP server over a Maildir: `with SmtpServer(folder) as smtp: ... smtp.url`."""
+    """An SMTP server: `with SmtpServer() as smtp: ... smtp.url`; `deliver` is given each mail."""
 
-    def __init__(self, folder: Path, port: int = 0) -> None:
-        self.maildir = mailbox.Maildir(folder / "Maildir", create=True)
-        self.keeper = Keeper(self.maildir)
+    def __init__(self, deliver: Callable[[bytes], None] | None = None, port: int = 0) -> None:
+        self.keeper = Keeper(deliver or (lambda content: None))
         self.controller = Controller(self.keeper, hostname="127.0.0.1", port=port or free_port())
 
     @property
