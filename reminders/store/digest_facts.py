@@ -1,0 +1,148 @@
+"""What the digest of one therapist's week is made from, read in a constant number of questions."""
+
+from collections.abc import Mapping, Sequence
+from datetime import UTC, date, datetime, timedelta
+from itertools import pairwise
+
+from sqlalchemy import or_
+from sqlmodel import col, select
+
+from reminders.core.digest import AlertFact, ClientFacts, SessionFact, StepFact, week_days
+from reminders.core.dose import written
+from reminders.core.levels import Levels, merged
+from reminders.core.program_json import from_json
+from reminders.core.schedule import at_local, local_date
+from reminders.core.usual import UsualFacts, usual
+from reminders.store.db import Tx
+from reminders.store.record import by_client, rows_of
+from reminders.store.shapes import CHUNK
+from reminders.store.tables import (
+    Alert,
+    Client,
+    ClientProgram,
+    Clinic,
+    ClinicNote,
+    ExerciseSession,
+    Flag,
+    Hold,
+    Pause,
+    Proposal,
+    Staff,
+)
+
+SHOWN_STATES = ("active", "opted_out")
+ASKED_OF_US = ("question", "reschedule", "unclear", "written")
+
+
+def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime) -> list[ClientFacts]:
+    """Return what is known of each of a therapist's clients at the end of an ISO week, or now while it runs.
+
+    Who was closed before the week began, or has not yet said yes, is left out.
+    """
+    monday, sunday = week_days(week)
+    begins = at_local(monday, "00:00", clinic.time_zone)
+    ends = min(at_local(sunday + timedelta(days=1), "00:00", clinic.time_zone), now)
+    shown = or_(col(Client.state).in_(SHOWN_STATES), col(Client.closed_at) >= begins)
+    clients = list(tx.exec(select(Client).where(Client.therapist_id == therapist.id, shown).order_by(col(Client.id))))
+    ids = [client.id for client in clients if client.id is not None]
+    sessions = by_client(rows_of(tx, ExerciseSession, ids))
+    versions = by_client(rows_of(tx, ClientProgram, ids))
+    holds = by_client(row for row in rows_of(tx, Hold, ids) if row.ended_at is None)
+    pauses = by_client(row for row in rows_of(tx, Pause, ids) if row.ended_at is None)
+    proposals = by_client(row for row in rows_of(tx, Proposal, ids) if row.state == "open")
+    flags = by_client(row for row in rows_of(tx, Flag, ids) if begins <= row.at < ends)
+    notes = by_client(row for row in rows_of(tx, ClinicNote, ids) if row.kind in ASKED_OF_US and row.closed_at is None)
+    alerts = by_client(alerts_of(tx, ids, begins, ends))
+    return [
+        client_facts(
+            client,
+            merged(clinic.levels, therapist.levels, client.levels),
+            (monday, sunday),
+            sessions=sorted(sessions[client.id], key=lambda row: (row.on_date, row.id)),
+            versions=sorted(versions[client.id], key=lambda row: row.number),
+            holds=holds[client.id],
+            pauses=[one for one in pauses[client.id] if one.from_on <= local_date(now, client.time_zone)],
+            proposals=proposals[client.id],
+            flags=flags[client.id],
+            notes=notes[client.id],
+            alerts=alerts[client.id],
+        )
+        for client in clients
+    ]
+
+
+def alerts_of(tx: Tx, client_ids: Sequence[int], begins: datetime, ends: datetime) -> list[Alert]:
+    """Return the alerts that are not closed, or were opened or closed in the week."""
+    found: list[Alert] = []
+    for start in range(0, len(client_ids), CHUNK):
+        statement = select(Alert).where(
+            col(Alert.client_id).in_(client_ids[start : start + CHUNK]),
+            col(Alert.opened_at) < ends,
+            or_(col(Alert.state) != "closed", col(Alert.closed_at) >= begins),
+        )
+        found += tx.exec(statement.order_by(col(Alert.id)))
+    return found
+
+
+def client_facts(
+    client: Client,
+    levels: Levels,
+    days: tuple[date, date],
+    *,
+    sessions: Sequence[ExerciseSession],
+    versions: Sequence[ClientProgram],
+    holds: Sequence[Hold],
+    pauses: Sequence[Pause],
+    proposals: Sequence[Proposal],
+    flags: Sequence[Flag],
+    notes: Sequence[ClinicNote],
+    alerts: Sequence[Alert],
+) -> ClientFacts:
+    """Return what is known of one client from her rows."""
+
+    def day_of(at: datetime) -> date:
+        return local_date(at if at.tzinfo else at.replace(tzinfo=UTC), client.time_zone)
+
+    begun = [version for version in versions if version.from_on <= days[1]]
+    newest = begun[-1] if begun else None
+    facts = UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on)
+    rated = [(one.on_date, one.pain) for one in sessions if one.pain is not None and one.kind != "extra"]
+    return ClientFacts(
+        id=client.id or 0,
+        name=client.name,
+        state=client.state,
+        sessions=tuple(SessionFact(one.on_date, one.state, one.pain, one.kind == "extra") for one in sessions),
+        usual=usual([(on, pain) for on, pain in rated if pain is not None and on <= days[1]], facts, levels),
+        flags=tuple((flag.kind, flag.grade, day_of(flag.at)) for flag in flags),
+        alerts=tuple(
+            AlertFact(one.number, one.rule, one.level, one.state, day_of(one.opened_at), one.outcome) for one in alerts
+        ),
+        hold=(holds[0].rule, day_of(holds[0].opened_at)) if holds else None,
+        paused_until=max((pause.until_on for pause in pauses if pause.until_on >= days[0]), default=None),
+        questions=tuple((note.words, day_of(note.at)) for note in notes),
+        steps=tuple(steps_of(begun, days)),
+        proposal=proposals[-1].direction if proposals else "",
+        rung=newest.rung if newest else 0,
+        dose=first_dose(newest.body, newest.rung) if newest else "",
+        recheck_on=newest.recheck_on if newest and newest.rechecked_on is None else None,
+        end_on=newest.end_on if newest else None,
+        program_unchecked=not client.precautions_stated,
+    )
+
+
+def steps_of(versions: Sequence[ClientProgram], days: tuple[date, date]) -> list[StepFact]:
+    """Return the changes of rung that began in some days, oldest first."""
+    return [
+        StepFact(after.from_on, before.rung, after.rung, first_dose(after.body, after.rung), after.why)
+        for before, after in pairwise(versions)
+        if days[0] <= after.from_on <= days[1] and after.rung != before.rung
+    ]
+
+
+def first_dose(body: Mapping[str, object], rung: int) -> str:
+    """Return the dose of a program's first exercise on a rung, as "2x10"; empty where nothing is prescribed."""
+    if not body:
+        return ""
+    items = from_json(body).lists[0].items
+    rungs = items[0].ladder.rungs if items else ()
+    return written(rungs[min(rung, len(rungs) - 1)].dose) if rungs else ""
