@@ -98,11 +98,10 @@ def _fitted_ladder(old: str, new: str, ladder: Ladder, given: tuple[str, ...]) -
 
 
 def _moved_ladder(old: str, new: str, ladder: Ladder) -> Ladder:
+    """Return the old doses for what stands in; no swap takes a load, so the load goes."""
     one_sided = exercise(old).side == EACH, exercise(new).side == EACH
     # Minutes of rest or of walking are no measure for a hold of seconds.
     minutes = ladder.rungs[0].dose.count >= 60, exercise(new).dose.count >= 60
     if exercise(new).counted != ladder.unit or one_sided[0] != one_sided[1] or minutes[0] != minutes[1]:
         return ladder_for(new)
-    if exercise(new).loaded:
-        return ladder
     return Ladder(tuple(replace(rung, dose=replace(rung.dose, load="", hand_support="")) for rung in ladder.rungs))

@@ -131,6 +131,7 @@ def test_a_limit_names_known_things_and_swaps_only_when_it_swaps(code: str, limi
     assert (limit.swap is not None) == (limit.effect == SWAPPED)
     if limit.swap is not None:
         assert not is_barred(limit.swap, (limit.precaution,)), "a swap must itself be fit"
+        assert not exercise(limit.swap).loaded
 
 
 def test_an_exercise_has_one_limit_a_precaution() -> None:
