@@ -1,0 +1,89 @@
+"""How much of the session was done: all, part, none, or not said.
+
+Groups of exercises ("everything but the wall", "the first three", "the rest no") are turned into lines here.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reminders.core.reading.intent import Evidence
+from reminders.core.reading.model import ExerciseDone, SessionExercise
+
+
+def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
+    """Add lines for exercises told as a group: the rest not done, none of the others, item by place."""
+    told = evidence.told
+    if not session:
+        return
+    named = {one.name for one in told.by_exercise}
+    if named and evidence.has("rest_not"):
+        told.by_exercise += tuple(
+            ExerciseDone(exercise.name, None, None, "none") for exercise in session if exercise.name not in named
+        )
+    elif named and evidence.has("rest_done"):
+        told.rest = "done"
+
+
+def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExercise]) -> str | None:
+    """Return all, part, none or None for the session."""
+    if intent == "skip":
+        return "none"
+    if intent != "report":
+        return None
+    told = evidence.told
+    if told.by_exercise:
+        return _of_lines(evidence, session)
+    if told.sets is not None and session:
+        wanted = session[0].sets or 1
+        if told.sets < wanted:
+            return "part"
+    if evidence.has("amount_unknown"):
+        return None
+    counts = evidence.numbers.counts
+    if counts:
+        return "all" if max(done for _, done, _ in counts) >= counts[0][2] and not evidence.has("part") else "part"
+    if evidence.has("part") and not _all_beats_part(evidence):
+        return "part"
+    if evidence.has("all"):
+        return "all"
+    if told.sets is not None or told.reps is not None:
+        return _of_amount(evidence, session)
+    if evidence.numbers.has_minutes and not evidence.has("done_plain"):
+        return None
+    return "all" if evidence.done() or evidence.has("yes_report") else None
+
+
+def _all_beats_part(evidence: Evidence) -> bool:
+    """Tell whether a plain "all of it" stands beside words for part that mean something else."""
+    return evidence.has("all") and not evidence.has("part_sure")
+
+
+def _of_amount(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
+    """Return the completion that a bare amount means; without a session it means none."""
+    told = evidence.told
+    if not session:
+        return "all" if evidence.done() else None
+    wanted = session[0].sets or 1
+    if told.sets is None:
+        return "all" if evidence.done() and not told.reps else ("part" if told.reps else None)
+    return "all" if told.sets >= wanted else "part"
+
+
+def _of_lines(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
+    """Return the completion that lines for single exercises mean."""
+    lines = evidence.told.by_exercise
+    states = {one.completed for one in lines}
+    if states == {"none"}:
+        return "none" if len(lines) == len(session) else "part"
+    if states != {"all"}:
+        return "part"
+    if len(lines) >= len(session) or evidence.told.rest == "done":
+        return "all"
+    if evidence.has("all") and not evidence.has("part_sure"):
+        return "all"
+    if evidence.has("correction") and len(lines) < len(session):
+        return None
+    return "part"
+
+
+__all__ = ["add_groups", "completed_of", "replace"]

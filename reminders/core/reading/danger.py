@@ -1,0 +1,121 @@
+"""Danger signs, their grades, and concerns: hits of a language's danger rules that hold for this client, now.
+
+A sign is found by its words alone and taken back only for a reason in the same sentence, so that nothing said before
+or after can hide it. What is done about a sign is decided elsewhere.
+"""
+
+from dataclasses import dataclass, field
+
+from reminders.core.reading.model import CONCERNS, GRADES, RED_FLAGS
+from reminders.core.reading.scope import Scope
+
+Hits = dict[str, list[tuple[int, int]]]
+Span = tuple[int, int]
+
+
+@dataclass
+class Danger:
+    """What was found: flag → grade, flag → the words that led to it, concerns, and of whom it is told."""
+
+    grades: dict[str, str] = field(default_factory=dict)
+    spans: dict[str, list[Span]] = field(default_factory=dict)
+    concerns: list[str] = field(default_factory=list)
+    of_client: bool = False
+    of_other: bool = False
+
+
+def find_danger(hits: Hits, scope: Scope) -> Danger:
+    """Return the danger signs and concerns of a text."""
+    danger = Danger()
+    idioms = hits.get("idiom", [])
+    for flag in RED_FLAGS:
+        spans = [
+            span for span in hits.get(f"danger.{flag}", ()) if not _inside(span, idioms) and _holds(span, scope, danger)
+        ]
+        if flag == "fall_or_injury":
+            spans = [span for span in spans if not _caught(span, hits, scope)]
+        if spans:
+            danger.spans[flag] = spans
+            danger.grades[flag] = _grade(flag, spans, hits, scope)
+    for concern in CONCERNS:
+        spans = [span for span in hits.get(f"concern.{concern}", ()) if not scope.is_denied(span[0])]
+        if spans and (concern == "bereaved" or any(_concerns_client(span, scope) for span in spans)):
+            danger.concerns.append(concern)
+            danger.spans[f"concern.{concern}"] = spans
+    return danger
+
+
+def _concerns_client(span: Span, scope: Scope) -> bool:
+    """Tell whether a concern is the client's own and not long past."""
+    return scope.whose(*span) != "other" and not scope.is_past(*span)
+
+
+def _inside(span: Span, idioms: list[Span]) -> bool:
+    """Tell whether an idiom explains the words: they overlap and the idiom holds the sign's first or last word."""
+    start, end = span
+    return any(low < end and start < high and (low <= start or high >= end) for low, high in idioms)
+
+
+def _holds(span: Span, scope: Scope, danger: Danger) -> bool:
+    """Tell whether the words hold for this client, now."""
+    start, end = span
+    if scope.is_denied(start) or scope.is_supposed(start, end) or scope.is_past(start, end):
+        return False
+    whose = scope.whose(start, end)
+    if whose == "other":
+        danger.of_other = True
+        return False
+    danger.of_client = danger.of_client or whose == "client"
+    return True
+
+
+def _caught(span: Span, hits: Hits, scope: Scope) -> bool:
+    """Tell whether the fall was only a near one."""
+    start, end = span
+    if any(low <= start < high for low, high in hits.get("near_fall", ())):
+        return True
+    low, high = scope.sentence(start, end)
+    is_slip = any(s <= start < e for s, e in hits.get("slip", ()))
+    return is_slip and any(low <= at < high for at, _ in hits.get("caught", ()))
+
+
+def _grade(flag: str, spans: list[Span], hits: Hits, scope: Scope) -> str:
+    """Return how pressing a sign is.
+
+    Call-now kinds: chest or breathing, nerve or bladder with stroke words, fainted, head hit, cannot get up or stand. An
+    older fall without injury, and dizziness on standing that is over, are for today. All else is urgent.
+    """
+    if flag in ("chest_or_breathing", "nerve_or_bladder"):
+        return "call_now"
+    if flag == "faint_or_dizzy":
+        return _faint_grade(hits)
+    if flag == "fall_or_injury":
+        return _fall_grade(hits, scope)
+    return "urgent"
+
+
+def _faint_grade(hits: Hits) -> str:
+    """Return call_now for a faint, today for dizziness on standing that has passed, else urgent."""
+    near = hits.get("faint_near", [])
+    if any(not _inside(span, near) for span in hits.get("faint_full", ())):
+        return "call_now"
+    return "today" if "dizzy_standing" in hits and "passed_over" in hits else "urgent"
+
+
+def _fall_grade(hits: Hits, scope: Scope) -> str:
+    """Return call_now with a hit head or when she cannot rise, today for an older fall without injury, else urgent."""
+    if _any_true("head_hit", hits, scope) or _any_true("cannot_rise", hits, scope):
+        return "call_now"
+    if "older_day" in hits and not _any_true("hurt_by_fall", hits, scope):
+        return "today"
+    return "urgent"
+
+
+def _any_true(label: str, hits: Hits, scope: Scope) -> bool:
+    """Tell whether a circumstance is told and not denied."""
+    return any(not scope.is_denied(start) for start, _ in hits.get(label, ()))
+
+
+def worst_grade(grades: dict[str, str]) -> str | None:
+    """Return the most pressing grade of several."""
+    return max(grades.values(), key=GRADES.index, default=None)

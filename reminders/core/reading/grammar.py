@@ -1,0 +1,53 @@
+"""Everything that is made once for a language: its lexicon and its rules, with the other languages behind it.
+
+Also tells in which language a text is written, since a client set to Spanish may write English.
+"""
+
+from functools import lru_cache
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.number_rules import SHARED_RULES
+from reminders.core.reading.patterns import RuleSet
+from reminders.core.reading.roles import NumberGrammar
+from reminders.core.words import VOCABULARIES
+
+# Rules on the words as they stand; all others see the named exercises as one sign each.
+_PLAIN = ("danger.", "concern.", "idiom", "faint_", "dizzy_", "passed_over", "near_fall", "caught", "head_hit",
+          "cannot_rise", "hurt_by_fall", "unhurt", "older_day", "slip", "opt_out", "where.")  # fmt: skip
+_SURE = 2  # so many more small words of another language make a text that language's
+
+
+class Grammar:
+    """The rules of one leading language with the others behind it."""
+
+    def __init__(self, language: str) -> None:
+        """Build lexicon and rules."""
+        leading = VOCABULARIES[language]
+        others = [vocabulary for name, vocabulary in VOCABULARIES.items() if name != language]
+        self.language = language
+        self.lexicon = Lexicon(leading, others)
+        plain: dict[str, str] = {}
+        marked: dict[str, str] = {}
+        number: dict[str, str] = {}
+        for source in ({"": SHARED_RULES}, *({name: vocabulary.rules} for name, vocabulary in VOCABULARIES.items())):
+            for rules in source.values():
+                for label, block in rules.items():
+                    target = number if label.startswith("num.") else plain if label.startswith(_PLAIN) else marked
+                    target[label] = target.get(label, "") + "\n" + block
+        self.plain = RuleSet(plain, self.lexicon.chars)
+        self.marked = RuleSet(marked, self.lexicon.chars)
+        self.number_rules = RuleSet(number, self.lexicon.chars)
+        self.numbers = NumberGrammar(self.lexicon)
+
+
+@lru_cache(maxsize=8)
+def grammar_for(language: str) -> Grammar:
+    """Return the grammar of a language."""
+    return Grammar(language)
+
+
+def language_of(words: list[str], given: str) -> str:
+    """Return the language a text is written in: the given one unless another's small words clearly prevail."""
+    counts = {name: sum(map(vocabulary.common.__contains__, words)) for name, vocabulary in VOCABULARIES.items()}
+    best = max(counts, key=lambda name: (counts[name], name == given))
+    return best if counts[best] > _SURE * counts.get(given, 0) + 1 else given

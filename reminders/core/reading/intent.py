@@ -1,0 +1,227 @@
+"""What a reply is for: one intent from the evidence of all rules, the more certain kinds first.
+
+Danger signs never wait for the intent. Rules find statements anywhere in a text; here those that are denied, asked
+about, still to come or another person's are left out before they count.
+"""
+
+from dataclasses import dataclass, field
+
+from reminders.core.reading.danger import Danger, Hits, Span
+from reminders.core.reading.exercises import SessionTold
+from reminders.core.reading.pain import Pain
+from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+from reminders.core.reading.roles import Numbers
+from reminders.core.reading.scope import Scope
+
+_ENDS = STOP + QUESTION
+
+
+@dataclass
+class Evidence:
+    """All that was found in one reply, for the decisions on intent and completion."""
+
+    hits: Hits
+    scope: Scope
+    asked: str | None
+    danger: Danger
+    numbers: Numbers
+    told: SessionTold
+    pain: Pain = field(default_factory=Pain)
+    signature: str = ""
+
+    def spans(self, label: str) -> list[Span]:
+        """Return the places of a label, less those that its `_not` label overlaps."""
+        found = self.hits.get(label)
+        if not found:
+            return []
+        blocked = self.hits.get(f"{label}_not")
+        if not blocked:
+            return found
+        return [span for span in found if not any(low < span[1] and span[0] < high for low, high in blocked)]
+
+    def has(self, *labels: str) -> bool:
+        """Tell whether any of the labels holds somewhere."""
+        return any(self.spans(label) for label in labels)
+
+    def asks(self) -> bool:
+        """Tell whether the text puts a question."""
+        return QUESTION in self.signature
+
+    def done(self) -> list[Span]:
+        """Return the statements of something done: not denied, asked, planned, or another person's."""
+        return [span for span in self.spans("done") if self._is_stated(span)]
+
+    def _is_stated(self, span: Span) -> bool:
+        """Tell whether a statement of something done holds."""
+        scope, lexicon = self.scope, self.scope.lexicon
+        start, end = span
+        if _denied_here(self, start):
+            return False
+        before = self.signature[max(0, start - 4) : start]
+        cut = max((at for at, char in enumerate(before) if char in _ENDS + COMMA), default=-1)
+        near = before[cut + 1 :]
+        if any(lexicon.is_in("FUTURE", char) or lexicon.is_in("QUESTIONER", char) for char in near):
+            return False
+        if scope.is_supposed(start, end):
+            return False
+        low, high = scope.sentence(start, end)
+        if high < len(self.signature) and self.signature[high] == QUESTION and any(
+            lexicon.is_in("QUESTIONER", char) for char in self.signature[low : low + 4]
+        ):
+            return False
+        return scope.whose(start, end) != "other" or any(lexicon.is_in("I", c) for c in self.signature[low:start])
+
+
+def _denied_here(evidence: Evidence, start: int) -> bool:
+    """Tell whether "not" stands right before a statement of something done."""
+    signature, lexicon = evidence.signature, evidence.scope.lexicon
+    for at in range(start - 1, max(-1, start - 4), -1):
+        char = signature[at]
+        if char in _ENDS or char == COMMA or lexicon.is_in("BUT", char) or lexicon.is_in("I", char):
+            return False
+        if lexicon.is_in("NOT", char):
+            return True
+    return False
+
+
+def decide(evidence: Evidence) -> str:
+    """Return the intent."""
+    for judge in (_opt_out, _stranger, _answer, _requests, _session, _asking, _rest):
+        intent = judge(evidence)
+        if intent is not None:
+            return intent
+    return "unclear"
+
+
+def _opt_out(evidence: Evidence) -> str | None:
+    """The wish to hear no more; with a stretch of time it is a pause, told as a mistake of the past it is none."""
+    spans = [span for span in evidence.spans("opt_out") if not evidence.scope.is_supposed(*span)]
+    if not spans:
+        return None
+    if evidence.has("opt_in") and evidence.has("opt_out_past"):
+        return "opt_in"
+    if evidence.has("opt_out_key"):
+        return "opt_out"
+    if evidence.has("pause_span", "pause_until"):
+        return "pause"
+    return "opt_out"
+
+
+def _stranger(evidence: Evidence) -> str | None:
+    """Not the person meant."""
+    if evidence.has("wrong_number") and not evidence.danger.grades and not evidence.told.by_exercise:
+        return "wrong_number"
+    return None
+
+
+def _answer(evidence: Evidence) -> str | None:
+    """A bare answer to what was asked."""
+    asked = evidence.asked
+    if asked in ("pain", "settling") and (evidence.pain.value is not None or evidence.pain.off_scale):
+        if not evidence.has("skip") and not evidence.told.by_exercise and not _is_report(evidence):
+            return "pain"
+    if asked == "amount":
+        if evidence.has("amount_unknown"):
+            return "report"
+        if evidence.has("none_done"):
+            return "skip"
+        if evidence.numbers.counts or evidence.told.amounts or evidence.told.by_exercise:
+            return "report"
+        if evidence.has("all", "part") and not evidence.has("skip"):
+            return "report"
+        if evidence.numbers.has_minutes:
+            return "report"
+    return None
+
+
+def _requests(evidence: Evidence) -> str | None:
+    """Wishes about the service: strong ones hold beside a report, the others only without one."""
+    if evidence.has("opt_in_key"):
+        return "opt_in"
+    if evidence.has("help_key"):
+        return "help"
+    telling = bool(evidence.done()) or bool(evidence.told.by_exercise) or bool(evidence.told.amounts)
+    if telling or evidence.danger.grades:
+        return None
+    for label in ("resume", "opt_in", "pause", "reschedule", "resend", "help"):
+        if evidence.has(label) and not _outweighed(evidence, label):
+            return label
+    return None
+
+
+def _outweighed(evidence: Evidence, label: str) -> bool:
+    """Tell whether another reading of the same words is nearer."""
+    if label == "opt_in":
+        return evidence.has("pause")
+    if label == "resume":
+        return evidence.has("pause_until") or (evidence.has("skip", "later") and not evidence.has("resume_sure"))
+    if label == "pause":
+        return not evidence.has("pause_sure") and evidence.has("skip", "later") and not evidence.has("pause_span")
+    if label == "reschedule":
+        return evidence.has("later", "skip") and not evidence.has("reschedule_sure")
+    return False
+
+
+def _is_report(evidence: Evidence) -> bool:
+    """Tell whether something of a session is said to be done."""
+    return bool(evidence.done() or evidence.told.by_exercise or evidence.has("yes_report"))
+
+
+def _session(evidence: Evidence) -> str | None:
+    """Done, in part, not done, or still to come."""
+    told = evidence.told
+    statements = [one for one in told.by_exercise if one.completed != "none"]
+    done = evidence.done()
+    skip = [span for span in evidence.spans("skip") if not evidence.scope.is_supposed(*span)]
+    if evidence.has("later") and not evidence.has("tomorrow") and not _clearly_done(evidence, done, statements):
+        if not evidence.asks() or evidence.has("later_sure"):
+            return "later"
+    if statements:
+        return "report"
+    question = evidence.asks() and evidence.has("question")
+    if skip and _skip_prevails(evidence, skip, done):
+        return None if question and not evidence.has("skip_sure") else "skip"
+    if done or (told.amounts and not question) or evidence.has("yes_report"):
+        return "report"
+    if told.by_exercise:
+        return "report"
+    if evidence.has("part") and not question:
+        return "report"
+    if evidence.numbers.counts and evidence.has("all") and not question:
+        return "report"
+    return None
+
+
+def _clearly_done(evidence: Evidence, done: list[Span], statements: list[object]) -> bool:
+    """Tell whether something is done already, whatever is still to come."""
+    return bool(statements) or bool(evidence.told.amounts) or bool(
+        [span for span in done if not any(s <= span[0] < e for s, e in evidence.spans("later"))]
+    ) or evidence.has("part")
+
+
+def _skip_prevails(evidence: Evidence, skip: list[Span], done: list[Span]) -> bool:
+    """Tell whether "not done" outweighs what is said of things done."""
+    if not done:
+        return not evidence.told.amounts
+    outside = [span for span in done if not any(s <= span[0] < e or s < span[1] <= e for s, e in skip)]
+    if not outside:
+        return True
+    return evidence.has("skip_sure") and not evidence.has("all")
+
+
+def _asking(evidence: Evidence) -> str | None:
+    """A question to the clinician."""
+    if evidence.has("question") and not evidence.danger.grades:
+        return "question"
+    return None
+
+
+def _rest(evidence: Evidence) -> str | None:
+    """Pain, then chat."""
+    if evidence.danger.grades or evidence.pain.value is not None or evidence.pain.off_scale:
+        return "pain"
+    if evidence.has("pain_said") or (evidence.asked == "pain" and evidence.has("pain_answer_words")):
+        return "pain"
+    if evidence.has("chat") or evidence.scope.text.smiles:
+        return "chat"
+    return None

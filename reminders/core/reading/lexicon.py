@@ -1,0 +1,220 @@
+"""Words → concepts → one signature character a word, for one leading language with the others behind it.
+
+Spelling is mended here, against the words the reader knows. What patterns do with the signatures is not decided here.
+"""
+
+from collections.abc import Iterable, Mapping
+
+from reminders.core.reading.patterns import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED, literals
+from reminders.core.words.vocabulary import Vocabulary
+
+UNKNOWN = "\u4e00"
+_FIRST = 0x4E01
+_REPAIR_FROM = 5  # shorter words have too many neighbours
+_CACHE = 60_000  # words kept with what was found for them; a flood of nonsense starts the cache afresh
+# Concepts of tokens that are no words: numbers by their size and shape.
+NUMBER_SHAPES: dict[str, tuple[str, ...]] = {
+    "zero": ("#", "SMALL", "N0"),
+    "one": ("#", "SMALL", "N1"),
+    "few": ("#", "SMALL", "FEW"),
+    "small": ("#", "SMALL"),
+    "ten": ("#", "SMALL", "TEN"),
+    "big": ("#", "BIG"),
+    "year": ("#", "BIG", "YEAR"),
+    "clock": ("CLOCK",),
+    "frac10": ("FRAC10",),
+    "frac": ("FRAC",),
+    "pressure": ("PRESSURE",),
+    "phone": ("PHONE",),
+    "date": ("DATE",),
+}
+
+
+class Lexicon:
+    """All words known when `leading` is the language of the text."""
+
+    def __init__(self, leading: Vocabulary, others: Iterable[Vocabulary], extra_words: Iterable[str] = ()) -> None:
+        """Join the languages; a word of the leading one never means something in another."""
+        self.languages = (leading, *others)
+        self._of_word: dict[str, set[str]] = {}
+        self._stems: dict[str, set[str]] = {}
+        self.numbers: dict[str, float] = {}
+        self.near_numbers: dict[str, float] = {}
+        owned: set[str] = set()
+        for vocabulary in self.languages:
+            self._join(vocabulary, owned)
+            owned |= set(self._of_word) | vocabulary.common
+        for vocabulary in self.languages:
+            for block in vocabulary.rules.values():
+                for word in literals(block):
+                    self._of_word.setdefault(word, set()).add(word)
+        for word in extra_words:
+            self._of_word.setdefault(word, set())
+        self.letter_words = frozenset(
+            word for vocabulary in self.languages for word in vocabulary.concepts.get("LETTERWORD", "").split()
+        )
+        self._blocked = frozenset().union(*(one.lookalikes | one.common for one in self.languages))
+        self._assign()
+        self._cache: dict[str, tuple[str, str]] = {}
+        self._neighbours = self._index_neighbours()
+        self._sounds = {self._sound(word): word for word in self._of_word if len(word) >= 4}
+
+    def _join(self, vocabulary: Vocabulary, owned: set[str]) -> None:
+        """Add one language's words, except those a language before it owns."""
+        for concept, words in vocabulary.concepts.items():
+            for word in words.split():
+                if word.endswith("*"):
+                    self._stems.setdefault(word[:-1], set()).add(concept)
+                elif word not in owned:
+                    self._of_word.setdefault(word, set()).add(concept)
+        for stem, concepts in self._stems.items():
+            for word, known in self._of_word.items():
+                if word.startswith(stem):
+                    known |= concepts
+        for word, value in vocabulary.numbers.items():
+            if word not in owned:
+                self.numbers[word] = value
+                self._of_word.setdefault(word, set())
+        for word, value in vocabulary.near_numbers.items():
+            if word not in owned:
+                self.near_numbers[word] = value
+                self._of_word.setdefault(word, set())
+
+    def _assign(self) -> None:
+        """Give each set of concepts its own character, and each concept its characters."""
+        self._char_of: dict[frozenset[str], str] = {frozenset(): UNKNOWN}
+        self._chars: dict[str, set[str]] = {}
+        for concepts in self._of_word.values():
+            self._char(frozenset(concepts))
+        for concepts in self._stems.values():
+            self._char(frozenset(concepts))
+        self.shape_chars = {shape: self._char(frozenset(names)) for shape, names in NUMBER_SHAPES.items()}
+        fixed = {
+            "STOP": STOP + QUESTION,
+            "COMMA": COMMA,
+            "BUT": BUT,
+            "@": NAMED + NAMED_ON,
+            "USED": USED,
+            "SECNUM": SECONDS,
+        }
+        for concept, chars in fixed.items():
+            self._chars.setdefault(concept, set()).update(chars)
+        self.number_chars = frozenset(self._chars["#"])
+        self.shape_char_of_dash = self._char(frozenset({"DASH"}))
+        self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
+
+    def _char(self, concepts: frozenset[str]) -> str:
+        """Return the character of a set of concepts, a new one at first sight."""
+        char = self._char_of.get(concepts)
+        if char is None:
+            char = chr(_FIRST + len(self._char_of))
+            self._char_of[concepts] = char
+            for concept in concepts:
+                self._chars.setdefault(concept, set()).add(char)
+        return char
+
+    def chars(self, concept: str) -> frozenset[str]:
+        """Return the signature characters that carry a concept (a lower-case name is that one word)."""
+        return frozenset(self._chars.get(concept, ()))
+
+    def is_in(self, concept: str, char: str) -> bool:
+        """Tell whether a signature carries a concept."""
+        return char in self._chars.get(concept, ())
+
+    def knows(self, word: str) -> bool:
+        """Tell whether a spelling is a word of ours, or a real word that must not be taken for one."""
+        return word in self._of_word or word in self._blocked
+
+    def look_up(self, word: str) -> tuple[str, str]:
+        """Return the known spelling of a word and its signature; an unknown word comes back as it was."""
+        found = self._cache.get(word)
+        if found is None:
+            if len(self._cache) > _CACHE:
+                self._cache.clear()
+            found = self._cache[word] = self._find(word)
+        return found
+
+    def _find(self, word: str) -> tuple[str, str]:
+        """Look for a word as typed, without drawn-out letters, by its stem, by its sound, and one letter off."""
+        for spelling in _spellings(word):
+            concepts = self._of_word.get(spelling)
+            if concepts is not None:
+                return spelling, self._char(frozenset(concepts)) if concepts else UNKNOWN
+        if word in self._blocked:
+            return word, UNKNOWN
+        for cut in range(len(word), 2, -1):
+            if word[:cut] in self._stems:
+                return word, self._char(frozenset(self._stems[word[:cut]]))
+        mended = self._mend(word)
+        if mended is None:
+            return word, UNKNOWN
+        concepts = self._of_word[mended]
+        return mended, self._char(frozenset(concepts)) if concepts else UNKNOWN
+
+    def _mend(self, word: str) -> str | None:
+        """Return the known word that this one was most likely meant to be."""
+        if len(word) >= 3:
+            by_sound = self._sounds.get(self._sound(word))
+            if by_sound is not None and abs(len(by_sound) - len(word)) <= 2:
+                return by_sound
+        if len(word) < _REPAIR_FROM:
+            return None
+        best: str | None = None
+        for cut in _cuts(word):
+            for known in self._neighbours.get(cut, ()):
+                if known[0] == word[0] and one_off(word, known) and (best is None or known < best):
+                    best = known
+        return best
+
+    def _sound(self, word: str) -> str:
+        """Return how the leading language would hear a word."""
+        for spelling, sound in self.languages[0].sounds:
+            word = word.replace(spelling, sound)
+        return _undouble(word)
+
+    def _index_neighbours(self) -> Mapping[str, list[str]]:
+        """Return spelling with one letter left out → known words, for `_mend`."""
+        index: dict[str, list[str]] = {}
+        for word in self._of_word:
+            if len(word) >= _REPAIR_FROM:
+                for cut in _cuts(word):
+                    index.setdefault(cut, []).append(word)
+        return index
+
+
+def _spellings(word: str) -> Iterable[str]:
+    """Yield a word as typed, then with drawn-out letters shortened, then with a dropped g ("hurtin")."""
+    yield word
+    if any(a == b == c for a, b, c in zip(word, word[1:], word[2:], strict=False)):
+        yield _undouble(word)
+        yield _pairs(word)
+    if word.endswith("in") and len(word) > 4:
+        yield word + "g"
+
+
+def _undouble(word: str) -> str:
+    """Return a word with no letter twice running."""
+    return "".join(letter for at, letter in enumerate(word) if at == 0 or word[at - 1] != letter)
+
+
+def _pairs(word: str) -> str:
+    """Return a word with no letter more than twice running."""
+    return "".join(letter for at, letter in enumerate(word) if at < 2 or word[at - 2 : at] != letter * 2)
+
+
+def _cuts(word: str) -> set[str]:
+    """Return a word and all spellings with one letter left out."""
+    return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
+
+
+def one_off(word: str, known: str) -> bool:
+    """Tell whether one letter put in, left out, changed or swapped with its neighbour makes one word the other."""
+    if abs(len(word) - len(known)) > 1:
+        return False
+    start = 0
+    while start < min(len(word), len(known)) and word[start] == known[start]:
+        start += 1
+    rest, wanted = word[start:], known[start:]
+    if len(rest) == len(wanted):
+        return rest[1:] == wanted[1:] or (rest[:2] == wanted[:2][::-1] and rest[2:] == wanted[2:])
+    return rest[1:] == wanted if len(rest) > len(wanted) else rest == wanted[1:]

@@ -1,0 +1,86 @@
+"""Text as typed → plain lower-case text without accents, with emoji and odd signs as words.
+
+Everything that makes two spellings of the same characters equal belongs here; words and numbers do not.
+"""
+
+import re
+import unicodedata
+
+YES_SIGNS = "👍✅✔☑👌🆗💯🙆☒"
+NO_SIGNS = "👎❌✖🚫🙅⛔❎"
+SAD_SIGNS = "😢😭😞😖😣😩😫🤕🤒🤢🤮😰😨😱🆘🚑😔😟🙁☹😿"
+_SIGN_WORDS = (
+    {ord(sign): " emojiyes " for sign in YES_SIGNS}
+    | {ord(sign): " emojino " for sign in NO_SIGNS}
+    | {ord(sign): " emojisad " for sign in SAD_SIGNS}
+)
+_LETTER_SIGNS = {
+    "×": "x",
+    "✕": "x",
+    "·": " ",
+    "•": ". ",
+    "‘": "'",
+    "’": "'",
+    "´": "'",
+    "`": "'",
+    "ʼ": "'",
+    "“": '"',
+    "”": '"',
+    "–": "-",
+    "—": " - ",
+    "−": "-",
+    "‐": "-",
+    "…": "...",
+    "¿": " ",
+    "¡": " ",
+    "½": " 1/2 ",
+    "⅓": " 1/3 ",
+    "¼": " 1/4 ",
+    "¾": " 3/4 ",
+    "⅔": " 2/3 ",
+    "º": " ",
+    "°": " degrees ",
+    "ª": " ",
+    "\u00a0": " ",
+    "ß": "ss",
+    "ø": "o",
+    "đ": "d",
+}
+_LETTER_TABLE = str.maketrans(_LETTER_SIGNS) | _SIGN_WORDS
+_ODD = re.compile(r"[^\x00-\x7f]")
+_MARKS = re.compile("[\u0300-\u036f\u200b-\u200f\u2060\ufe0e\ufe0f\u20e3\U0001f3fb-\U0001f3ff]")
+_SMILEY = re.compile(r"(?<!\w)(?:[:;=]['o^-]?[)dp\]*3](?!\w)|<3(?!\d)|\^_\^|xd+\b)")
+_FROWN = re.compile(r"(?<!\w)[:;=]['-]?[(\[/|](?!\w)")
+_JOINS = (
+    ("'ll ", " will "),
+    ("'re ", " are "),
+    ("'ve ", "ve "),
+    ("w/o ", " without "),
+    ("w/ ", " with "),
+    ("b/c", " because "),
+    ("n/a", " none "),
+)
+# A message line carries at most ten text parts; a mail can be long, and what matters stands near its start.
+LONGEST = 4000
+
+
+def fold(text: str) -> str:
+    """Return the text in plain ASCII: lower case, no accents, emoji as the words emojiyes, emojino, emojisad, emojismile."""
+    text = text[:LONGEST].lower()
+    if not text.isascii():
+        text = text.translate(_LETTER_TABLE)
+        text = _MARKS.sub("", unicodedata.normalize("NFKD", text)).lower()
+        text = _ODD.sub(_sign, text)
+    if ":" in text or ";" in text or "=" in text or "<" in text or "^" in text or "xd" in text:
+        text = _FROWN.sub(" emojisad ", _SMILEY.sub(" emojismile ", text))
+    text += " "
+    if "'" in text or "/" in text:
+        for spelling, plain in _JOINS:
+            text = text.replace(spelling, plain)
+        text = text.replace("'", "")
+    return text
+
+
+def _sign(match: "re.Match[str]") -> str:
+    """Return a word for a character that is no letter of ours; other scripts stay one unknown word."""
+    return " emojismile " if unicodedata.category(match[0]).startswith("S") else " "

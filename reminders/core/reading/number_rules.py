@@ -1,0 +1,129 @@
+"""The grammar of numbers in replies, the same for every language: it speaks of concepts, the words come from words/.
+
+Order is meaning: each number takes the role of the first rule that claims it. `roles.py` applies them.
+"""
+
+# (role, pattern); a number that a rule claims is out of reach for the rules after it.
+NUMBER_RULES: tuple[tuple[str, str], ...] = (
+    ("other", "DATE|CLOCK|PHONE|PRESSURE"),
+    ("other", "MEASURE_BEFORE OF|FILL* ,? # OVER? #?"),
+    ("other", "# over # >$"),
+    ("other", "# MEASURE_AFTER"),
+    ("other", "# HALF_LINK? MEASURE_AFTER"),
+    ("other", "# AMPM"),
+    ("other", "MONTH THE? # RANGE MONTH? #"),
+    ("other", "MONTH THE? #"),
+    ("other", "# OF_MONTH? MONTH"),
+    ("other", "THE # RANGE|to THE? # ORD"),
+    ("other", "# ORD"),
+    ("other", "YEAR"),
+    ("exercise", "ITEM #"),
+    ("second", "# RANGE # EACH? SEC"),
+    ("second", "# EACH? SEC"),
+    ("minute", "# RANGE # TIMEUNIT"),
+    ("minute", "# TIMEUNIT"),
+    ("other", "AGE_BEFORE # AGE_NEXT"),
+    ("other", "UNTIL_WORD THE? #"),
+    ("frac_pain", "# RANGE FRAC10"),
+    ("frac_pain", "FRAC10"),
+    ("pain_of", "# RANGE? #? OUTOF TEN"),
+    ("pain_of", "PAINISH|RATE ~ # OF_SCALE TEN"),
+    ("sets_reps", "# X # X # REP|SET?"),
+    ("sets_reps", "# X|TIMES ~ # X|TIMES"),
+    ("sets_reps", "# X # REP|EACH?"),
+    ("sets_only", "# X SECNUM"),
+    ("sets_only", "# SET|@ OF|X|FILL? SECNUM"),
+    ("sets_only", "# SECNUM"),
+    ("first_sets", "# OUTOF|OF THE? # SET"),
+    ("sets_reps", "# SET OF|X|FILL|,|@|AND? OF|FILL? # REP|X|EACH? "),
+    ("sets_reps", "# SET OF THE? #"),
+    ("sets_reps", "# SET ~ # REP"),
+    ("reps_sets", "# REP FILL|X|OF|,|AND? FILL|THE? # SET"),
+    ("reps_sets", "# @ # SET"),
+    ("reps_sets", "# AND|, # SET"),
+    ("sets_reps", "SET OF|FILL? # REP?"),
+    ("paired", "# AND|AGAIN|PLUS|ANOTHER|, AND|AGAIN|ANOTHER|THEN|PLUS? ANOTHER? # MORE_REPS"),
+    ("count_of", "# OUTOF|OF THE? #"),
+    ("all_count", "ALL|THE|BOTH # >$"),
+    ("all_count", "ALL|THE|BOTH # EXER|STOP|COMMA|SIDEBOTH"),
+    ("all_count", "# EXERNOUN"),
+    ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX ~ #"),
+    ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
+    ("pain_level", "PAINISH FILL* ,? FILL* #"),
+    ("pain_level", "# RANGE FILL? # FILL* PAINISH"),
+    ("pain_level", "# FILL? FILL? PAINNOUN"),
+    ("sets", "# MORESETS? SET"),
+    ("sets", "SETS_WORD FILL? #"),
+    ("reps", "# MORESETS? REP"),
+    ("list", "# , # , # , #"),
+    ("list", "# , # , #"),
+    ("pair", "# AND|PLUS|AGAIN THEN|ANOTHER|AGAIN? #"),
+    ("ex_number", "# OF|FILL? @"),
+    ("number_ex", "@ FILL|DID|,? #"),
+    ("times", "# TIMES"),
+    ("other", "CLOCKPREP # "),
+    ("other", "AGE_BEFORE #"),
+)
+
+# Rules of figures that speak of concepts alone; spans cover the figure they mark.
+SHARED_RULES: dict[str, str] = {
+    "num.rating": """
+        CALLIT ~ #
+        SAYS_RATE FILL* #
+        ARTICLE #
+        # ISH
+        JUST_AT FILL* # $
+        NOWISH FILL* #
+        # NOWISH
+    """,
+    "num.rating_body": """
+        BODY FILL* ,? FILL* #
+        BODY _ #
+        # FILL+ BODY
+        # IN_BODY THE? BODYSIDE? BODY
+    """,
+    "num.after_done": """
+        ^ YES|DONE|ALLDONE ,? .? FILL* # $
+        ^ YES|DONE DONE|YES|ALL|EXER ,? .? FILL* # $
+        . FILL* # $
+        , FILL* # $
+        ^ FILL* # ,|.
+        . FILL* # ,|.
+        DONE|ALL ,? FILL* # $
+        YES FILL* # $
+    """,
+    "num.rating_also": """
+        # NOWISH
+        NOWISH FILL* #
+        , FILL* #
+        AND FILL* #
+        RANGE FILL* #
+        BUT FILL* #
+        BODY FILL* #
+        # FILL* BODY
+        # $
+    """,
+    "num.retracted": """
+        NOT FILL? FILL? #
+        INSTEADOF FILL? #
+        SAIDWORD FILL? FILL? #
+    """,
+    "num.past": """
+        YESTERDAYISH FILL* _? FILL* #
+        LASTTIME _? _? FILL* #
+        USEDTO _? _? FILL* #
+        # YESTERDAYISH
+        # LASTTIME
+    """,
+    "num.before": """
+        BEFOREWORD ~ #
+        # ~ BEFOREWORD
+    """,
+    "num.after": """
+        AFTERWORD ~ #
+        # ~ AFTERWORD
+    """,
+    "num.times_through": """
+        # TIMES THROUGH
+    """,
+}

@@ -1,0 +1,131 @@
+"""The pain that a reply states: which figures count, and what "no pain" means.
+
+A figure counts only when the words make it pain; the worst of those that hold for now or this session is the pain. A
+number that could be anything stays out, and the caller asks.
+"""
+
+from dataclasses import dataclass, field
+
+from reminders.core.reading.danger import Hits, Span
+from reminders.core.reading.model import SCALE_TOP
+from reminders.core.reading.patterns import COMMA, STOP
+from reminders.core.reading.roles import Figure, Numbers
+from reminders.core.reading.scope import Scope
+from reminders.core.reading.tokens import worst_whole
+
+
+@dataclass
+class Pain:
+    """What was stated: `value` None when nothing, or nothing on the scale, was."""
+
+    value: int | None = None
+    before: int | None = None
+    after: int | None = None
+    off_scale: bool = False
+    spans: list[Span] = field(default_factory=list)
+    none_said: bool = False
+
+
+def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_report: bool) -> Pain:
+    """Return the pain that a reply states."""
+    figures = list(numbers.pains)
+    taken = {figure.at for figure in figures}
+    figures += [
+        Figure(at, worst_whole(scope.text.values[at] or 0), False)
+        for at in _loose_pains(numbers, hits, scope, asked, is_report, bool(figures))
+        if at not in taken
+    ]
+    off_scale = numbers.off_scale or any(figure.value > SCALE_TOP for figure in figures)
+    figures = [figure for figure in figures if figure.value <= SCALE_TOP]
+    figures = _still_standing(figures, hits, scope)
+    result = Pain(off_scale=off_scale)
+    none_spans = _no_pain(hits, scope, asked)
+    result.none_said = bool(none_spans)
+    if figures:
+        result.value = max(figure.value for figure in figures)
+        result.spans = [(figure.at, figure.at + 1) for figure in figures]
+        _before_and_after(result, figures, hits)
+    elif none_spans and not off_scale:
+        result.value = 0
+        result.spans = none_spans
+    return result
+
+
+def _loose_pains(
+    numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_report: bool, has_figures: bool
+) -> list[int]:
+    """Return the places of loose numbers that are pain by where they stand."""
+    if not numbers.loose:
+        return []
+    if asked in ("pain", "settling"):
+        return numbers.loose
+    marked = {at for label in ("num.rating", "num.rating_body") for s, e in hits.get(label, ()) for at in range(s, e)}
+    if is_report:
+        marked |= {at for s, e in hits.get("num.after_done", ()) for at in range(s, e)}
+    if has_figures:
+        marked |= {at for s, e in hits.get("num.rating_also", ()) for at in range(s, e)}
+    return [at for at in numbers.loose if at in marked and (scope.text.values[at] or 0) <= SCALE_TOP]
+
+
+def _still_standing(figures: list[Figure], hits: Hits, scope: Scope) -> list[Figure]:
+    """Leave out figures that are taken back, supposed, asked about or another day's."""
+    if len(figures) > 1:
+        back = {at for s, e in hits.get("num.retracted", ()) for at in range(s, e)}
+        standing = [figure for figure in figures if figure.at not in back]
+        figures = standing or figures
+        fixes = [s for s, _ in hits.get("self_fix", ())]
+        if fixes and any(figure.at > max(fixes) for figure in figures):
+            figures = [figure for figure in figures if figure.at > max(fixes)]
+    current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
+    return [figure for figure in current if not scope.is_supposed(figure.at, figure.at + 1)]
+
+
+def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
+    """Tell whether a figure belongs to another day while the reply also speaks of now."""
+    at = figure.at
+    if any(s <= at < e for s, e in hits.get("num.past", ())):
+        return True
+    if scope.is_past(at, at + 1):
+        return True
+    return any(s <= at < e for s, e in hits.get("num.other", ()))
+
+
+def _no_pain(hits: Hits, scope: Scope, asked: str | None) -> list[Span]:
+    """Return the words that say there was no pain."""
+    blocked = hits.get("pain_none_not", [])
+    spans = [
+        span
+        for span in hits.get("pain_none", ())
+        if not any(low < span[1] and span[0] < high for low, high in blocked)
+        and not scope.is_supposed(*span)
+        and not scope.is_past(*span)
+    ]
+    if not spans and asked in ("pain", "settling") and "pain_answer_words" not in hits:
+        spans = list(hits.get("pain_answer_none", ()))
+    return spans
+
+
+def _before_and_after(result: Pain, figures: list[Figure], hits: Hits) -> None:
+    """Keep the pain before the first exercise and after the last one, when the reply tells them apart."""
+    places = {figure.at: figure.value for figure in figures}
+    first = [places[at] for s, e in hits.get("num.before", ()) for at in range(s, e) if at in places]
+    last = [places[at] for s, e in hits.get("num.after", ()) for at in range(s, e) if at in places]
+    if first and last:
+        result.before, result.after = first[0], last[-1]
+
+
+def body_part(scope: Scope, spans: list[Span]) -> str | None:
+    """Return the body part told, with its side, nearest to the pain; in the client's own word."""
+    text, lexicon = scope.text, scope.lexicon
+    parts = [at for at, char in enumerate(text.signature) if lexicon.is_in("BODY", char)]
+    if not parts:
+        return None
+    near = spans[0][0] if spans else parts[0]
+    at = min(parts, key=lambda place: abs(place - near))
+    start = at
+    while start and text.signature[start - 1] not in STOP + COMMA and lexicon.is_in("BODYSIDE", text.signature[start - 1]):
+        start -= 1
+    end = at + 1
+    while end < len(text.words) and lexicon.is_in("BODYSIDE", text.signature[end]):
+        end += 1
+    return " ".join(text.words[start:end])

@@ -1,0 +1,160 @@
+"""Reads one reply: the steps in their order, from text to reading, and which words led to which field.
+
+Each step lives in its own module; here they meet. Nothing of one language stands here.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+
+from reminders.core.reading import answers, completion, dates
+from reminders.core.reading.danger import Danger, Span, find_danger
+from reminders.core.reading.exercises import Teller, letter_mentions, mark_mentions, settle_mentions
+from reminders.core.reading.grammar import Grammar, grammar_for, language_of
+from reminders.core.reading.intent import Evidence, decide
+from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
+from reminders.core.reading.pain import Pain, body_part, find_pain
+from reminders.core.reading.scope import Scope
+from reminders.core.reading.session import names_of
+from reminders.core.reading.tokens import Text, cut
+
+
+@dataclass
+class Read:
+    """A reading with the text it came from and the words behind each field."""
+
+    reading: Reading
+    text: Text
+    spans: dict[str, list[Span]] = field(default_factory=dict)
+
+    def why(self) -> dict[str, str]:
+        """Return field → the words that led to it."""
+        return {
+            name: "; ".join(dict.fromkeys(self.text.said(*span) for span in sorted(spans)))
+            for name, spans in self.spans.items()
+            if spans
+        }
+
+
+def read(
+    text: str,
+    vocabulary_language: str,
+    session: Sequence[SessionExercise],
+    asked: str | None,
+    holder: str = "self",
+    today: date | None = None,
+) -> Read:
+    """Return the reading of a text with the words behind it."""
+    grammar = grammar_for(vocabulary_language)
+    tokens = cut(text, grammar.lexicon)
+    spoken = language_of(tokens.raw, vocabulary_language)
+    if spoken != vocabulary_language:
+        grammar = grammar_for(spoken)
+        tokens = cut(text, grammar.lexicon)
+    evidence = _evidence(tokens, grammar, tuple(session), asked, holder)
+    intent = decide(evidence)
+    return _reading(evidence, intent, tuple(session), today)
+
+
+def _evidence(
+    text: Text, grammar: Grammar, session: tuple[SessionExercise, ...], asked: str | None, holder: str
+) -> Evidence:
+    """Return all that the rules find."""
+    lexicon = grammar.lexicon
+    mentions = settle_mentions(names_of(session, lexicon).find(text), text, lexicon) if session else []
+    if session and not mentions:
+        mentions = letter_mentions(text, session, lexicon)
+    marked = mark_mentions(text, mentions)
+    hits = grammar.marked.find(marked)
+    hits.update(grammar.plain.find(text.signature))
+    numbers = grammar.numbers.read(text, marked, len(session))
+    if numbers.loose or numbers.pains:
+        hits.update(grammar.number_rules.find(_pains_back(numbers.signature, numbers.pains, text, lexicon)))
+    helper = holder != "self" or "helper" in hits
+    scope = Scope(text, lexicon, helper, _own_story(hits, text, grammar))
+    danger = find_danger(hits, scope)
+    mentions = mentions + answers.items_as_mentions(numbers, session)
+    teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
+    evidence = Evidence(hits, scope, asked, danger, numbers, teller.tell(), Pain(), marked)
+    completion.add_groups(evidence, session)
+    is_report = bool(evidence.done() or evidence.told.by_exercise or evidence.has("yes_report") or evidence.told.amounts)
+    evidence.pain = find_pain(numbers, hits, scope, asked, is_report)
+    return evidence
+
+
+def _pains_back(signature: str, pains: list, text: Text, lexicon) -> str:  # type: ignore[type-arg, no-untyped-def]
+    """Return the signature with pain figures as numbers again, so that rules about figures see them."""
+    chars = list(signature)
+    for figure in pains:
+        chars[figure.at] = lexicon.shape_chars["small"]
+    return "".join(chars)
+
+
+def _own_story(hits: dict[str, list[Span]], text: Text, grammar: Grammar) -> bool:
+    """Tell whether the writer tells of her own day: "I", or a session of her own not done."""
+    chars = grammar.lexicon.chars("SUBJECT_I")
+    return any(char in chars for char in text.signature) or "skip" in hits or "done" in hits
+
+
+def _reading(
+    evidence: Evidence, intent: str, session: tuple[SessionExercise, ...], today: date | None
+) -> Read:
+    """Put the reading together."""
+    danger, pain, told = evidence.danger, evidence.pain, evidence.told
+    value = pain.value if intent in ("report", "skip", "pain") else (pain.value if danger.grades else None)
+    if intent == "question" and pain.none_said and value is None:
+        value = pain.value
+    if value is not None and value >= SEVERE_FROM:
+        danger.grades.setdefault("severe_pain", "urgent")
+        danger.spans.setdefault("severe_pain", pain.spans)
+    completed = completion.completed_of(evidence, intent, session)
+    is_session = intent in ("report", "skip")
+    amounts = is_session and intent == "report" and not told.by_exercise or bool(told.sets and intent == "report")
+    reading = Reading(
+        intent=intent,
+        completed=completed,
+        sets=told.sets if amounts else None,
+        reps=told.reps if amounts else None,
+        by_exercise=told.by_exercise if intent in ("report", "skip", "pain") else (),
+        pain=value,
+        red_flags=tuple(danger.grades),
+        danger=dict(danger.grades),
+        concerns=tuple(danger.concerns),
+        correction=evidence.has("correction"),
+        when=dates.day_told(evidence, today),
+        before=pain.before,
+        after=pain.after,
+        where=body_part(evidence.scope, pain.spans) if value or evidence.has("pain_said") or danger.grades else None,
+        about=_about(evidence.scope, danger),
+    )
+    reading = replace(reading, choice=answers.choice_of(evidence, reading, today))
+    reading = replace(reading, ask=answers.ask_of(evidence, reading))
+    return Read(reading, evidence.scope.text, _spans(evidence, reading))
+
+
+def _about(scope: Scope, danger: Danger) -> str:
+    """Return of whom the reply speaks."""
+    if danger.of_client or (scope.helper and not danger.of_other):
+        return "client" if scope.helper or danger.of_client else "self"
+    return "other" if danger.of_other and not danger.grades else "self"
+
+
+def _spans(evidence: Evidence, reading: Reading) -> dict[str, list[Span]]:
+    """Return field → places of the words behind it."""
+    label = {"report": "done"}.get(reading.intent, reading.intent)
+    spans: dict[str, list[Span]] = {"intent": evidence.spans(label)}
+    if reading.completed in ("all", "part"):
+        spans["completed"] = evidence.spans(reading.completed) or evidence.done()
+    if reading.sets is not None or reading.reps is not None:
+        spans["sets"] = spans["reps"] = [(one.start, one.end) for one in evidence.told.amounts]
+    if reading.by_exercise:
+        spans["by_exercise"] = evidence.told.spans
+    if reading.pain is not None:
+        spans["pain"] = evidence.pain.spans
+    for flag in reading.red_flags:
+        spans[flag] = evidence.danger.spans.get(flag, [])
+    for concern in reading.concerns:
+        spans[concern] = evidence.danger.spans.get(f"concern.{concern}", [])
+    if reading.correction:
+        spans["correction"] = evidence.spans("correction")
+    return spans

@@ -1,0 +1,243 @@
+"""Which number is what: each number of a reply gets exactly one role, by the rules of `number_rules.py`.
+
+Amounts, pain figures and counts come out here with their places; what they add up to is decided by the callers.
+"""
+
+from dataclasses import dataclass, field
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.model import SCALE_TOP
+from reminders.core.reading.number_rules import NUMBER_RULES
+from reminders.core.reading.patterns import SECONDS, USED, Rule, rule_for
+from reminders.core.reading.tokens import Text, worst_whole
+
+_MOST_SETS = 6  # "10 x 2" is two sets of ten: nobody is given more sets than this
+_FEWEST_REPS = 5
+
+
+@dataclass(frozen=True)
+class Amount:
+    """An amount at tokens `start` to `end`."""
+
+    start: int
+    end: int
+    sets: int | None
+    reps: int | None
+    kind: str = "amount"
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A pain figure at a token."""
+
+    at: int
+    value: int
+    stated: bool = True  # False: pain only because of what was asked or where it stands
+
+
+@dataclass
+class Numbers:
+    """All numbers of a text by role."""
+
+    amounts: list[Amount] = field(default_factory=list)
+    pains: list[Figure] = field(default_factory=list)
+    retracted: list[int] = field(default_factory=list)  # places of figures taken back within the text
+    off_scale: bool = False
+    has_minutes: bool = False
+    counts: list[tuple[int, int, int]] = field(default_factory=list)  # place, done, of (0: all of them named)
+    items: list[tuple[int, int, int]] = field(default_factory=list)  # start, end, number in the list
+    loose: list[int] = field(default_factory=list)  # places of numbers that nothing claimed
+    signature: str = ""
+
+
+class NumberGrammar:
+    """The number rules, made ready for one lexicon."""
+
+    def __init__(self, lexicon: Lexicon) -> None:
+        """Make the rules."""
+        self._rules: list[tuple[str, Rule]] = [
+            (role, rule_for(pattern, lexicon.chars)) for role, pattern in NUMBER_RULES
+        ]
+        self._numeric = lexicon.number_chars | {
+            char for shape in ("FRAC10", "FRAC", "CLOCK", "DATE", "PHONE", "PRESSURE") for char in lexicon.chars(shape)
+        }
+        self._plain = lexicon.number_chars
+
+    def read(self, text: Text, signature: str, exercises: int) -> Numbers:
+        """Return the numbers of a text by role; `signature` has exercises marked, `exercises` counts the session's."""
+        numbers = Numbers(signature=signature)
+        present = set(signature)
+        if not self._numeric & present:
+            return numbers
+        for role, rule in self._rules:
+            if rule.anchor.isdisjoint(present):
+                continue
+            spans = [match.span() for match in rule.matches(numbers.signature)]
+            for start, end in spans:
+                self._claim(role, start, end, text, numbers, exercises)
+        numbers.loose = [at for at, char in enumerate(numbers.signature) if char in self._plain]
+        return numbers
+
+    def _claim(self, role: str, start: int, end: int, text: Text, numbers: Numbers, exercises: int) -> None:
+        """Give the numbers of a span their role and take them out of reach."""
+        chars = numbers.signature
+        places = [at for at in range(start, end) if chars[at] in self._numeric]
+        if not places and role != "sets_only":
+            return
+        values = [text.values[at] or 0.0 for at in places]
+        taken = _TAKERS[role](numbers, start, end, places, values, exercises)
+        if taken:
+            mark = SECONDS if role == "second" else USED
+            numbers.signature = "".join(
+                mark if at in places and start <= at < end else char for at, char in enumerate(chars)
+            )
+
+
+def _other(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return True
+
+
+def _minute(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    numbers.has_minutes = True
+    return True
+
+
+def _item(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Item 3" names the third exercise."""
+    if not 1 <= values[-1] <= exercises:
+        return False
+    numbers.items.append((start, end, int(values[-1])))
+    return True
+
+
+def _pain(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """Pain figures; one off the scale is remembered as such and never kept."""
+    for at, value in zip(places, values, strict=True):
+        if value > SCALE_TOP:
+            numbers.off_scale = True
+        else:
+            numbers.pains.append(Figure(at, worst_whole(value)))
+    return True
+
+
+def _pain_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "3 out of 10", "3 or 4 out of 10": the last number is the scale."""
+    return _pain(numbers, start, end, places[:-1], values[:-1], exercises)
+
+
+def _frac_pain(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return _pain(numbers, start, end, places, values, exercises)
+
+
+def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """Two sets of ten, either way round."""
+    if len(values) == 1:
+        return _reps_of_a_set(numbers, start, end, values)
+    sets, reps = values[0], values[1]
+    if sets > _MOST_SETS and reps <= _MOST_SETS:
+        sets, reps = reps, sets
+    return _amount(numbers, start, end, sets, reps)
+
+
+def _reps_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return _amount(numbers, start, end, values[1], values[0])
+
+
+def _reps_of_a_set(numbers: Numbers, start: int, end: int, values: list[float]) -> bool:
+    """ "A set of 8": one set."""
+    return _amount(numbers, start, end, 1, values[0])
+
+
+def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "1 of 2 sets"."""
+    return _amount(numbers, start, end, values[0], None)
+
+
+def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return bool(values) and _amount(numbers, start, end, values[0], None)
+
+
+def _sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return _amount(numbers, start, end, values[0], None)
+
+
+def _reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return _amount(numbers, start, end, None, values[0])
+
+
+def _amount(
+    numbers: Numbers, start: int, end: int, sets: float | None, reps: float | None, kind: str = "amount"
+) -> bool:
+    """Keep an amount; a broken number is none."""
+    if any(value is not None and (value != int(value) or value > 999) for value in (sets, reps)):
+        return False
+    numbers.amounts.append(
+        Amount(start, end, None if sets is None else int(sets), None if reps is None else int(reps), kind)
+    )
+    return True
+
+
+def _pair(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "10 and 10" is two sets of ten, "10 and 6" two uneven sets; small numbers are left alone."""
+    if min(values) < _FEWEST_REPS:
+        return False
+    return _amount(numbers, start, end, 2, values[0] if values[0] == values[-1] else None, "pair")
+
+
+def _list(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "10, 10, 8" is three sets."""
+    if min(values) < _FEWEST_REPS:
+        return False
+    return _amount(numbers, start, end, len(values), values[0] if len(set(values)) == 1 else None, "pair")
+
+
+def _count_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "3 of the 4" counts exercises when the session has four."""
+    if len(values) < 2 or values[1] != exercises or values[0] > values[1]:  # noqa: PLR2004
+        return False
+    numbers.counts.append((start, int(values[0]), exercises))
+    return True
+
+
+def _all_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "All four", "the four exercises", "3 exercises"."""
+    if not 1 <= values[0] <= exercises:
+        return False
+    numbers.counts.append((start, int(values[0]), exercises))
+    return True
+
+
+def _beside_exercise(
+    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
+) -> bool:
+    """A number beside an exercise: sets or repetitions, told apart by the prescription in `exercises.py`."""
+    return _amount(numbers, start, end, None, values[0], "beside")
+
+
+def _times(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    return _amount(numbers, start, end, values[0], None, "times")
+
+
+_TAKERS = {
+    "other": _other,
+    "second": _other,
+    "minute": _minute,
+    "exercise": _item,
+    "frac_pain": _frac_pain,
+    "pain_of": _pain_of,
+    "pain_level": _pain,
+    "sets_reps": _sets_reps,
+    "reps_sets": _reps_sets,
+    "first_sets": _first_sets,
+    "sets_only": _sets_only,
+    "sets": _sets,
+    "reps": _reps,
+    "pair": _pair,
+    "paired": _pair,
+    "list": _list,
+    "count_of": _count_of,
+    "all_count": _all_count,
+    "ex_number": _beside_exercise,
+    "number_ex": _beside_exercise,
+    "times": _times,
+}

@@ -1,0 +1,189 @@
+"""Whether words hold for this client, now: denied, another person's, an animal's, long ago, supposed, a story.
+
+One question is answered here, for one stretch of a text; which stretches are danger signs is decided in `danger.py`.
+"""
+
+from dataclasses import dataclass
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
+from reminders.core.reading.tokens import Text
+
+_NEAR = 5  # a denial reaches this many words onward
+_ENDS = STOP + QUESTION
+
+
+@dataclass(frozen=True)
+class Scope:
+    """A text and what is needed to judge a stretch of it."""
+
+    text: Text
+    lexicon: Lexicon
+    helper: bool  # another person writes, about the client
+    own_story: bool  # the writer tells of her own day
+
+    def sentence(self, start: int, end: int) -> tuple[int, int]:
+        """Return the bounds of the sentence around a stretch."""
+        chars = self.text.signature
+        low, high = start, end
+        while low and chars[low - 1] not in _ENDS:
+            low -= 1
+        while high < len(chars) and chars[high] not in _ENDS:
+            high += 1
+        return low, high
+
+    def _has(self, concept: str, start: int, end: int) -> bool:
+        """Tell whether a concept stands between two tokens."""
+        chars = self.lexicon.chars(concept)
+        return any(char in chars for char in self.text.signature[start:end])
+
+    def is_denied(self, start: int) -> bool:
+        """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
+        chars = self.text.signature
+        lexicon = self.lexicon
+        steps = 0
+        for at in range(start - 1, -1, -1):
+            char = chars[at]
+            if char in _ENDS or char == BUT or lexicon.is_in("BUT", char):
+                return False
+            if lexicon.is_in("NEGATOR", char):
+                return not self._is_plain_no(at, start)
+            if char == COMMA:
+                if not self._is_list(at):
+                    return False
+                continue
+            if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
+                return False
+            if not lexicon.is_in("SYMPTOM", char):
+                steps += 1
+            if steps > _NEAR:
+                return False
+        return False
+
+    def _is_plain_no(self, at: int, start: int) -> bool:
+        """Tell whether this "no" is an answer by itself: "no I fell", "no, my chest hurts"."""
+        chars = self.text.signature
+        if not self.lexicon.is_in("ANSWER_NO", chars[at]):
+            return False
+        following = chars[at + 1] if at + 1 < len(chars) else ""
+        return (
+            following == COMMA or self.lexicon.is_in("SUBJECT", following) or self.lexicon.is_in("VERB_PAST", following)
+        )
+
+    def _is_list(self, comma: int) -> bool:
+        """Tell whether a comma stands in a list of symptoms."""
+        before = self.text.signature[comma - 1] if comma else ""
+        return self.lexicon.is_in("SYMPTOM", before)
+
+    def whose(self, start: int, end: int) -> str:
+        """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
+        chars, lexicon = self.text.signature, self.lexicon
+        low, high = self.sentence(start, end)
+        if self._owned_by_other(start, end):
+            return "other"
+        for at in range(end - 1, low - 1, -1):
+            char = chars[at]
+            if at >= start and not (lexicon.is_in("I", char) or lexicon.is_in("HERS", char)):
+                continue
+            if lexicon.is_in("I", char) and not self._is_possessive_of_other(at):
+                return "self"
+            if lexicon.is_in("ANIMAL", char) or lexicon.is_in("THING", char):
+                return "other" if self._governs(at, start) else "self"
+            if lexicon.is_in("CLIENTLIKE", char):
+                return self._clientlike(at) if self._governs(at, start) else "self"
+            if lexicon.is_in("PERSON", char):
+                if self._governs(at, start):
+                    return "other"
+                continue
+            if lexicon.is_in("THIRD", char):
+                return self._third(at)
+        return "self"
+
+    def _governs(self, at: int, start: int) -> bool:
+        """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a verb."""
+        lexicon, chars = self.lexicon, self.text.signature
+        before = [chars[k] for k in range(max(0, at - 2), at)]
+        if any(lexicon.is_in("OBJECT_MARK", char) for char in before):
+            return False
+        return not any(char == COMMA for char in chars[at + 1 : start]) or self._has("RELATIVE", at + 1, start)
+
+    def _is_possessive_of_other(self, at: int) -> bool:
+        """Tell whether this "my" only leads to another person: "my sister fell"."""
+        chars, lexicon = self.text.signature, self.lexicon
+        if not lexicon.is_in("MY", chars[at]):
+            return False
+        following = chars[at + 1 : at + 4]
+        return any(
+            lexicon.is_in(concept, char)
+            for char in following
+            for concept in ("PERSON", "CLIENTLIKE", "ANIMAL", "THING")
+        )
+
+    def _owned_by_other(self, start: int, end: int) -> bool:
+        """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
+        return self._has("PERSON", start, end) or self._has("ANIMAL", start, end)
+
+    def _clientlike(self, at: int) -> str:
+        """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of the writer."""
+        chars, lexicon = self.text.signature, self.lexicon
+        if self.helper:
+            return "client"
+        mine = at and any(lexicon.is_in("MY", char) for char in chars[max(0, at - 2) : at])
+        return "other" if (mine and self.own_story) or self.own_story else "client"
+
+    def _third(self, at: int) -> str:
+        """Return whose "he" or "she" is: the last person named before."""
+        chars, lexicon = self.text.signature, self.lexicon
+        for k in range(at - 1, -1, -1):
+            if lexicon.is_in("CLIENTLIKE", chars[k]):
+                return self._clientlike(k)
+            if lexicon.is_in("PERSON", chars[k]) or lexicon.is_in("ANIMAL", chars[k]):
+                return "client" if self.helper and lexicon.is_in("PERSON", chars[k]) else "other"
+        return "client" if not self.own_story or self.helper else "other"
+
+    def is_supposed(self, start: int, end: int) -> bool:
+        """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
+        low, high = self.sentence(start, end)
+        if self._has("FEAR", max(low, start - 4), start):
+            return True
+        chars = self.text.signature
+        asks = high < len(chars) and chars[high] == QUESTION
+        if self._has("IF", low, start):
+            return asks or self._has("ASKS", low, high)
+        if asks and self._has("ASKS", low, start):
+            return not self._has("HAPPENED", low, end)
+        return self._has("WOULD", max(low, start - 4), start)
+
+    def is_past(self, start: int, end: int) -> bool:
+        """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""
+        low, high = self._segment(start, end)
+        lexicon, chars = self.lexicon, self.text.signature
+        if self._has("NOW", low, high):
+            return False
+        for at in range(low, high):
+            char = chars[at]
+            if lexicon.is_in("USED", char) and at < start:
+                return True
+            if lexicon.is_in("YEAR", char):
+                return True
+            if lexicon.is_in("AGESPAN", char) and self._has("AGOMARK", max(low, at - 3), min(high, at + 3)):
+                return True
+            if lexicon.is_in("LAST", char) and self._has("PASTSPAN", at + 1, min(high, at + 2)):
+                return True
+            if lexicon.is_in("LONGAGO", char):
+                return True
+        return False
+
+    def _segment(self, start: int, end: int) -> tuple[int, int]:
+        """Return the bounds of the sentence, cut at "but"."""
+        low, high = self.sentence(start, end)
+        lexicon, chars = self.lexicon, self.text.signature
+        for at in range(start - 1, low - 1, -1):
+            if lexicon.is_in("BUT", chars[at]):
+                low = at
+                break
+        for at in range(end, high):
+            if lexicon.is_in("BUT", chars[at]):
+                high = at
+                break
+        return low, high

@@ -1,0 +1,169 @@
+"""The session a reply answers: parsed from its short form, and found again in the client's own words.
+
+Which words name an exercise is decided here; what the reply says of it is decided in `exercises.py`.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from reminders.core.reading.lexicon import Lexicon, one_off
+from reminders.core.reading.normal import fold
+from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.tokens import Text
+from reminders.errors import BadInput
+
+_DOSE = re.compile(
+    r"^(?P<name>.+?)\s+(?P<sets>\d+)\s*[x×]\s*(?P<count>\d+)\s*(?P<unit>s|sec|secs|seconds?|seg|segs|segundos?|reps?)?\.?\s*"
+    r"(?P<sides>(each|per|cada|por)\s+(side|leg|arm|hand|lado|pierna|brazo|mano))?$",
+    re.IGNORECASE,
+)
+_SMALL = frozenset("a an the of to and on de la el los las en con y por un una".split())
+_FUZZY_FROM = 5
+
+
+def parse_session(text: str) -> tuple[SessionExercise, ...]:
+    """Return the exercises of "sit to stand 2x10; tandem stance 2x20 sec each side"; BadInput names the bad piece."""
+    exercises = []
+    for piece in (part.strip() for part in text.split(";")):
+        if not piece:
+            continue
+        match = _DOSE.match(piece)
+        if match is None:
+            raise BadInput(
+                f'session: "{piece}" is not a name and a dose; write it like "sit to stand 2x10" or "plank 2x20 sec".'
+            )
+        is_seconds = (match["unit"] or "").lower().startswith("s")
+        count = int(match["count"])
+        exercises.append(
+            SessionExercise(
+                letter=chr(ord("A") + len(exercises) % 26),
+                name=match["name"].strip(),
+                sets=int(match["sets"]),
+                reps=None if is_seconds else count,
+                seconds=count if is_seconds else None,
+                sides=match["sides"] is not None,
+            )
+        )
+    return tuple(exercises)
+
+
+@dataclass(frozen=True)
+class Mention:
+    """An exercise named at tokens `start` to `end`; a weak name ("chair") counts only in company."""
+
+    start: int
+    end: int
+    exercise: int
+    weak: bool
+
+
+@dataclass(frozen=True)
+class _Alias:
+    words: tuple[str, ...]
+    exercise: int
+    weak: bool
+
+
+class SessionNames:
+    """All ways to name the exercises of one session in the languages of one lexicon."""
+
+    def __init__(self, session: Sequence[SessionExercise], lexicon: Lexicon) -> None:
+        """Gather the aliases of each exercise; a longer name goes before a shorter one."""
+        self._lexicon = lexicon
+        self._by_first: dict[str, list[_Alias]] = {}
+        found: dict[tuple[str, ...], _Alias] = {}
+        names = [_stems(exercise.name, lexicon) for exercise in session]
+        for at, exercise in enumerate(session):
+            for words, weak in _aliases(exercise.name, names, at, lexicon):
+                old = found.get(words)
+                if old is None or (old.weak and not weak):
+                    found[words] = _Alias(words, at, weak)
+                elif old.exercise != at and old.weak == weak:
+                    found[words] = _Alias(words, -1, weak)  # names two of them: names none
+        for alias in sorted(found.values(), key=lambda one: -len(one.words)):
+            if alias.exercise >= 0:
+                self._by_first.setdefault(alias.words[0], []).append(alias)
+        self._firsts = [word for word in self._by_first if len(word) >= _FUZZY_FROM]
+        self._stem_cache: dict[str, str] = {}
+
+    def find(self, text: Text) -> list[Mention]:
+        """Return the exercises named, in order, none inside another."""
+        stems = [self._stem(word) for word in text.words]
+        mentions: list[Mention] = []
+        at = 0
+        while at < len(stems):
+            mention = self._at(stems, at) if stems[at] in self._by_first else None
+            if mention is None:
+                at += 1
+            else:
+                mentions.append(mention)
+                at = mention.end
+        return mentions
+
+    def _at(self, stems: list[str], at: int) -> Mention | None:
+        """Return the longest name that begins at one token."""
+        for alias in self._by_first[stems[at]]:
+            size = len(alias.words)
+            if size == 1:
+                return Mention(at, at + 1, alias.exercise, alias.weak)
+            if len(stems) - at >= size and all(stems[at + k] == alias.words[k] for k in range(1, size)):
+                return Mention(at, at + size, alias.exercise, alias.weak)
+        return None
+
+    def _stem(self, word: str) -> str:
+        """Return a word as the aliases spell it: singular, and one letter off mended."""
+        stem = self._stem_cache.get(word)
+        if stem is None:
+            if len(self._stem_cache) > 20_000:
+                self._stem_cache.clear()
+            stem = singular(word)
+            if stem not in self._by_first and len(stem) >= _FUZZY_FROM and not self._lexicon.knows(word):
+                stem = next((first for first in self._firsts if one_off(stem, first)), stem)
+            self._stem_cache[word] = stem
+        return stem
+
+
+@lru_cache(maxsize=512)
+def names_of(session: tuple[SessionExercise, ...], lexicon: Lexicon) -> SessionNames:
+    """Return the names of a session's exercises, kept for the next reply."""
+    return SessionNames(session, lexicon)
+
+
+@lru_cache(maxsize=20_000)
+def singular(word: str) -> str:
+    """Return a word without its plural ending, the same way for a name and for what a client typed."""
+    if len(word) > 4 and word.endswith("es") and word[-3] not in "aeiou":
+        word = word[:-2]
+        return word[:-1] if len(word) > 4 and word[-1] == "e" else word
+    if len(word) > 3 and word.endswith("s") and not word.endswith("ss"):
+        word = word[:-1]
+    return word[:-1] if len(word) > 4 and word.endswith("e") else word
+
+
+def _stems(name: str, lexicon: Lexicon) -> tuple[str, ...]:
+    """Return the words of a name as `find` compares them."""
+    folded = fold(name).replace("-", " ").replace(",", " ").replace("(", " ").replace(")", " ")
+    return tuple(singular(word) for word in folded.split())
+
+
+def _aliases(name: str, names: list[tuple[str, ...]], at: int, lexicon: Lexicon) -> list[tuple[tuple[str, ...], bool]]:
+    """Return all names of one exercise: its own, the language's, its first letters, its words if no other has them."""
+    own = names[at]
+    result: list[tuple[tuple[str, ...], bool]] = [(own, False)]
+    for vocabulary in lexicon.languages:
+        for key, block in vocabulary.aliases.items():
+            if set(_stems(key, lexicon)) <= set(own):
+                for alias in block.split(";"):
+                    words = _stems(alias.strip().rstrip("?"), lexicon)
+                    if words:
+                        result.append((words, alias.strip().endswith("?")))
+    content = [word for word in own if word not in _SMALL]
+    if len(content) > 1:
+        result.append((tuple(word for word in own if word not in _SMALL), False))
+        if len(own) > 2:
+            result.append((("".join(word[0] for word in own),), True))
+    others = {word for k, other in enumerate(names) if k != at for word in other}
+    result += [((word,), True) for word in content if len(word) > 2 and word not in others]
+    return result

@@ -1,0 +1,229 @@
+"""Plain text → words, numbers and stops with one signature character each.
+
+Numbers get their value and shape here (an hour, x/10, a blood pressure, a phone number); what a number stands for is
+decided in `roles.py`.
+"""
+
+import math
+import re
+from dataclasses import dataclass, field
+
+from reminders.core.reading.lexicon import UNKNOWN, Lexicon
+from reminders.core.reading.normal import fold
+from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+
+_TOKEN = re.compile(
+    r"(?P<phone>\+?\d?[ -]?\(?\d{3}\)?[ .-]\d{3}[ .-]\d{4}|\+?\d{7,})"
+    r"|(?P<date>\d{4}-\d{2}-\d{2}|\d{1,2}/\d{1,2}/\d{2,4})"
+    r"|(?P<clock>\d{1,2}:\d{2}|\d{1,2}\.\d{2}(?=\s?[ap]m))"
+    r"|(?P<frac>\d{1,3}\s?/\s?\d{1,3})"
+    r"|(?P<num>\d+(?:\.\d+)?)"
+    r"|(?P<word>[a-z]+)"
+    r"|(?P<dash>(?<=\d)\s?-\s?(?=\d))"
+    r"|(?P<stop>\n\s*\n|\n|[.!?;]+)"
+    r"|(?P<comma>,|:|\(|\)|--?(?=\s)|\"|=)"
+    r"|(?P<sign>[+&%$#@/])"
+)
+_SIGN_WORDS = {"+": "plus", "&": "and", "%": "percent", "$": "dollars", "#": "number", "@": "at", "/": "/"}
+# Drop these when a text says something else too; alone they are chat.
+SMILE = "emojismile"
+
+
+@dataclass
+class Text:
+    """A reply, cut up: lists of equal length, one place a token."""
+
+    words: list[str] = field(default_factory=list)
+    raw: list[str] = field(default_factory=list)
+    values: list[float | None] = field(default_factory=list)
+    second: list[float | None] = field(default_factory=list)  # the number behind the stroke
+    signature: str = ""
+    smiles: bool = False
+
+    def said(self, start: int, end: int) -> str:
+        """Return the words of a span as they stood, less accents and capitals."""
+        return " ".join(self.raw[start:end])
+
+
+def cut(text: str, lexicon: Lexicon) -> Text:
+    """Return the tokens of a text."""
+    result = Text()
+    chars: list[str] = []
+    for match in _TOKEN.finditer(fold(text)):
+        _add(result, chars, match.lastgroup or "", match[0], lexicon)
+    _join_numbers(result, chars, lexicon)
+    result.signature = "".join(chars)
+    _trim(result, lexicon)
+    return result
+
+
+def _add(result: Text, chars: list[str], kind: str, piece: str, lexicon: Lexicon) -> None:
+    """Add one piece of text."""
+    value = second = None
+    if kind == "word":
+        if piece == SMILE:
+            result.smiles = True
+            return
+        word, char = lexicon.look_up(piece)
+        if word in lexicon.numbers:
+            value = lexicon.numbers[word]
+    elif kind == "stop":
+        word, char = piece.strip() or "\n", QUESTION if "?" in piece else STOP
+    elif kind == "comma":
+        word, char = piece, COMMA
+    elif kind == "sign":
+        word, char = lexicon.look_up(_SIGN_WORDS[piece])
+    elif kind == "dash":
+        word, char = "-", lexicon.shape_char_of_dash
+    else:
+        word = piece
+        value, second, char = _number(kind, piece, lexicon)
+    result.words.append(word)
+    result.raw.append(piece)
+    result.values.append(value)
+    result.second.append(second)
+    chars.append(char)
+
+
+def _number(kind: str, piece: str, lexicon: Lexicon) -> tuple[float | None, float | None, str]:
+    """Return value, second value and signature of a piece that begins with a digit."""
+    shapes = lexicon.shape_chars
+    if kind == "num":
+        value = float(piece)
+        return value, None, shapes[shape_of(value)]
+    if kind == "frac" and piece.replace(" ", "") == "1/2":
+        return None, None, lexicon.half_char
+    if kind == "frac":
+        over, under = (float(part) for part in piece.split("/"))
+        if under == 10:
+            return over, under, shapes["frac10"]
+        return over, under, shapes["pressure" if over >= 60 and under >= 30 else "frac"]
+    return None, None, shapes[kind]
+
+
+def shape_of(value: float) -> str:
+    """Return the shape under which a plain number's signature is filed."""
+    if value == 0:
+        return "zero"
+    if value == 1:
+        return "one"
+    if value <= 5:
+        return "few"
+    if value < 10:
+        return "small"
+    if value == 10:
+        return "ten"
+    return "year" if 1900 <= value <= 2099 else "big"
+
+
+def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
+    """Turn number words into numbers where they are one: "twenty one", "too sets", "two and a half", not "that one"."""
+    at = 0
+    is_in = lexicon.is_in
+    while at < len(chars):
+        word = text.words[at]
+        following = next((k for k in range(at + 1, min(at + 4, len(chars))) if not is_in("LINK", chars[k])), None)
+        before_unit = following is not None and is_in("UNIT", chars[following])
+        value = text.values[at]
+        if value is None:
+            value = lexicon.near_numbers.get(word) if before_unit else None
+        elif not text.raw[at][0].isdigit() and is_in("ONEWORD", chars[at]):
+            value = value if _is_count(chars, at, before_unit, lexicon) else None
+        if value is None:
+            if not text.raw[at][0].isdigit():
+                text.values[at] = None
+            at += 1
+            continue
+        if not text.raw[at][0].isdigit():
+            value = _with_next_word(text, chars, at, value, lexicon)
+        value = _with_half(text, chars, at, value, lexicon)
+        text.values[at] = value
+        if text.second[at] is None:
+            chars[at] = lexicon.shape_chars[shape_of(value)]
+        at += 1
+
+
+def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:
+    """Tell whether "one" counts something here; "the wall one" and "one foot" do not."""
+    if before_unit:
+        return True
+    if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
+        return False
+    if at + 1 < len(chars) and lexicon.is_in("ONE_NOT_BEFORE", chars[at + 1]):
+        return False
+    if at == 0:
+        return len(chars) == 1 or chars[1] in (STOP, COMMA, QUESTION) or lexicon.is_in("ONE_BEFORE", chars[1])
+    return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
+        at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
+    )
+
+
+def _with_next_word(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:
+    """Take in the units of "twenty one", "treinta y dos"."""
+    if value < 20 or value % 10 or value >= 100:
+        return value
+    step = 2 if at + 2 < len(chars) and text.words[at + 1] in ("y", "-") else 1
+    units = text.values[at + step] if at + step < len(chars) else None
+    if units is None or not 1 <= units <= 9 or text.raw[at + step].isdigit():
+        return value
+    _drop(text, chars, at + 1, at + 1 + step)
+    return value + units
+
+
+def _with_half(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:
+    """Take in "and a half"."""
+    end = at + 1
+    while end < len(chars) and end < at + 3 and lexicon.is_in("LINK_HALF", chars[end]):
+        end += 1
+    if at + 1 < end < len(chars) and lexicon.is_in("HALFWORD", chars[end]):
+        _drop(text, chars, at + 1, end + 1)
+        return value + 0.5
+    return value
+
+
+def _drop(text: Text, chars: list[str], start: int, end: int) -> None:
+    """Take tokens out."""
+    for column in (text.words, text.raw, text.values, text.second, chars):
+        del column[start:end]
+
+
+def _trim(text: Text, lexicon: Lexicon) -> None:
+    """Cut greetings, thanks and a signature off the ends, when anything stands between them."""
+    chars = text.signature
+    polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
+    end = _before_signature(text, lexicon)
+    pauses = STOP + COMMA + QUESTION
+    while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
+        end -= 1
+    # A closing question mark is meaning, a closing stop is not.
+    end = end + 1 if end < len(chars) and chars[end] == QUESTION else end
+    start = 0
+    while start < end and (chars[start] in polite or chars[start] in STOP + COMMA or (start and chars[start] in title)):
+        start += 1
+    if start < end:
+        _keep(text, start, end)
+
+
+def _before_signature(text: Text, lexicon: Lexicon) -> int:
+    """Return where a mail's closing formula begins, or the end of the text."""
+    size = len(text.signature)
+    for at in range(max(1, size - 9), size):
+        if lexicon.is_in("SIGN_OFF", text.signature[at]) and text.signature[at - 1] in (STOP, COMMA):
+            return at
+    return size
+
+
+def _keep(text: Text, start: int, end: int) -> None:
+    """Keep one stretch of the tokens."""
+    for column in (text.words, text.raw, text.values, text.second):
+        del column[end:]
+        del column[:start]
+    text.signature = text.signature[start:end]
+
+
+def worst_whole(value: float) -> int:
+    """Return the whole number a rating counts as: two and a half is three."""
+    return math.ceil(value)
+
+
+__all__ = ["UNKNOWN", "Text", "cut", "shape_of", "worst_whole"]

@@ -1,0 +1,26 @@
+"""English: the words of the files beside this one, put together."""
+
+from reminders.core.words.en import (
+    body_words,
+    danger_rules,
+    done_rules,
+    exercise_names,
+    lookalikes,
+    reader_words,
+    request_rules,
+    session_words,
+    small_words,
+)
+from reminders.core.words.vocabulary import Vocabulary, joined
+
+VOCABULARY = Vocabulary(
+    language="en",
+    concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS, reader_words.CONCEPTS),
+    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES, reader_words.RULES),
+    numbers=small_words.NUMBERS,
+    near_numbers=small_words.NEAR_NUMBERS,
+    aliases=exercise_names.ALIASES,
+    common=small_words.COMMON,
+    lookalikes=lookalikes.LOOKALIKES,
+    sounds=small_words.SOUNDS,
+)

@@ -1,0 +1,32 @@
+"""What people call the exercises, by the words of their English names ("chair?" only beside other exercise talk)."""
+
+ALIASES = {
+    "sit to stand": "sit to stand; sit stand; sit and stand; sit n stand; set to stand; sit to stands; chair stand; chair rise; chair squat; chair get up; stand up; get up from chair; sts; chair one; chair exercise; chair thing; stand up and sit down; up and down; sitting and standing; sit down stand up; stand one; chair?; stand?; squat?; sit?; sits?; sittin?; stand up?; get up?; getting up?",
+    "wall push-up": "wall push up; wall pushup; push up; pushup; wall press; wpu; wall push; wall one; wall thing; wall exercise; push up on wall; push off wall; pushing wall; wall?; push?; press?",
+    "heel raise": "heel raise; heel lift; toe raise; toe raiser; calf raise; heel up; toe up; tippy toe; tip toe; tiptoe; hr; heel one; heel thing; calf one; toe lift; toe stand; heal raise; heal one; heel?; heal?; toe?; calf?; raise?; raiser?",
+    "tandem stance": "tandem stance; tandem stand; tandem; tandom; tandum; ts; balance one; balance exercise; balance thing; one foot in front of other; one foot before other; one foot in front; heel to toe; tightrope; tight rope; standing one foot; foot in front; line one; balance?; balancing?; stance?",
+    "band row": "band row; row; band pull; rowing; pulling one; rubber band; pull one; band one; banded one; banded; elastic row; stretchy band; band thing; resistance band; pull band; rows; band?; pull?; pulling?",
+    "hip hinge": "hip hinge; hinge; hip hindge; hindge; bend over; bending one; bow; bowing; hip bend; good morning one; hiphinge; hip bow; bend one; bend forward; hinging; deadlift; dead lift; bend?; bending?; hip?",
+    "suitcase carry": "suitcase carry; carry; carries; carrys; farmer walk; farmers walk; farmer carry; suitcase; suitcase walk; suit case; weight walk; carried; carrying; bag carry; bucket carry; carry walk; kettlebell walk; kettlebell carry; walking with weight; weighted walk; luggage; carrying?; weight?; bag?; walk?",
+    "side-lying hip abduction": "side lying hip abduction; side lying; side lie; side laying; side lyer; sidelying; side leg lift; side leg raise; leg lift; leg raise; hip abduction; hip lift; hip raise; abduction; side leg; side lift; hip ab; leg lifts on side; lying on side; laying on side; leg lift on my side; on my side; side one; side thing; side work; side hip; lateral leg; leg up; clam; side lying leg; side?; abd?; leg one?; hip one?; leg?; hip?; lift?",
+    "bridge": "bridge; bridging; hip lift; butt lift; bridges",
+    "bird dog": "bird dog; birddog; bird; pointer",
+    "dead bug": "dead bug; deadbug; bug",
+    "plank": "plank; planking",
+    "squat": "squat; squatting",
+    "step up": "step up; stepup; step; stair one",
+    "march": "march; marching; knee lift; high knee",
+    "overhead press": "overhead press; shoulder press; press; overhead?",
+    "biceps curl": "bicep curl; biceps curl; arm curl; curl",
+    "chin tuck": "chin tuck; tuck; chin",
+    "calf stretch": "calf stretch; stretch",
+    "wall slide": "wall slide; wall angel; slide; wall?",
+    "single-leg stance": "single leg stance; one leg stand; one leg; single leg; flamingo; balance?",
+    "side step": "side step; sidestep; crab walk; side stepping",
+    "leg extension": "leg extension; knee extension; leg kick; kick",
+    "hamstring curl": "hamstring curl; leg curl; ham curl",
+    "shoulder blade squeeze": "shoulder blade squeeze; shoulder squeeze; blade squeeze; squeeze?",
+    "pull-apart": "pull apart; pullapart; band?",
+    "heel-toe walk": "heel toe walk; heel to toe; tandem walk; line walk",
+}
+ORDINALS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "last": -1, "1st": 1}

@@ -1,0 +1,1 @@
+LOOKALIKES: frozenset[str] = frozenset()

@@ -1,0 +1,234 @@
+"""English words that the reader's own number and scope rules ask for, whatever the language."""
+
+CONCEPTS = {
+    # scope
+    "ANSWER_NO": "no nope nah naw n nay",
+    "VERB_PAST": "took fell had got went hit slipped tripped missed skipped feeling felt forgot",
+    "OBJECT_MARK": "with to at for from by on of visiting watching babysitting seeing tell told ask",
+    "RELATIVE": "who that which whose",
+    "ASKS": "should do what who whom when how call stop can could would is will where may advise",
+    "HAPPENED": "got get fell was had felt have am feel keep since after when happened",
+    "WOULD": "might could would may can",
+    "AGOMARK": "ago back last since past",
+    "THROUGH": "through thru over around",
+    "SLIPWORD": "slipped tripped stumbled slid toppled slip trip tripping slipping stumble lost",
+    "SUBJECT_I": "i im ive we",
+    "FUTURE": "will gonna going ill plan planning try trying to about havent wont would hope getting need want shall tomorrow can not",
+    "QUESTIONER": "should do does can could what how when why which is are if would who did shall may",
+    "LETTERWORD": "a",
+    # numbers
+    "OVER": "over",
+    "HALF_LINK": "point",
+    "OF_MONTH": "of",
+    "ITEM": "item exercise no number step",
+    "AGE_BEFORE": "im turned age aged am",
+    "AGE_NEXT": "years year yr yrs and so but now today this next in yo old",
+    "UNTIL_WORD": "until till til thru",
+    "PAINISH": "pain pains ache aches discomfort soreness hurt hurts pian payne achiness hurting ached aching sore achy throbbing painful tender hurtin bothers bothering bothered stings stiffness ouch pn tenderness painlevel twinge burning grumbled",
+    "PAINNOUN": "pain pains discomfort soreness pian pn ouch ache stiffness",
+    "RATE": "scale rate rating",
+    "OF_SCALE": "of in",
+    "SIDEBOTH": "both each",
+    "SELFFIX": "wait no actually sorry correction scratch oops mean meant",
+    "AGAIN_": "again",
+    "AGAIN": "again then another more",
+    "PLUS": "plus",
+    "ANOTHER": "another",
+    "THEN": "then",
+    "AGAINST": "against",
+    "MORE_REPS": "more reps rep again",
+    "MORESETS": "full complete whole more good solid extra easy of straight total",
+    "SETS_WORD": "sets rounds",
+    "CLOCKPREP": "at around by til till until before after past since about from",
+    "SAYS_RATE": "says say said call called calling rate rated rating give gave put guess figure honest id ranks rank score scored maybe probably like bout about around approximately roughly ish",
+    "ARTICLE": "a an about bout maybe",
+    "ISH": "ish tops max maximum",
+    "JUST_AT": "just at only still maybe",
+    "IN_BODY": "in on for",
+    "ALLDONE": "all everything",
+    "INSTEADOF": "instead",
+    "SAIDWORD": "said put typed wrote sent texted told reported entered hit",
+    "YESTERDAYISH": "yesterday yday",
+    "LASTTIME": "last usually normally lately typically before used always ago week month winter summer",
+    "USEDTO": "used",
+    "BEFOREWORD": "before beforehand starting",
+    "AFTERWORD": "after afterward afterwards after",
+    "SELF_FIX": "x",
+    # exercises
+    "ONE_OR_PART": "one ones exercise exercises thing things part stuff ups up",
+    "STATUS": "yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
+    "STATUS_BEFORE": "no not skipped skip did done finished only just except but without minus didnt do completed missed",
+    "LISTING": "and n plus or nor also then & / the my a both as for well",
+    "LEADS": "the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even every no one ones only",
+    "REST_ALL": "rest everything else others all",
+    "SYMPTOM": "pain pains dizzy dizziness falls fall fell numb numbness tingling tingly chest breath lightheaded faint fainting vertigo weak weakness or nor and any no shortness short of pins needles hurt nothing spells trouble swelling problems problem issues",
+}
+RULES = {
+    "opt_out_key": """
+        ^ STOPKEY $
+        ^ STOPKEY STOPKEY+ $
+        opt ~ out
+        unsubscribe|optout|stopall
+    """,
+    "opt_in_key": """
+        ^ STARTKEY $
+        ^ STARTKEY please|now|again|texts|messages $
+        unstop|subscribe|optin|resubscribe
+    """,
+    "help_key": """
+        ^ HELPKEY $
+        ^ HELPKEY HELPKEY* please|me|$
+    """,
+    "pause_span": """
+        until|till|thru|for ~~ SPAN|WEEKDAY|MONTH|DATE|next|spring|summer|fall|winter|further|notice
+        until|till the? #
+        # SPAN
+        a|couple|few|next ~ SPAN
+    """,
+    "pause_until": """
+        back|return ~ #|WEEKDAY|MONTH|DATE|next
+        until|till|thru
+    """,
+    "pause_sure": """
+        PAUSEIT ~ TEXT|me|everything|it|reminders|things|these|them
+        on hold
+        until|till|thru ~ #|WEEKDAY|MONTH|DATE|next|the|further
+        no|dont ~ TEXT ~~ until|till|for|while
+    """,
+    "resume_sure": """
+        ready ~ start|go|begin|resume|continue
+        STARTIT|resume ~ AGAIN|reminders|texts
+        im back ,?
+    """,
+    "reschedule_sure": """
+        SWITCH ~~ to ~ WEEKDAY|DAYTIME|CLOCK|#
+        INSTEAD ~ WEEKDAY|DAYTIME
+        WEEKDAY|DAYTIME|CLOCK ~ INSTEAD
+        reschedule
+    """,
+    "later_sure": """
+        not yet
+        havent ~ yet
+        later today|tonight
+    """,
+    "tomorrow": """
+        TOMORROW
+    """,
+    "skip_sure": """
+        didnt|havent|never do|get|did|done
+        ^ NO|NOPE $
+        ^ NO|NOPE ,|.|
+        SKIPS today|it|them
+        no ~ EXERNOUN
+        not today
+    """,
+    "yes_report": """
+        ^ YES $
+        ^ YES YES* ,? # $
+        ^ YES ,|.
+        ^ YES DID|i|all|sir|maam|mam|to|we|they|it|done|ALL
+    """,
+    "amount_unknown": """
+        lost count
+        dont|cant|couldnt|not ~ remember|recall|know|sure|tell|say ~ how|count|many|you
+        lost track
+        didnt count
+    """,
+    "none_done": """
+        ^ NONE|NOPE|no $
+        ^ NONE of|,|.|today
+        ^ not any|one|a
+        ^ NOPE
+        ^ zero $
+    """,
+    "rest_not": """
+        REST no|not|none|skipped|nope|zero
+        no ~ REST
+        not ~ REST
+        didnt|couldnt|cant|skipped|never ~ REST
+        didnt|never ~ other|others
+        nothing else
+        # DIDNOT REST
+    """,
+    "rest_done": """
+        everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
+        everything else $
+        did|done|finished ~ REST
+        REST ~ done|did|finished|fine|good|complete|completed|too|yes|ok|as
+        the rest too
+    """,
+    "part_sure": """
+        half
+        ALL but|except|minus|cept|besides|save
+        ONLY # SET
+        ONLY @
+        most of
+        not ALL
+        SKIPS ~ @
+        had to stop
+    """,
+    "done_plain": """
+        DONE
+        did ~ EXER|ALL
+    """,
+    "day.yesterday": """
+        yesterday|yesterdays|yday
+        last night|nights|evening
+    """,
+    "day.mon": """
+        monday|mondays|mon
+    """,
+    "day.tue": """
+        tuesday|tuesdays|tue|tues
+    """,
+    "day.wed": """
+        wednesday|wednesdays|wed|weds
+    """,
+    "day.thu": """
+        thursday|thursdays|thu|thur|thurs
+    """,
+    "day.fri": """
+        friday|fridays|fri
+    """,
+    "day.sat": """
+        saturday|saturdays|sat
+    """,
+    "day.sun": """
+        sunday|sundays|sun
+    """,
+    "slip": """
+        SLIPWORD
+    """,
+    "self_fix": """
+        wait no|,|that|i|actually|pain|it|make
+        no wait
+        no make
+        i mean
+        scratch that
+        make that
+        sorry #
+        sorry i|pain|make
+        or rather
+        actually #|pain
+        correction
+    """,
+    "ex.done": """
+        done|did|finished|completed|complete|finish|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|got|knocked|managed|only|just|through|went|accomplished|accomplish|made|nailed|crushed|performed|ya|banged|stood
+    """,
+    "ex.part": """
+        half|halfway|partial|partly|partially|sorta|kinda
+        some of
+        most of
+        one|left|right|good|bad side|leg|foot ONLY?
+        ONLY one|left|right|good side|leg|foot
+        didnt|couldnt|cant finish|complete
+        not all
+        a few
+        a bit|little
+    """,
+    "ex.not": """
+        no|nope|none|nah|skipped|skip|except|but|minus|without|missed|zero|emojino|n|excluding|cept|not|didnt|dont|cant|couldnt|havent|never|left out?|nothing|besides|excep|forgot|omitted|barring|save|avoided|sat wasnt|ditched|nixed|wouldnt
+        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have ~ to|time?
+        left out|off
+    """,
+}

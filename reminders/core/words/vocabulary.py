@@ -1,0 +1,38 @@
+"""The shape of one language's words, as the reader wants them.
+
+Only the shape belongs here: the words themselves stand in a folder a language, and what is done with them in `reading`.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Vocabulary:
+    """All words of one language.
+
+    `concepts`: concept name → words with spaces between (`mare*` is a stem). `rules`: label → patterns, one a line, in
+    the notation of `reading/patterns.py`. `numbers`: number words. `near_numbers`: words that are a number only before
+    a word for sets or repetitions ("too sets"). `aliases`: exercise name → what people call it ("chair?" counts only
+    beside something that is plainly about exercises). `common`: the language's frequent small words, to tell it from
+    others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in order.
+    """
+
+    language: str
+    concepts: Mapping[str, str]
+    rules: Mapping[str, str]
+    numbers: Mapping[str, float]
+    near_numbers: Mapping[str, float]
+    aliases: Mapping[str, str]
+    common: frozenset[str]
+    lookalikes: frozenset[str]
+    sounds: tuple[tuple[str, str], ...]
+
+
+def joined(*parts: Mapping[str, str]) -> dict[str, str]:
+    """Return several tables as one; a name that stands in two has the words of both."""
+    result: dict[str, str] = {}
+    for part in parts:
+        for name, words in part.items():
+            result[name] = f"{result[name]}\n{words}" if name in result else words
+    return result
