@@ -6,7 +6,7 @@ import re
 from email.utils import parseaddr
 
 MESSAGE_ID = re.compile(r"<[^<>\s]{1,250}@[^<>\s]{1,250}>")
-TOKEN = re.compile(r"[a-z0-9]{8,64}")
+TOKEN = re.compile(r"[A-Za-z0-9_-]{8,48}")
 
 
 def message_id(key: str, secret: bytes, sender: str) -> str:
@@ -21,17 +21,17 @@ def message_id(key: str, secret: bytes, sender: str) -> str:
 def reply_address(sender: str, token: str) -> str:
     """Return the sender's address with `+token` in it, so that an answer names what it answers (RFC 5233, section 3).
 
-    Raises ValueError for a token that could not come back whole: lower-case letters and digits, 8 to 64 of them.
+    Raises ValueError for a token that could not come back whole: 8 to 48 letters, digits, hyphens and underscores.
     """
     if not TOKEN.fullmatch(token):
-        raise ValueError("a reply token is 8 to 64 lower-case letters and digits")
+        raise ValueError("a reply token is 8 to 48 letters, digits, hyphens and underscores")
     local, _, host = parseaddr(sender)[1].partition("@")
     return f"{local}+{token}@{host}"
 
 
 def reply_token(address: str) -> str:
-    """Return the token in a mail address, empty where it has none."""
-    local, _, _ = address.lower().rpartition("@")
+    """Return the token in a mail address, empty where it has none. Its letters' case counts."""
+    local, _, _ = address.rpartition("@")
     found = local.rpartition("+")[2] if "+" in local else ""
     return found if TOKEN.fullmatch(found) else ""
 

@@ -18,12 +18,12 @@ def test_a_message_id_cannot_be_guessed_without_the_secret() -> None:
 
 
 def test_a_reply_token_comes_back_from_the_address() -> None:
-    address = reply_address(SENDER, "k3j5h7g9f2")
-    assert address == "Clinic+k3j5h7g9f2@Example.org"
-    assert reply_token(address.upper()) == "k3j5h7g9f2"
+    address = reply_address(SENDER, "1c-k3J5h7_9f2")
+    assert address == "Clinic+1c-k3J5h7_9f2@Example.org"
+    assert reply_token(address) == "1c-k3J5h7_9f2"
 
 
-@pytest.mark.parametrize("token", ["", "short", "UPPERCASE1", "with space1", "a" * 65, "a\r\nBcc: x1"])
+@pytest.mark.parametrize("token", ["", "short", "with space1", "plus+plus1", "at@at.at.at", "a" * 49, "a\r\nBcc: x1"])
 def test_a_token_that_could_not_come_back_is_refused(token: str) -> None:
     with pytest.raises(ValueError, match="reply token"):
         reply_address(SENDER, token)

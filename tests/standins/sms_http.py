@@ -121,6 +121,8 @@ class Handler(socketserver.StreamRequestHandler):
         if provider.play.list_breaks:
             provider.play.list_breaks -= 1
             return self.refuse(500, "20500", "Internal Server Error")
+        if 0 < provider.play.list_breaks_from <= int(query.get("Page", "0")) + 1:
+            return self.refuse(500, "20500", "Internal Server Error")
         size = min(int(query.get("PageSize", "50")), provider.play.max_page)
         page = int(query.get("Page", "0"))
         rows = provider.listed(query)

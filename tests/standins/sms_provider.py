@@ -48,7 +48,8 @@ class Play:
 
     `acts` are used up by the next sends, then `chances` (kind -> probability) are drawn from `seed`. `list_delay`:
     seconds until a text shows in the list. `hides_unsent`: a list filtered by date leaves out what has no date_sent.
-    `list_breaks`: the next so many list calls answer 500. `max_page`: rows a page at most. `callbacks`: statuses sent
+    `list_breaks`: the next so many list calls answer 500;
+    `list_breaks_from`: those for this page and later. `max_page`: rows a page at most. `callbacks`: statuses sent
     to a text's StatusCallback in this order; `final` is the state the list shows.
     """
 
@@ -58,6 +59,7 @@ class Play:
     list_delay: float = 0.0
     hides_unsent: bool = True
     list_breaks: int = 0
+    list_breaks_from: int = 0
     max_page: int = 1000
     callbacks: tuple[str, ...] = ()
     callback_code: str = ""
@@ -236,6 +238,11 @@ class SmsProvider:
         if "seed" in given:
             self.chance = random.Random(given["seed"])
         self.play = replace(self.play, **given)
+
+    def show_all(self) -> None:
+        """Let the list show at once what it still held back."""
+        with self.lock:
+            self.texts = [replace(text, shown_from=0.0) for text in self.texts]
 
     def will(self, *acts: Act) -> None:
         """Let the next sends do this, one after the other."""
