@@ -1,7 +1,7 @@
 """The one door to the database: `Database.begin` is the only way to write and the only commit; `Database.read` looks.
 
-SQLite runs with WAL, foreign keys, synchronous=FULL and BEGIN IMMEDIATE: a deferred transaction that turns into a writer
-loses updates silently. On PostgreSQL a writer locks the client's row first (`lock_client`).
+SQLite runs with WAL, foreign keys, synchronous=FULL and BEGIN IMMEDIATE: a deferred transaction that turns into a
+writer loses updates silently. On PostgreSQL a writer locks the client's row first (`lock_client`).
 """
 
 import sqlite3
@@ -78,12 +78,13 @@ class Database:
 
     @contextmanager
     def read(self) -> Iterator[Tx]:
-        """Run a block that only looks; whatever it changed is thrown away."""
+        """Run a block that only looks; whatever it changed is thrown away. Rows stay readable after it, as plain values."""
         with self.engine.connect() as connection:
             tx = Tx(bind=connection, expire_on_commit=False, autoflush=False)
             try:
                 yield tx
             finally:
+                tx.expunge_all()  # else the rollback would make every row forget its values
                 tx.rollback()
                 tx.close()
 

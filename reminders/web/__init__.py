@@ -1,0 +1,1 @@
+"""What people and other programs see and touch over HTTP: the console, the client's page, the API, the webhooks."""

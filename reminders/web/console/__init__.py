@@ -1,0 +1,5 @@
+"""The console's pages, a module a page. Each handler opens its own transaction; words are in templates."""
+
+from reminders.web.console import home, sign_in
+
+ROUTERS = (home.router, sign_in.router)

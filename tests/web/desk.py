@@ -1,0 +1,69 @@
+"""A web application over a test's clinic, and browsers' cookies for its people."""
+
+import warnings
+from dataclasses import dataclass
+
+from fastapi import FastAPI
+from sqlmodel import select
+
+from reminders.settings import Settings
+from reminders.store.tables import Staff
+from reminders.texts import Texts
+from reminders.web import auth
+from reminders.web.app import create_app
+from reminders.wiring import App
+from tests.clinic import World
+
+with warnings.catch_warnings():
+    warnings.simplefilter("ignore")  # it asks for another release of its HTTP client than the one locked here
+    from starlette.testclient import TestClient
+
+SECRET = "test-secret-test-secret"
+BASE = "http://127.0.0.1:8000"
+
+
+@dataclass
+class Desk:
+    """The web application and the clinic behind it."""
+
+    world: World
+    web: FastAPI
+
+    def visitor(self) -> TestClient:
+        """Return a browser with no session."""
+        return TestClient(self.web, base_url=BASE, follow_redirects=False)
+
+    def signed_in(self, email: str) -> "Browser":
+        """Return a browser in which a staff member has just signed in."""
+        with self.world.db.begin() as tx:
+            staff = tx.exec(select(Staff).where(Staff.email == email)).one()
+            token = auth.begin_session(tx, staff, self.world.now)
+            tx.flush()
+            found = auth.find_session(tx, token)
+            assert found is not None
+        client = self.visitor()
+        client.cookies.set("console", token)
+        return Browser(client, found[0].csrf)
+
+
+@dataclass
+class Browser:
+    """A signed-in browser that fills in the hidden field of every form."""
+
+    client: TestClient
+    csrf: str
+
+    def get(self, path: str):  # type: ignore[no-untyped-def]
+        """Open a page."""
+        return self.client.get(path)
+
+    def post(self, path: str, **fields: object):  # type: ignore[no-untyped-def]
+        """Send a form."""
+        return self.client.post(path, data={"csrf": self.csrf, **fields})
+
+
+def a_desk(world: World) -> Desk:
+    """Return the web application of a test's clinic."""
+    settings = Settings(database_url=world.db.url, secret_keys=(SECRET,), public_url=BASE)
+    app = App(settings, world.db, {"sms": world.sms, "email": world.email}, Texts(), world.clock)
+    return Desk(world, create_app(app))
