@@ -1,0 +1,154 @@
+from datetime import UTC, date, datetime, timedelta
+
+import pytest
+from sqlmodel import select
+
+from reminders.flows import digest
+from reminders.store.tables import Client, Clinic, Digest, ExerciseSession, Flag, Hold, Outbound, Staff
+from reminders.texts import LANGUAGES, Texts
+from tests.clinic import World
+
+MONDAY_7 = datetime(2027, 3, 15, 11, 0, tzinfo=UTC)  # 07:00 in New York, the day after the clocks went forward
+WEEK = "2027-W10"
+
+
+def make(world: World, now: datetime = MONDAY_7) -> int:
+    world.now = now
+    return digest.run(world.db, Texts(), now)
+
+
+def with_record(world: World, name: str = "Ana Ruiz") -> int:
+    """Enrol a client and give her a week: done with pain 3, then a fall."""
+    client_id = world.enrol(name)
+    with world.db.begin() as tx:
+        for on, state, pain in ((date(2027, 3, 8), "done", 3), (date(2027, 3, 10), "missed", None)):
+            due_at = datetime(on.year, on.month, on.day, 13, 30, tzinfo=UTC)
+            tx.add(ExerciseSession(client_id=client_id, on_date=on, due_at=due_at, state=state, pain=pain))
+        at = datetime(2027, 3, 10, 15, 0, tzinfo=UTC)
+        tx.add(Flag(client_id=client_id, kind="fall_or_injury", grade="urgent", at=at))
+        tx.add(Hold(client_id=client_id, rule="fall_or_injury", opened_at=at))
+    return client_id
+
+
+def test_it_is_made_at_seven_on_monday_clinic_time_and_not_a_minute_before(world: World) -> None:
+    with_record(world)
+    make(world, MONDAY_7 - timedelta(minutes=1))
+    before = [row.week for row in world.rows(Digest)]
+
+    assert make(world) == 1
+    assert before == ["2027-W09"]
+    assert [row.week for row in world.rows(Digest)] == ["2027-W09", WEEK]
+
+
+def test_running_again_or_late_makes_it_once(world: World) -> None:
+    with_record(world)
+
+    assert make(world, MONDAY_7 + timedelta(days=3)) == 1
+    assert make(world, MONDAY_7 + timedelta(days=4)) == 0
+    assert len(world.rows(Digest, week=WEEK)) == 1
+    assert len(world.rows(Outbound, kind="digest")) == 1
+
+
+def test_a_crash_before_the_mark_was_set_makes_nothing_twice(world: World) -> None:
+    with_record(world)
+    make(world)
+    with world.db.begin() as tx:
+        mark = tx.get(digest.marks.Mark, "digests 1")
+        assert mark is not None
+        mark.value = "2027-W09"
+
+    assert make(world) == 0
+    assert len(world.rows(Digest, week=WEEK)) == 1
+
+
+def test_it_is_kept_as_it_was_made(world: World) -> None:
+    client_id = with_record(world)
+    make(world)
+    with world.db.begin() as tx:
+        client = tx.get(Client, client_id)
+        assert client is not None
+        client.name = "Ana Vega"
+
+    (kept,) = world.rows(Digest, week=WEEK)
+    assert "Ana Ruiz" in kept.text
+    assert kept.values["clients"][0]["week"]["done"] == 1
+
+
+def test_the_mail_has_initials_and_no_rating_unless_the_clinic_switched_them_on(world: World) -> None:
+    client_id = with_record(world)
+    make(world)
+    world.send()
+
+    (mail,) = [one for one in world.email.sent if one.key.startswith("digest:")]
+    assert f"A.R. (client {client_id})" in mail.body
+    assert "Ruiz" not in mail.body + mail.html + mail.subject
+    assert "last 3" not in mail.body + mail.html
+    assert mail.to == "ben@example.org"
+
+
+def test_the_mail_carries_ratings_where_the_clinic_switched_them_on(world: World) -> None:
+    with_record(world)
+    with world.db.begin() as tx:
+        clinic = tx.get(Clinic, 1)
+        assert clinic is not None
+        clinic.words_in_mail = True
+    make(world)
+    world.send()
+
+    (mail,) = [one for one in world.email.sent if one.key.startswith("digest:")]
+    assert "last 3" in mail.body
+    assert "last 3" in mail.html
+
+
+def test_her_cover_gets_it_too_while_the_therapist_is_away(world: World) -> None:
+    with_record(world)
+    with world.db.begin() as tx:
+        ben = tx.exec(select(Staff).where(Staff.email == "ben@example.org")).one()
+        cover = Staff(clinic_id=ben.clinic_id, role="therapist", name="Dee Orr", email="dee.cover@example.org")
+        tx.add(cover)
+        tx.flush()
+        ben.cover_id, ben.cover_from_on, ben.cover_until_on = cover.id, date(2027, 3, 12), date(2027, 3, 20)
+    make(world)
+
+    assert {row.to for row in world.rows(Outbound, kind="digest")} == {"ben@example.org", "dee.cover@example.org"}
+
+
+def test_a_therapist_of_another_clinic_is_told_nothing_of_ana(world: World) -> None:
+    with_record(world)
+    make(world)
+
+    assert all("Ana" not in row.text for row in world.rows(Digest) if row.therapist_id != 1)
+    assert "cleo@example.org" not in {row.to for row in world.rows(Outbound, kind="digest")}
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_name_with_signs_of_markup_stays_a_name(world: World, language: str) -> None:
+    with_record(world, "Ana <b>Ruiz</b> & Co")
+    with world.db.read() as tx:
+        clinic = tx.get(Clinic, 1)
+        ben = tx.exec(select(Staff).where(Staff.email == "ben@example.org")).one()
+        assert clinic is not None
+        values = digest.computed(tx, clinic, ben, WEEK, MONDAY_7)
+    shown = {
+        "digest": digest.with_words(values, language),
+        "shows_words": True,
+        "discreet": False,
+        "clinic": "Harbor Street Clinic",
+        "phone": "+1 202 555 0100",
+        "language": language,
+    }
+    mail = Texts().mail("digest", language, shown)
+
+    assert "<b>" not in mail.html
+    assert "Ana &lt;b&gt;Ruiz&lt;/b&gt; &amp; Co" in mail.html
+    assert "Ana <b>Ruiz</b> & Co" in mail.text
+
+
+def test_who_was_closed_before_the_week_is_left_out(world: World) -> None:
+    gone = with_record(world)
+    with world.db.begin() as tx:
+        client = tx.get(Client, gone)
+        assert client is not None
+        client.state, client.closed_at = "closed", datetime(2027, 3, 7, 20, 0, tzinfo=UTC)
+
+    assert make(world) == 0
