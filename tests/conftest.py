@@ -13,6 +13,8 @@ from reminders.store import schema, seed
 from reminders.store.db import Database
 from tests.clinic import World, a_world
 
+pytest_plugins = ["tests.plugins.require_all"]
+
 NOW = datetime(2027, 3, 1, 15, 0, tzinfo=UTC)  # a Monday, 10:00 in New York
 
 LOOPBACK = ["127.0.0.1", "::1", "localhost"]
