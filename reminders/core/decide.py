@@ -46,7 +46,7 @@ class Decision:
 
 def is_clear(reading: Reading, text: str) -> bool:
     """Return whether a reply is plainly a report: not a bare yes or no that may answer a therapist's own message."""
-    if reading.intent not in ABOUT_A_SESSION or reading.ask is not None:
+    if reading.intent not in ABOUT_A_SESSION or reading.ask in ("amount", "meaning", "who"):
         return False
     says_numbers = reading.pain is not None or reading.sets is not None or bool(reading.by_exercise)
     return says_numbers or len(words_of(text)) > 2
@@ -55,7 +55,6 @@ def is_clear(reading: Reading, text: str) -> bool:
 def decide(reading: Reading, text: str, situation: Situation) -> Decision:
     """Return what to do with a reading; nothing is asked of a held client or beside a therapist's own talk."""
     closes = how_it_closes(reading, situation.asked)
-    quiet = situation.is_held or situation.staff_wrote
     if situation.staff_wrote and situation.asked is None and not is_clear(reading, text):
         if reading.intent in ABOUT_A_SESSION | {"unclear", "question", "reschedule"}:
             return Decision(note="written")
@@ -63,14 +62,14 @@ def decide(reading: Reading, text: str, situation: Situation) -> Decision:
     if reading.intent in ABOUT_A_SESSION and reading.ask not in ("meaning", "who"):
         if settles(reading, situation.asked):
             return Decision(record=True, settles=True, closes=closes)
-        ask = None if quiet else what_to_ask(reading, situation)
+        ask = None if situation.is_held else what_to_ask(reading, situation)
         return Decision(record=True, ask=ask, closes=closes)
     if closes == "answered":
         return Decision(closes=closes)
     if reading.intent == "unclear" or reading.ask in ("meaning", "who"):
-        if quiet or situation.unclear_before:
+        if situation.is_held or situation.unclear_before:
             return Decision(note="unclear", closes=closes)
-        return Decision(ask=reading.ask if reading.ask == "who" else "meaning", closes=closes)
+        return Decision(ask=reading.ask or "meaning", closes=closes)
     note = reading.intent if reading.intent in ("question", "reschedule") else None
     return Decision(note=note, closes=closes)
 

@@ -1,0 +1,153 @@
+"""Fetching what is not pushed: the provider's list of what came in, and the mailbox. Both are kept raw, then handled.
+
+The list is read at the start and every 5 minutes, from an hour before the newest message seen; the mailbox at every
+turn, from where we stopped. How a list or mailbox is read stands behind the protocols of the core.
+"""
+
+import logging
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from sqlmodel import col, func, select
+
+from reminders.core.channel import Inbound, InboundList, Mailbox, MailProgress
+from reminders.errors import CannotSay
+from reminders.flows import receive
+from reminders.store import marks
+from reminders.store.db import Database, Tx
+from reminders.store.tables import InboundMail, InboundRow
+
+LOG = logging.getLogger("reminders.fetch")
+LIST_EVERY = timedelta(minutes=5)
+LOOK_BACK = timedelta(hours=1)
+FIRST_LOOK_BACK = timedelta(days=1)
+GIVE_UP_AFTER = timedelta(minutes=30)
+CHUNK = 200  # no write transaction holds more rows
+LIST_MARK, FAILING_MARK = "fetched list", "fetch failing"
+
+
+def no_token(_token: str) -> int | None:
+    """Return no row: nobody made reply tokens."""
+    return None
+
+
+@dataclass(frozen=True)
+class Fetchers:
+    """What can be fetched from; `row_of_token` tells which of our mails a reply token was made for."""
+
+    inbound_list: InboundList | None = None
+    mailbox: Mailbox | None = None
+    mailbox_name: str = "mailbox"
+    row_of_token: Callable[[str], int | None] = no_token
+
+
+def run(db: Database, fetchers: Fetchers, now: datetime) -> int:
+    """Fetch from wherever it is time; return how many new messages were kept. A failure is logged and tried again."""
+    kept = 0
+    if fetchers.inbound_list is not None and is_list_time(db, now):
+        kept += guarded(db, "list", now, lambda: from_list(db, fetchers, now))
+    if fetchers.mailbox is not None:
+        kept += guarded(db, "mailbox", now, lambda: from_mailbox(db, fetchers, now))
+    return kept
+
+
+def guarded(db: Database, name: str, now: datetime, work: Callable[[], int]) -> int:
+    """Run one fetch; note since when it has been failing, and when it last came to its end."""
+    mark = f"{FAILING_MARK} {name}"
+    try:
+        kept = work()
+    except CannotSay:
+        LOG.warning("fetch failed", extra={"source": name})
+        with db.begin() as tx:
+            if (found := marks.mark(tx, mark)) is None or found.at is None:
+                marks.set_mark(tx, mark, at=now)
+        return 0
+    with db.begin() as tx:
+        if (found := marks.mark(tx, mark)) is not None and found.at is not None:
+            marks.set_mark(tx, mark)
+        marks.set_mark(tx, f"fetched {name}", at=now)
+    return kept
+
+
+def is_list_time(db: Database, now: datetime) -> bool:
+    """Return whether the list was last read 5 minutes ago or more, or by a clock that has been set back since."""
+    with db.read() as tx:
+        found = marks.mark(tx, LIST_MARK)
+    return found is None or found.at is None or not timedelta(0) <= now - found.at < LIST_EVERY
+
+
+def from_list(db: Database, fetchers: Fetchers, now: datetime) -> int:
+    """Keep what the provider's list has and we have not."""
+    assert fetchers.inbound_list is not None
+    with db.read() as tx:
+        newest = tx.exec(select(func.max(InboundRow.received_at)).where(InboundRow.source == "sms")).one()
+    since = newest - LOOK_BACK if newest is not None else now - FIRST_LOOK_BACK
+    return keep_all(db, fetchers.inbound_list.inbound_since(min(since, now - LOOK_BACK)), now)
+
+
+def keep_all(db: Database, found: Sequence[Inbound], now: datetime) -> int:
+    """Keep fetched messages, a few in each transaction; return how many were new."""
+    kept = 0
+    for start in range(0, len(found), CHUNK):
+        with db.begin() as tx:
+            for inbound in found[start : start + CHUNK]:
+                kept += receive.keep(tx, inbound, now, fetched=True) is not None
+    return kept
+
+
+def from_mailbox(db: Database, fetchers: Fetchers, now: datetime) -> int:
+    """Keep every new mail, batch by batch, each batch in one transaction with how far the mailbox has been read."""
+    assert fetchers.mailbox is not None
+    kept = 0
+    while True:
+        with db.read() as tx:
+            progress = progress_of(tx, fetchers.mailbox_name)
+        batch = fetchers.mailbox.fetch(progress)
+        if batch.inbound or batch.progress != progress:
+            with db.begin() as tx:
+                for inbound in batch.inbound:
+                    kept += keep_mail(tx, fetchers, inbound, now)
+                set_progress(tx, fetchers.mailbox_name, batch.progress)
+        if not batch.more:
+            return kept
+
+
+def keep_mail(tx: Tx, fetchers: Fetchers, inbound: Inbound, now: datetime) -> int:
+    """Keep one mail, with the row of ours that its reply token names; return 1 when it was new."""
+    row_id = receive.keep(tx, inbound, now, fetched=True)
+    if row_id is None:
+        return 0
+    answered = fetchers.row_of_token(inbound.reply_token) if inbound.reply_token else None
+    row = tx.get(InboundRow, row_id)
+    if answered is not None and row is not None:
+        row.answers = f"{row.answers} row:{answered}".strip()
+    return 1
+
+
+def progress_of(tx: Tx, name: str) -> MailProgress | None:
+    """Return how far a mailbox has been read, None when it never was."""
+    found = tx.exec(select(InboundMail).where(col(InboundMail.mailbox) == name)).first()
+    return MailProgress(found.uid_validity, found.uid) if found else None
+
+
+def set_progress(tx: Tx, name: str, progress: MailProgress) -> None:
+    """Write down how far a mailbox has been read."""
+    found = tx.exec(select(InboundMail).where(col(InboundMail.mailbox) == name)).first()
+    row = found or InboundMail(mailbox=name)
+    row.uid_validity, row.uid = progress.validity, progress.uid
+    tx.add(row)
+
+
+def has_caught_up(tx: Tx, fetchers: Fetchers, since: datetime, now: datetime) -> bool:
+    """Return whether list and mailbox have been read since an instant, or have been failing for 30 minutes."""
+    sources = [("list", fetchers.inbound_list), ("mailbox", fetchers.mailbox)]
+    return all(is_read(tx, name, since, now) for name, source in sources if source is not None)
+
+
+def is_read(tx: Tx, name: str, since: datetime, now: datetime) -> bool:
+    """Return whether one source was read since an instant, or is given up for now."""
+    done, failing = marks.mark(tx, f"fetched {name}"), marks.mark(tx, f"{FAILING_MARK} {name}")
+    if done is not None and done.at is not None and done.at >= since:
+        return True
+    return failing is not None and failing.at is not None and now - failing.at >= GIVE_UP_AFTER

@@ -1,0 +1,101 @@
+"""The questions we ask: at most one open a client and a phone, answered by the next reply, lapsing by themselves.
+
+Which question is asked is decided in core/decide; what an answer leads to, in flows/choices.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlmodel import col, select
+
+from reminders.store.db import Tx
+from reminders.store.tables import Client, Outbound, Question
+
+LAPSES_AFTER = timedelta(hours=24)
+SAME_REMINDER = timedelta(hours=1)  # a morning question stands inside a reminder that may be accepted a little later
+
+
+def current(tx: Tx, address: str, client_ids: Sequence[int], now: datetime) -> Question | None:
+    """Return the open question that a reply may answer, on that phone or to one of these clients on any contact.
+
+    One that is older than a day, or than a reminder sent since, is closed as lapsed.
+    """
+    statement = select(Question).where(
+        (col(Question.address) == address) | col(Question.client_id).in_(client_ids), col(Question.closed_at).is_(None)
+    )
+    found: Question | None = None
+    for question in tx.exec(statement.order_by(col(Question.asked_at).desc(), col(Question.id).desc())):
+        if found is not None or question.lapses_at <= now or reminded_since(tx, question):
+            close(question, "lapsed", now)
+        else:
+            found = question
+    return found
+
+
+def reminded_since(tx: Tx, question: Question) -> bool:
+    """Return whether a reminder went out after a question was asked."""
+    if question.client_id is None:
+        return False
+    statement = select(Outbound.id).where(
+        Outbound.client_id == question.client_id,
+        Outbound.kind == "reminder",
+        col(Outbound.accepted_at) > question.asked_at + SAME_REMINDER,
+    )
+    return tx.exec(statement.limit(1)).first() is not None
+
+
+def ask(
+    tx: Tx,
+    kind: str,
+    address: str,
+    client: Client | None,
+    now: datetime,
+    *,
+    session_id: int | None = None,
+    inbound_id: int | None = None,
+    details: dict[str, Any] | None = None,
+    lapses_at: datetime | None = None,
+) -> Question:
+    """Open a question; whatever was open for that client or phone is replaced."""
+    client_id = client.id if client else None
+    mine = [] if client_id is None else [client_id]
+    for other in tx.exec(
+        select(Question).where(
+            (col(Question.address) == address) | col(Question.client_id).in_(mine), col(Question.closed_at).is_(None)
+        )
+    ):
+        close(other, "replaced", now)
+    question = Question(
+        client_id=client_id,
+        address=address,
+        kind=kind,
+        session_id=session_id,
+        inbound_id=inbound_id,
+        asked_at=now,
+        lapses_at=lapses_at or now + LAPSES_AFTER,
+        details=details or {},
+    )
+    tx.add(question)
+    tx.flush()
+    return question
+
+
+def close(question: Question, how: str, now: datetime, **details: Any) -> None:
+    """Close a question: answered, unanswered, lapsed or replaced."""
+    question.closed_at, question.closed_how = now, how
+    if details:
+        question.details = {**question.details, **details}
+
+
+def close_all(tx: Tx, client_id: int, how: str, now: datetime) -> None:
+    """Close every open question to a client."""
+    for question in tx.exec(select(Question).where(Question.client_id == client_id, col(Question.closed_at).is_(None))):
+        close(question, how, now)
+
+
+def asked_about(tx: Tx, session_id: int | None) -> frozenset[str]:
+    """Return the kinds of question already asked about a session."""
+    if session_id is None:
+        return frozenset()
+    return frozenset(tx.exec(select(Question.kind).where(Question.session_id == session_id)))

@@ -1,0 +1,170 @@
+"""Hearing: raw first, understood later. Each message is kept as it came, then handled in a transaction of its own.
+
+A message that cannot be handled is counted and tried again with growing waits; it is never lost, and the effects of
+one that can are written together with the mark that it is handled.
+"""
+
+import logging
+from datetime import datetime, timedelta
+
+from sqlalchemy import Table, or_
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlmodel import col, select
+
+from reminders.core.channel import Inbound
+from reminders.flows import answers, choices, delivery_status, replies, staff_line, strangers, unverified
+from reminders.flows.understand import Heard, people_at, settle_whose
+from reminders.store import clients
+from reminders.store.db import Database, Tx, lock_client
+from reminders.store.tables import Client, Clinic, Contact, InboundRow, Staff
+
+LOG = logging.getLogger("reminders.receive")
+TABLE: Table = InboundRow.__table__  # type: ignore[attr-defined]
+FIRST_WAIT, LONGEST_WAIT = timedelta(seconds=30), timedelta(hours=1)
+BATCH = 500
+
+
+def keep(tx: Tx, inbound: Inbound, now: datetime, *, fetched: bool = False) -> int | None:
+    """Keep a message as it came and return its id; None when it was kept before, which changes nothing."""
+    names = [*inbound.answers, *([f"token:{inbound.reply_token}"] if inbound.reply_token else [])]
+    row = InboundRow(
+        source=inbound.source,
+        provider_id=inbound.provider_id,
+        address=inbound.address,
+        to=inbound.to,
+        text=inbound.text,
+        raw=inbound.raw,
+        received_at=inbound.received_at,
+        kept_at=now,
+        pictures=inbound.pictures,
+        is_verified=inbound.verified,
+        is_automatic=inbound.automatic,
+        bounce_of=inbound.bounce_of,
+        bounce_code=inbound.bounce_code,
+        opt_out_type=inbound.opt_out_type,
+        answers=" ".join(names),
+        whole_text=inbound.whole_text,
+        fetched=fetched,
+    )
+    postgres = tx.get_bind().dialect.name == "postgresql"
+    insert = postgresql.insert(TABLE) if postgres else sqlite.insert(TABLE)
+    fresh = insert.values(**row.model_dump(exclude={"id"})).on_conflict_do_nothing(
+        index_elements=["source", "provider_id"]
+    )
+    found: int | None = tx.connection().execute(fresh.returning(TABLE.c.id)).scalar_one_or_none()
+    return found
+
+
+def handle_waiting(db: Database, now: datetime, limit: int = BATCH) -> int:
+    """Handle kept messages, each in its own transaction, oldest first; return how many were handled."""
+    handled, tried = 0, set[int]()
+    while handled + len(tried) < limit:
+        with db.read() as tx:
+            ids = waiting_ids(tx, now, tried, limit - handled)
+        if not ids:
+            break
+        for row_id in ids:
+            if handle_one(db, row_id, now):
+                handled += 1
+            else:
+                tried.add(row_id)
+    return handled
+
+
+def waiting_ids(tx: Tx, now: datetime, tried: set[int], limit: int) -> list[int]:
+    """Return the messages whose turn it is, oldest first."""
+    statement = select(col(InboundRow.id)).where(
+        col(InboundRow.handled_at).is_(None), or_(col(InboundRow.retry_at).is_(None), col(InboundRow.retry_at) <= now)
+    )
+    found = tx.exec(statement.order_by(col(InboundRow.id)).limit(limit + len(tried)))
+    return [row_id for row_id in found if row_id is not None and row_id not in tried]
+
+
+def handle_one(db: Database, row_id: int, now: datetime) -> bool:
+    """Handle one message; False when another worker has it or it failed, which is counted on the row."""
+    try:
+        with db.begin() as tx:
+            statement = select(InboundRow).where(InboundRow.id == row_id, col(InboundRow.handled_at).is_(None))
+            row = tx.exec(statement.with_for_update(skip_locked=True)).first()
+            if row is None:
+                return False
+            handle_row(tx, row, now)
+    except Exception:
+        LOG.exception("inbound not handled", extra={"inbound_id": row_id})
+        count_failure(db, row_id, now)
+        return False
+    return True
+
+
+def count_failure(db: Database, row_id: int, now: datetime) -> None:
+    """Count a failure on the row and let it wait: half a minute at first, twice as long each time, an hour at most."""
+    with db.begin() as tx:
+        row = tx.get(InboundRow, row_id)
+        if row is None or row.handled_at is not None:
+            return
+        row.failures += 1
+        row.retry_at = now + min(FIRST_WAIT * 2 ** min(row.failures - 1, 10), LONGEST_WAIT)
+
+
+def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
+    """Understand one message and do what it asks for; its effects and its mark are one transaction.
+
+    Returns what was heard, None for a bounce, a staff member's command, or a message for no clinic.
+    """
+    heard = None
+    people, is_sure = people_at(tx, row)
+    for client_id in sorted(client.id or 0 for _, client in people):
+        lock_client(tx, client_id)
+    row.is_verified = row.is_verified or (is_sure and bool(people))
+    if row.bounce_of:
+        row.outcome = delivery_status.bounced(tx, row, now)
+    elif (staff := staff_at(tx, row, people)) is not None:
+        row.outcome = staff_line.handle(tx, clients.the_clinic(tx, staff.clinic_id), staff, row, now)
+    else:
+        heard = handle_person(tx, row, people, is_sure, now)
+    row.handled_at = now
+    row.retry_at = None
+    tx.add(row)
+    tx.flush()
+    return heard
+
+
+def staff_at(tx: Tx, row: InboundRow, people: list[tuple[Contact, Client]]) -> Staff | None:
+    """Return the staff member who texts; one who is a client too is staff only for a command with ok."""
+    staff = staff_line.staff_at(tx, row)
+    if staff is not None and people and not staff_line.is_command(row.text):
+        return None
+    return staff
+
+
+def handle_person(
+    tx: Tx, row: InboundRow, people: list[tuple[Contact, Client]], is_sure: bool, now: datetime
+) -> Heard | None:
+    """Handle a message from a client's address, or from one that nobody has."""
+    clinic: Clinic | None = clients.the_clinic(tx, people[0][1].clinic_id) if people else strangers.clinic_of(tx, row)
+    if clinic is None:
+        row.outcome = "no clinic"
+        return None
+    heard = Heard(row, clinic, now, people)
+    if not people:
+        strangers.handle(tx, heard)
+    elif row.is_automatic:
+        heard.outcome = "automatic"
+    else:
+        handle_known(tx, heard, is_sure)
+    answers.flush(tx, heard)
+    row.outcome = heard.outcome
+    row.reading = heard.reading.as_dict()
+    return heard
+
+
+def handle_known(tx: Tx, heard: Heard, is_sure: bool) -> None:
+    """Read a message from a known address, decide whose it is, and act on it."""
+    settle_whose(tx, heard)
+    question = heard.question
+    if question is not None and question.kind == "who" and choices.who(tx, heard, question):
+        return
+    if not is_sure:
+        unverified.handle(tx, heard)
+        return
+    replies.handle(tx, heard)

@@ -1,0 +1,166 @@
+"""What a reply from a client's address leads to, intent by intent, once it has been read.
+
+Danger signs come first and wait for nothing. What the answer says is gathered on the `Heard`; flows/answers sends it.
+"""
+
+from datetime import timedelta
+
+from sqlmodel import col, select
+
+from reminders.core.decide import ABOUT_A_SESSION, Decision, Situation, decide
+from reminders.flows import choices, consent, judge, questions, recording, reports, say, wishes
+from reminders.flows.understand import Heard
+from reminders.store import clients, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import Client, InboundRow, Outbound
+
+STAFF_TALK = timedelta(hours=48)  # after a therapist's own message her replies also go to the therapist's inbox
+
+
+def handle(tx: Tx, heard: Heard) -> None:
+    """Do what a reply asks for."""
+    reading = heard.reading
+    client = heard.client
+    if client is None:
+        handle_undecided(tx, heard)
+        return
+    heard.row.client_id = client.id
+    clients.last_heard(client, heard.row.received_at)
+    consent.confirm(heard)
+    warned = judge_danger(tx, heard, client)
+    if reading.intent in CONSENT:
+        CONSENT[reading.intent](tx, heard)
+        return
+    if "death" in reading.concerns:
+        say_sympathy(tx, heard, client)
+        return
+    if heard.row.pictures and not heard.row.text.strip():
+        heard.say("said_back", "said_back_picture")
+        heard.outcome = "picture"
+        return
+    situation = situation_of(tx, heard, client, warned)
+    decision = decide(reading, heard.row.text, situation)
+    apply(tx, heard, client, decision, situation, warned)
+
+
+def help_asked(tx: Tx, heard: Heard) -> None:
+    """Say who this is, how to reach the clinic, and how to end the texts."""
+    heard.say("help", "help")
+    heard.outcome = "help"
+
+
+CONSENT = {
+    "opt_out": consent.opt_out,
+    "opt_in": consent.opt_in,
+    "wrong_number": consent.wrong_number,
+    "help": help_asked,
+}
+
+
+def handle_undecided(tx: Tx, heard: Heard) -> None:
+    """Act on a reply from a shared phone when it is not known whose it is; danger never waits for that."""
+    reading = heard.reading
+    everyone = [client for _, client in heard.people]
+    if reading.red_flags or set(reading.concerns) - {"flare", "bereaved"}:
+        made = judge.judge_unattributed(tx, heard.clinic, everyone, heard.row, reading, heard.now)
+        if made.template:
+            heard.say(made.kind or "danger", made.template, **made.details)
+    if reading.intent in CONSENT:
+        CONSENT[reading.intent](tx, heard)
+    elif reading.intent == "chat":
+        heard.outcome = "chat"
+    elif heard.question is not None and heard.question.kind == "who":
+        questions.close(heard.question, "unanswered", heard.now)
+        say.tell_desk(
+            tx, heard.clinic, None, "unclear", heard.row.text, {"what": "whose"}, heard.now, inbound_id=heard.row.id
+        )
+        heard.say("said_back", "said_back_unclear")
+        heard.outcome = "desk"
+    else:
+        ask_whose(tx, heard)
+
+
+def ask_whose(tx: Tx, heard: Heard) -> None:
+    """Ask whose a reply is; the answer has it read again as hers."""
+    names = [client.name.split()[0] for _, client in heard.people if client.state != "closed"]
+    waiting = {"names": names, "inbounds": [heard.row.id]}
+    questions.ask(tx, "who", heard.row.address, None, heard.now, inbound_id=heard.row.id, details=waiting)
+    heard.say("ask", "ask_who", slot="ask", names=names)
+    heard.outcome = "asked who"
+
+
+def judge_danger(tx: Tx, heard: Heard, client: Client) -> bool:
+    """Judge danger signs and concerns in a reply that is no report of a session; True when it was warned."""
+    reading = heard.reading
+    reported = reading.intent in ABOUT_A_SESSION and reading.ask not in ("meaning", "who")
+    if (reported and "death" not in reading.concerns) or not (reading.red_flags or reading.concerns):
+        return False
+    report = reports.keep_report(tx, heard, client, None)
+    return recording.judged(tx, heard, client, None, report)
+
+
+def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situation:
+    """Return what stands around a reply."""
+    heard_before = select(InboundRow.outcome).where(
+        InboundRow.address == heard.row.address,
+        col(InboundRow.id) < heard.row.id,
+        col(InboundRow.handled_at).is_not(None),
+    )
+    last = tx.exec(
+        heard_before.order_by(col(InboundRow.received_at).desc(), col(InboundRow.id).desc()).limit(1)
+    ).first()
+    wrote = client.staff_wrote_at
+    return Situation(
+        asked=heard.question.kind if heard.question else None,
+        unclear_before=last == "unclear",
+        is_held=warned or clients.open_hold(tx, client.id or 0) is not None,
+        staff_wrote=wrote is not None and heard.row.received_at - wrote <= STAFF_TALK,
+    )
+
+
+def apply(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Situation, warned: bool) -> None:
+    """Carry out what was decided: keep, close the question, ask, note, say back."""
+    if situation.staff_wrote and decision.note != "written":
+        note(tx, heard, client, "written")
+    reading = heard.reading
+    if decision.record:
+        recording.keep(tx, heard, client, decision, situation)
+    elif decision.closes == "answered" and heard.question is not None and heard.question.kind not in ("pain", "amount"):
+        choices.answered(tx, heard, client, heard.question)
+        heard.outcome = heard.outcome or "answer"
+    elif decision.ask == "who":
+        ask_whose(tx, heard)
+    elif decision.ask is not None:
+        recording.ask_again(tx, heard, client, decision.ask)
+    elif decision.note:
+        note(tx, heard, client, decision.note)
+        say_noted(heard, decision.note, situation)
+    else:
+        wishes.ACTIONS.get(reading.intent, wishes.nothing)(tx, heard, client, situation)
+    if decision.closes and heard.question is not None and heard.question.closed_at is None:
+        questions.close(heard.question, decision.closes, heard.now)
+    heard.outcome = heard.outcome or reading.intent
+
+
+def note(tx: Tx, heard: Heard, client: Client, kind: str) -> None:
+    """Put her words into the clinic's inbox."""
+    details = {"verified": heard.row.is_verified}
+    say.tell_desk(tx, heard.clinic, client, kind, heard.row.text, details, heard.now, inbound_id=heard.row.id)
+
+
+def say_noted(heard: Heard, kind: str, situation: Situation) -> None:
+    """Say honestly when the clinic may read what she wrote; her therapist's own talk needs no such word."""
+    heard.outcome = {"unclear": "desk", "written": "written"}.get(kind, kind)
+    if kind == "written":
+        return
+    heard.say("said_back", f"said_back_{kind}")
+
+
+def say_sympathy(tx: Tx, heard: Heard, client: Client) -> None:
+    """Take back all that waits after a death, and answer the family with one line, once."""
+    outbox.withdraw(tx, heard.now, "death", client_id=client.id or 0)
+    statement = select(Outbound.id).where(Outbound.client_id == client.id, Outbound.kind == "sympathy")
+    heard.parts.clear()
+    if tx.exec(statement.limit(1)).first() is None:
+        heard.say("sympathy", "sympathy")
+    heard.outcome = "death"

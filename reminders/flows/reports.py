@@ -1,0 +1,169 @@
+"""Keeping what a reply reports: to which session it goes, and that session's value worked out anew.
+
+Reports add; nothing is overwritten. What the report means clinically is flows/judge, what is answered flows/replies.
+"""
+
+from datetime import datetime
+from typing import Any
+
+from sqlmodel import col, select
+
+from reminders.core.attribution import Place, named_day, place
+from reminders.core.schedule import at_local, client_day
+from reminders.core.session_value import SessionValue, Stated, corrected, session_value
+from reminders.flows import plan, sweep
+from reminders.flows.understand import Heard, channel_of, recent_sessions
+from reminders.store import outbox
+from reminders.store.db import Tx
+from reminders.store.tables import Client, ExerciseSession, Question, Report
+
+
+def session_of(tx: Tx, heard: Heard, client: Client) -> ExerciseSession | None:
+    """Return the session that a reply speaks of; an extra one is made when it reports one on a day without any.
+
+    The answer to a question about a session belongs to that session, unless it names another day.
+    """
+    row, reading = heard.row, heard.reading
+    if row.source == "page":
+        return tx.get(ExerciseSession, int(row.answers.removeprefix("session:")))
+    today = client_day(row.received_at, client.time_zone)
+    asked = session_asked_about(tx, heard.question, client)
+    if asked is not None and reading.when is None and answers_about_it(heard):
+        return asked
+    says_done = reading.completed in ("all", "part") or reading.sets is not None or bool(reading.by_exercise)
+    if reading.correction and reading.when is None and not says_done:
+        latest = latest_reported(tx, client, today)
+        if latest is not None:
+            return latest
+    where = place(reading.when, today, recent_sessions(tx, client, today), only_pain=not says_done)
+    if where.session_id is not None:
+        return tx.get(ExerciseSession, where.session_id)
+    return extra_session(tx, client, where) if says_done else None
+
+
+def answers_about_it(heard: Heard) -> bool:
+    """Return whether a reply speaks of the session that was asked about rather than of a new one."""
+    kind = heard.question.kind if heard.question else ""
+    return kind in ("pain", "amount", "where") or (kind == "settling" and heard.reading.completed is None)
+
+
+def session_asked_about(tx: Tx, question: Question | None, client: Client) -> ExerciseSession | None:
+    """Return the session of an open question, when it is this client's."""
+    if question is None or question.session_id is None:
+        return None
+    session = tx.get(ExerciseSession, question.session_id)
+    return session if session is not None and session.client_id == client.id else None
+
+
+def latest_reported(tx: Tx, client: Client, today: Any) -> ExerciseSession | None:
+    """Return the session of the last 7 days that she reported on last."""
+    known = [one.id for one in recent_sessions(tx, client, today)]
+    statement = (
+        select(Report.session_id)
+        .where(Report.client_id == client.id, col(Report.session_id).in_(known))
+        .order_by(col(Report.at).desc(), col(Report.id).desc())
+        .limit(1)
+    )
+    found = tx.exec(statement).first()
+    return tx.get(ExerciseSession, found) if found is not None else None
+
+
+def extra_session(tx: Tx, client: Client, where: Place) -> ExerciseSession:
+    """Return the extra session of a day without one, outside adherence and usual."""
+    statement = select(ExerciseSession).where(
+        ExerciseSession.client_id == client.id,
+        ExerciseSession.on_date == where.on_date,
+        ExerciseSession.kind == "extra",
+    )
+    found = tx.exec(statement).first()
+    if found is not None:
+        return found
+    made = ExerciseSession(
+        client_id=client.id or 0,
+        on_date=where.on_date,
+        kind="extra",
+        due_at=at_local(where.on_date, "12:00", client.time_zone),
+        state="done",
+    )
+    tx.add(made)
+    tx.flush()
+    return made
+
+
+def keep_report(
+    tx: Tx, heard: Heard, client: Client, session: ExerciseSession | None, *, settles: bool = False
+) -> Report:
+    """Write a report and work out its session anew."""
+    row, reading = heard.row, heard.reading
+    report = Report(
+        client_id=client.id or 0,
+        session_id=session.id if session else None,
+        at=row.received_at,
+        channel=channel_of(row),
+        text=row.text,
+        reading=reading.as_dict(),
+        why=heard.why,
+        by="helper" if client.holder == "helper" or reading.about == "client" else "client",
+        replaces=replaced_by(tx, heard, session) if session and not settles else None,
+        is_settling=settles,
+        inbound_id=row.id,
+        body_part=reading.where or "",
+    )
+    tx.add(report)
+    tx.flush()
+    if session is not None and not settles:
+        revalue(tx, client, session, heard.now)
+    return report
+
+
+def replaced_by(tx: Tx, heard: Heard, session: ExerciseSession) -> int | None:
+    """Return the report that this one corrects; a second submission of a page corrects the first."""
+    if heard.row.source == "page":
+        mine = [one for one in rows_of(tx, session.id) if one.channel == "page" and one.by != "staff"]
+        return mine[-1].id if mine else None
+    if not heard.reading.correction:
+        return None
+    return corrected(stated(tx, session.id), states_pain=heard.reading.pain is not None)
+
+
+def rows_of(tx: Tx, session_id: int | None) -> list[Report]:
+    """Return the reports of a session in the order they came."""
+    return list(tx.exec(select(Report).where(Report.session_id == session_id).order_by(col(Report.at), col(Report.id))))
+
+
+def stated(tx: Tx, session_id: int | None) -> list[Stated]:
+    """Return what the reports of a session state."""
+    return [
+        Stated(one.id or 0, one.at, one.reading, one.replaces, "@" in one.by, one.is_settling)
+        for one in rows_of(tx, session_id)
+    ]
+
+
+def revalue(tx: Tx, client: Client, session: ExerciseSession, now: datetime) -> SessionValue:
+    """Work out a session's value from its reports in order, and what follows for its reminder and the next session."""
+    value = session_value(stated(tx, session.id))
+    session.completed, session.sets, session.reps = value.completed, value.sets, value.reps
+    session.pain, session.pain_before, session.pain_after = value.pain, value.before, value.after
+    if value.state is None:
+        tx.flush()
+        return value
+    was_ahead = session.state == "planned" and session.queued_at is None
+    if session.state != value.state:
+        session.state, session.settled_at = value.state, now
+    tx.flush()
+    if session.kind == "planned":
+        outbox.withdraw(
+            tx, now, "reported", client_id=client.id or 0, kinds=("reminder", "evening"), session_id=session.id
+        )
+        if was_ahead:
+            session.queued_at = now
+            plan.plan_next_session(tx, client, session.on_date, now)
+        sweep.report_arrived(tx, client, session, now)
+    return value
+
+
+def said_day(heard: Heard, client: Client, session: ExerciseSession | None) -> Any:
+    """Return the date to name in an answer: a session's that is not today's, or the day that the reply named."""
+    today = client_day(heard.row.received_at, client.time_zone)
+    day = session.on_date if session else named_day(heard.reading.when, today)
+    return day if day is not None and day != today else None

@@ -1,0 +1,269 @@
+"""Who wrote, what was asked before, and what the words mean. What follows from it stands in the sibling flows.
+
+`Heard` is one message on its way through: the row, the people on its address, the open question, the reading, whose it
+is, and what is to be answered in the end.
+"""
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from sqlmodel import col, select
+
+from reminders.core.attribution import LATE_REPORT_DAYS, Holder, KnownSession, whose
+from reminders.core.decide import how_it_closes
+from reminders.core.mail_text import less_ours
+from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
+from reminders.core.reading.reader import read as read_words
+from reminders.core.schedule import client_day
+from reminders.flows import questions
+from reminders.store import clients
+from reminders.store.db import Tx
+from reminders.store.tables import Client, Clinic, Contact, ExerciseSession, InboundRow, Outbound, Question, Report
+from reminders.texts_said import said_date
+
+RECENT_REPORT = timedelta(hours=48)  # a correction belongs to who reported within this
+QUOTED_MAILS = 20
+
+
+@dataclass(frozen=True)
+class Part:
+    """One thing to say in an answer; a later part with the same slot takes its place."""
+
+    kind: str
+    text: str
+    details: dict[str, Any]
+    slot: str
+    session_id: int | None = None
+
+
+@dataclass
+class Heard:
+    """One message on its way through."""
+
+    row: InboundRow
+    clinic: Clinic
+    now: datetime
+    people: list[tuple[Contact, Client]]
+    client: Client | None = None
+    question: Question | None = None
+    reading: Reading = field(default_factory=Reading)
+    why: dict[str, Any] = field(default_factory=dict)
+    parts: list[Part] = field(default_factory=list)
+    outcome: str = ""
+
+    @property
+    def contact(self) -> Contact | None:
+        """Return the address as the client's own contact, the first one's while it is not known whose the reply is."""
+        for contact, client in self.people:
+            if self.client is None or client.id == self.client.id:
+                return contact
+        return None
+
+    @property
+    def speaks_to(self) -> Client:
+        """Return whose language and zone count: hers, or the first one's on that address."""
+        return self.client or self.people[0][1]
+
+    def say(self, kind: str, text: str, slot: str = "", session_id: int | None = None, **details: Any) -> None:
+        """Add a part to the answer."""
+        self.parts.append(Part(kind, text, details, slot or text, session_id))
+
+
+def channel_of(row: InboundRow) -> str:
+    """Return the channel that a message came by, as a report names it."""
+    return {"email": "email", "page": "page"}.get(row.source, "sms")
+
+
+def people_at(tx: Tx, row: InboundRow) -> tuple[list[tuple[Contact, Client]], bool]:
+    """Return the clients that a message may come from, and whether it is sure to come from one of their addresses.
+
+    A mail counts as the client's when it answers one of our own; a mere From match is not sure.
+    """
+    if row.source == "page":
+        return person_of_page(tx, row), True
+    if row.source == "email":
+        answered = person_of_mail(tx, row)
+        if answered:
+            return answered, True
+        return clients.clients_at(tx, row.address), False
+    return clients.clients_at(tx, row.address), True
+
+
+def person_of_page(tx: Tx, row: InboundRow) -> list[tuple[Contact, Client]]:
+    """Return the client of the page that a submission came from, with her first address."""
+    session = tx.get(ExerciseSession, int(row.answers.removeprefix("session:")))
+    client = tx.get(Client, session.client_id) if session else None
+    if client is None:
+        return []
+    own = clients.contacts_of(tx, client.id or 0)
+    chosen = [one for one in own if one.address == row.address] or own
+    return [(chosen[0], client)] if chosen else []
+
+
+def person_of_mail(tx: Tx, row: InboundRow) -> list[tuple[Contact, Client]]:
+    """Return the client to whom we had sent the mail that this one answers, nearest parent first."""
+    names = row.answers.split()
+    tokens = [int(name.removeprefix("row:")) for name in names if name.startswith("row:")]
+    receipts = [name for name in names if name.startswith("<")]
+    if not names:
+        return []
+    found = tx.exec(select(Outbound).where(col(Outbound.receipt).in_(receipts) | col(Outbound.id).in_(tokens)))
+    for sent in found:
+        client = tx.get(Client, sent.client_id) if sent.client_id else None
+        contact = tx.get(Contact, sent.contact_id) if sent.contact_id else None
+        if client is not None and contact is not None:
+            return [(contact, client)]
+    return []
+
+
+def read(tx: Tx, heard: Heard, client: Client) -> None:
+    """Read a message as a client's: her language, the session it may answer, what was asked, who holds the phone."""
+    row = heard.row
+    today = client_day(row.received_at, client.time_zone)
+    asked = heard.question.kind if heard.question else None
+    holder = "shared" if len(heard.people) > 1 else client.holder
+    exercises = exercises_for(tx, client, today)
+    made = read_words(row.text, client.language, exercises, asked, holder, today)
+    heard.reading, heard.why = made.reading, dict(made.why())
+    if row.source == "page":
+        heard.reading = as_on_page(heard.reading, json.loads(row.raw))
+    if row.whole_text and row.whole_text != row.text:
+        hers = less_ours(row.whole_text, sent_to(tx, row.address))
+        whole = read_words(hers, client.language, exercises, None, holder, today)
+        heard.reading = with_danger_of(heard.reading, whole.reading)
+        heard.why = {**whole.why(), **heard.why}
+
+
+def with_danger_of(reading: Reading, whole: Reading) -> Reading:
+    """Return a reading with the danger signs and concerns of the whole mail added."""
+    danger = {**whole.danger, **reading.danger}
+    flags = tuple(dict.fromkeys((*reading.red_flags, *whole.red_flags)))
+    concerns = tuple(dict.fromkeys((*reading.concerns, *whole.concerns)))
+    return replace(reading, red_flags=flags, danger=danger, concerns=concerns)
+
+
+def as_on_page(reading: Reading, fields: dict[str, Any]) -> Reading:
+    """Return the reading of a page: its boxes say what was done and how it hurt, its words add danger and concerns."""
+    completed = {"all": "all", "some": "part", "no": "none"}.get(fields["done"])
+    pain = fields["pain"] if fields["pain"] is not None else reading.pain
+    severe = ("severe_pain",) if pain is not None and pain >= SEVERE_FROM else ()
+    flags = tuple(dict.fromkeys((*reading.red_flags, *severe)))
+    danger = {**dict.fromkeys(severe, "urgent"), **reading.danger}
+    intent = "skip" if completed == "none" else "report" if completed else "pain"
+    return replace(
+        reading,
+        intent=intent,
+        completed=completed or reading.completed,
+        pain=pain,
+        red_flags=flags,
+        danger=danger,
+        correction=False,
+        when=None,
+        ask=None,
+    )
+
+
+def sent_to(tx: Tx, address: str) -> str:
+    """Return the text of the mails that we sent to an address lately, which an answer may quote."""
+    statement = select(Outbound.body).where(Outbound.to == address, Outbound.channel == "email")
+    return "\n".join(tx.exec(statement.order_by(col(Outbound.id).desc()).limit(QUOTED_MAILS)))
+
+
+def exercises_for(tx: Tx, client: Client, today: date) -> tuple[SessionExercise, ...]:
+    """Return the exercises that a reply is likely to speak of: today's as shown, else the latest that were shown."""
+    statement = (
+        select(ExerciseSession)
+        .where(ExerciseSession.client_id == client.id, col(ExerciseSession.on_date) <= today)
+        .order_by(col(ExerciseSession.on_date).desc())
+        .limit(LATE_REPORT_DAYS)
+    )
+    shown = next((session for session in tx.exec(statement) if session.items), None)
+    return tuple(exercise_of(item) for item in shown.items) if shown else ()
+
+
+def exercise_of(item: dict[str, Any]) -> SessionExercise:
+    """Return a session's line as the reader takes it."""
+    side = item.get("side") or "both"
+    return SessionExercise(
+        item["letter"], item["name"], item.get("sets"), item.get("reps"), item.get("seconds"), side != "both"
+    )
+
+
+def settle_whose(tx: Tx, heard: Heard) -> None:
+    """Read the message and decide whose it is; `client` stays None when that must be asked."""
+    first = heard.people[0][1]
+    ids = [client.id or 0 for _, client in heard.people]
+    heard.question = questions.current(tx, heard.row.address, ids, heard.now)
+    read(tx, heard, first)
+    if len(heard.people) == 1:
+        heard.client = first
+        return
+    is_answer = heard.question is not None and how_it_closes(heard.reading, heard.question.kind) == "answered"
+    known = heard.row.client_id  # asked and answered: it is read again as hers
+    chosen = known or whose(heard.row.text, holders(tx, heard), is_answer=is_answer)
+    heard.client = next((client for _, client in heard.people if client.id == chosen), None)
+    if heard.client is not None and heard.client.id != first.id:
+        read(tx, heard, heard.client)
+
+
+def holders(tx: Tx, heard: Heard) -> list[Holder]:
+    """Return the people on a phone, with their names and whether a reply from each is awaited."""
+    everyone = [client for _, client in heard.people]
+    firsts = [client.name.split()[0] if client.name.split() else "" for client in everyone]
+    asked = heard.question.client_id if heard.question else None
+    awaited = (
+        reported_lately(tx, everyone, heard.now) if heard.reading.correction else awaited_from(tx, everyone, heard)
+    )
+    return [
+        Holder(
+            client.id or 0,
+            (client.name, first) if firsts.count(first) == 1 else (client.name,),
+            awaits=client.id in awaited,
+            was_asked=asked is not None and client.id == asked,
+        )
+        for client, first in zip(everyone, firsts, strict=True)
+    ]
+
+
+def awaited_from(tx: Tx, everyone: Sequence[Client], heard: Heard) -> set[int]:
+    """Return the clients who could have sent a report: with a session today or one still unanswered."""
+    awaited: set[int] = set()
+    for client in everyone:
+        today = client_day(heard.row.received_at, client.time_zone)
+        known = recent_sessions(tx, client, today)
+        if client.state == "active" and any(one.on_date == today or one.state == "reminded" for one in known):
+            awaited.add(client.id or 0)
+    return awaited
+
+
+def reported_lately(tx: Tx, everyone: Sequence[Client], now: datetime) -> set[int]:
+    """Return the clients who reported within the last two days."""
+    ids = [client.id for client in everyone]
+    statement = select(Report.client_id).where(col(Report.client_id).in_(ids), col(Report.at) >= now - RECENT_REPORT)
+    return set(tx.exec(statement))
+
+
+def recent_sessions(tx: Tx, client: Client, today: date) -> list[KnownSession]:
+    """Return a client's program sessions of the last 7 days up to today."""
+    statement = select(ExerciseSession).where(
+        ExerciseSession.client_id == client.id,
+        ExerciseSession.kind == "planned",
+        col(ExerciseSession.on_date) >= today - timedelta(days=LATE_REPORT_DAYS),
+        col(ExerciseSession.on_date) <= today,
+    )
+    return [KnownSession(one.id or 0, one.on_date, one.state) for one in tx.exec(statement)]
+
+
+def next_said(tx: Tx, client: Client) -> str:
+    """Return the date of a client's next planned session as she says it, empty when none is planned."""
+    statement = select(col(ExerciseSession.on_date)).where(
+        ExerciseSession.client_id == client.id,
+        ExerciseSession.kind == "planned",
+        ExerciseSession.state == "planned",
+        col(ExerciseSession.queued_at).is_(None),
+    )
+    day = min(tx.exec(statement), default=None)
+    return said_date(day, client.language) if day is not None else ""
