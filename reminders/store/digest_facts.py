@@ -1,7 +1,8 @@
 """What the digest of one therapist's week is made from, read in a constant number of questions."""
 
 from collections.abc import Mapping, Sequence
-from datetime import UTC, date, datetime, timedelta
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
 from itertools import pairwise
 
 from sqlalchemy import or_
@@ -34,6 +35,20 @@ SHOWN_STATES = ("active", "opted_out")
 ASKED_OF_US = ("question", "reschedule", "unclear", "written")
 
 
+@dataclass(frozen=True)
+class ClientRows:
+    """The rows that hang on one client, each in the order of time; holds, pauses and proposals are the open ones."""
+
+    sessions: Sequence[ExerciseSession]
+    versions: Sequence[ClientProgram]
+    holds: Sequence[Hold]
+    pauses: Sequence[Pause]
+    proposals: Sequence[Proposal]
+    flags: Sequence[Flag]
+    notes: Sequence[ClinicNote]
+    alerts: Sequence[Alert]
+
+
 def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime) -> list[ClientFacts]:
     """Return what is known of each of a therapist's clients at the end of an ISO week, or now while it runs.
 
@@ -58,14 +73,16 @@ def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime)
             client,
             merged(clinic.levels, therapist.levels, client.levels),
             (monday, sunday),
-            sessions=sorted(sessions[client.id], key=lambda row: (row.on_date, row.id)),
-            versions=sorted(versions[client.id], key=lambda row: row.number),
-            holds=holds[client.id],
-            pauses=[one for one in pauses[client.id] if one.from_on <= local_date(now, client.time_zone)],
-            proposals=proposals[client.id],
-            flags=flags[client.id],
-            notes=notes[client.id],
-            alerts=alerts[client.id],
+            ClientRows(
+                sessions=sorted(sessions[client.id], key=lambda row: (row.on_date, row.id)),
+                versions=sorted(versions[client.id], key=lambda row: row.number),
+                holds=holds[client.id],
+                pauses=[one for one in pauses[client.id] if one.from_on <= local_date(now, client.time_zone)],
+                proposals=proposals[client.id],
+                flags=flags[client.id],
+                notes=notes[client.id],
+                alerts=alerts[client.id],
+            ),
         )
         for client in clients
     ]
@@ -84,50 +101,43 @@ def alerts_of(tx: Tx, client_ids: Sequence[int], begins: datetime, ends: datetim
     return found
 
 
-def client_facts(
-    client: Client,
-    levels: Levels,
-    days: tuple[date, date],
-    *,
-    sessions: Sequence[ExerciseSession],
-    versions: Sequence[ClientProgram],
-    holds: Sequence[Hold],
-    pauses: Sequence[Pause],
-    proposals: Sequence[Proposal],
-    flags: Sequence[Flag],
-    notes: Sequence[ClinicNote],
-    alerts: Sequence[Alert],
-) -> ClientFacts:
+def client_facts(client: Client, levels: Levels, days: tuple[date, date], rows: ClientRows) -> ClientFacts:
     """Return what is known of one client from her rows."""
 
     def day_of(at: datetime) -> date:
-        return local_date(at if at.tzinfo else at.replace(tzinfo=UTC), client.time_zone)
+        return local_date(at, client.time_zone)
 
-    begun = [version for version in versions if version.from_on <= days[1]]
+    begun = [version for version in rows.versions if version.from_on <= days[1]]
     newest = begun[-1] if begun else None
-    facts = UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on)
-    rated = [(one.on_date, one.pain) for one in sessions if one.pain is not None and one.kind != "extra"]
     return ClientFacts(
         id=client.id or 0,
         name=client.name,
         state=client.state,
-        sessions=tuple(SessionFact(one.on_date, one.state, one.pain, one.kind == "extra") for one in sessions),
-        usual=usual([(on, pain) for on, pain in rated if pain is not None and on <= days[1]], facts, levels),
-        flags=tuple((flag.kind, flag.grade, day_of(flag.at)) for flag in flags),
+        sessions=tuple(SessionFact(one.on_date, one.state, one.pain, one.kind == "extra") for one in rows.sessions),
+        usual=usual_by(client, levels, days[1], rows.sessions),
+        flags=tuple((flag.kind, flag.grade, day_of(flag.at)) for flag in rows.flags),
         alerts=tuple(
-            AlertFact(one.number, one.rule, one.level, one.state, day_of(one.opened_at), one.outcome) for one in alerts
+            AlertFact(one.number, one.rule, one.level, one.state, day_of(one.opened_at), one.outcome)
+            for one in rows.alerts
         ),
-        hold=(holds[0].rule, day_of(holds[0].opened_at)) if holds else None,
-        paused_until=max((pause.until_on for pause in pauses if pause.until_on >= days[0]), default=None),
-        questions=tuple((note.words, day_of(note.at)) for note in notes),
+        hold=(rows.holds[0].rule, day_of(rows.holds[0].opened_at)) if rows.holds else None,
+        paused_until=max((pause.until_on for pause in rows.pauses if pause.until_on >= days[0]), default=None),
+        questions=tuple((note.words, day_of(note.at)) for note in rows.notes),
         steps=tuple(steps_of(begun, days)),
-        proposal=proposals[-1].direction if proposals else "",
+        proposal=rows.proposals[-1].direction if rows.proposals else "",
         rung=newest.rung if newest else 0,
         dose=first_dose(newest.body, newest.rung) if newest else "",
         recheck_on=newest.recheck_on if newest and newest.rechecked_on is None else None,
         end_on=newest.end_on if newest else None,
         program_unchecked=not client.precautions_stated,
     )
+
+
+def usual_by(client: Client, levels: Levels, last: date, sessions: Sequence[ExerciseSession]) -> float:
+    """Return her usual pain (0-10) from the sessions up to a day."""
+    facts = UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on)
+    rated = [(one.on_date, one.pain) for one in sessions if one.kind != "extra" and one.on_date <= last]
+    return usual([(on, pain) for on, pain in rated if pain is not None], facts, levels)
 
 
 def steps_of(versions: Sequence[ClientProgram], days: tuple[date, date]) -> list[StepFact]:
