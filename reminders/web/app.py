@@ -2,7 +2,7 @@
 
 from fastapi import Depends, FastAPI
 
-from reminders.web import acknowledge_page, health, static
+from reminders.web import acknowledge_page, client_page, health, static, unsubscribe, webhooks
 from reminders.web.access import guard
 from reminders.web.console import ROUTERS
 from reminders.web.errors import add_error_pages
@@ -23,7 +23,8 @@ def create_app(app: App) -> FastAPI:
     )
     web.state.app = app
     web.state.jinja = page_environment(app.texts.folder)
-    for router in (health.router, static.router, acknowledge_page.router, *ROUTERS):
+    links = (client_page.router, acknowledge_page.router, unsubscribe.router)
+    for router in (health.router, static.router, webhooks.router, *links, *ROUTERS):
         web.include_router(router)
     add_error_pages(web)
     web.add_middleware(BodyLimit)
