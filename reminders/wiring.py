@@ -4,10 +4,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from reminders.channels import build
+from reminders.channels.sms import SmsChannel
 from reminders.clock import Clock, clock_from
 from reminders.core.channel import Channel
+from reminders.core.tokens import REPLY_TO, read_token
 from reminders.flows.deliver import Sender
+from reminders.flows.fetch import Fetchers
 from reminders.flows.render import Links
+from reminders.inbound import mailbox
 from reminders.settings import Settings
 from reminders.settings.key_file import signing_keys
 from reminders.store.db import Database
@@ -28,6 +32,17 @@ class App:
 def build_app(settings: Settings, clock: Clock | None = None) -> App:
     """Return an App for settings; nothing is connected or created yet."""
     return App(settings, Database(settings.database_url), build(settings), Texts(), clock or clock_from(settings.clock))
+
+
+def fetchers_of(app: App, keys: tuple[str, ...]) -> Fetchers:
+    """Return what can be fetched from: the provider's list of what came in, and the mailbox."""
+    settings = app.settings
+    texts = app.channels["sms"]
+    return Fetchers(
+        texts if isinstance(texts, SmsChannel) else None,
+        mailbox.build(settings),
+        row_of_token=lambda token: read_token(keys, REPLY_TO, token),
+    )
 
 
 def sender_of(app: App, *, own_clock: bool = False) -> Sender:

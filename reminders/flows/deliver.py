@@ -16,13 +16,12 @@ from sqlalchemy import insert, text
 
 from reminders.clock import Clock, machine_seconds, system_clock
 from reminders.core.channel import Channel, Outgoing
-from reminders.core.kinds import kind_of
 from reminders.core.pace import Pace
 from reminders.errors import SendError
 from reminders.flows import gate, outcomes, render, unknown
 from reminders.store import marks, outbox
 from reminders.store.db import Database, Tx
-from reminders.store.tables import Attempt, Client, ExerciseSession, Outbound
+from reminders.store.tables import Attempt, Client, Outbound
 from reminders.texts import Texts
 
 LEASE = timedelta(seconds=90)
@@ -45,6 +44,7 @@ class Sender:
     operator_email: str = ""
     own_clock: bool = False  # a given clock rules leases too; without one PostgreSQL's does
     threads: int = THREADS
+    answers_only: bool = False  # after a stop, until what came meanwhile has been fetched
     name: str = field(default_factory=lambda: uuid.uuid4().hex)
     wait: Callable[[float], None] = time.sleep
     pool: ThreadPoolExecutor | None = None
@@ -107,14 +107,14 @@ def waiting_count(sender: Sender) -> int:
 
 
 def claim(sender: Sender) -> tuple[list[Claim], float, int]:
-    """Claim the most pressing rows; return them, the seconds to wait when the pace is full, and how many rows changed."""
+    """Claim the most pressing rows; return them, the seconds to wait when the pace is full, and how many were read."""
     with sender.db.begin() as tx:
         now, moment = sender.clock(), time.monotonic()
         pace = Pace(sender.parts_per_second, pace_free_at(sender, tx), machine_seconds())
         channels = tuple(sender.channels)
         if not pace.has_room(CLAIM_AHEAD_SECONDS):
             channels = tuple(channel for channel in channels if channel != "sms")
-        rows = outbox.due(tx, now, BATCH, channels)
+        rows = outbox.due(tx, now, BATCH, channels, answers_only=sender.answers_only)
         if not rows:
             return [], pace.seconds_until_room(CLAIM_AHEAD_SECONDS) if "sms" not in channels else 0.0, 0
         facts = gate.read_facts(tx, rows, now)
@@ -217,8 +217,7 @@ def call(sender: Sender, one: Claim) -> str | SendError:
         sender.wait(ahead)
     if one.until - time.monotonic() < LEAST_LEASE.total_seconds():
         return SendError("lease too short", code="lease")
-    with sender.db.read() as tx:
-        why = gate.still_allowed(tx, one.row, sender.clock())
+    why = gate.still_allowed(sender.db, one.row, sender.clock())
     if why:
         return SendError(why, permanent=True, code="withdrawn")
     try:
@@ -254,24 +253,24 @@ def valid_seconds(row: Outbound, now: datetime) -> int:
 
 
 def settle(sender: Sender, results: Sequence[tuple[Outbound, str | SendError]]) -> Sent:
-    """Write down what the channels said, in one transaction; a row that someone else settled meanwhile is left alone."""
+    """Write down what the channels said, in one transaction; a row that was settled meanwhile is left alone."""
     done = Sent()
     with sender.db.begin() as tx:
         now = sender.clock()
         fresh = outbox.by_ids(tx, [row.id or 0 for row, _ in results])
-        sessions = outbox.sessions_of(tx, [row.session_id for row, _ in results])
         ended: list[dict[str, Any]] = []
+        taken: list[tuple[Outbound, str]] = []
         for claimed, outcome in results:
             row = fresh[claimed.id or 0]
             if row.state not in ("claimed", "unknown") or row.attempts != claimed.attempts:
                 continue
             ended.append(outcomes.ending(row, outcome, now))
             if isinstance(outcome, str):
-                outcomes.accepted(tx, row, outcome, sessions.get(row.session_id or 0), now)
-                done.sent += 1
-                done.ids.append(row.id or 0)
+                taken.append((row, outcome))
             elif outcomes.refused(tx, row, outcome, now):
                 done.failed += 1
+        outcomes.accepted(tx, taken, now)
+        done.sent, done.ids = len(taken), [row.id or 0 for row, _ in taken]
         outbox.end_attempts(tx, ended)
         tx.flush()
         outcomes.match_events(tx, [row for row in fresh.values() if row.receipt], now)

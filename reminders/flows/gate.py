@@ -17,7 +17,7 @@ from reminders.core.kinds import kind_of
 from reminders.core.schedule import at_local, local_date, next_inside_window
 from reminders.flows.say import may_go_now
 from reminders.store import clients, outbox
-from reminders.store.db import Tx
+from reminders.store.db import Database, Tx
 from reminders.store.tables import (
     Client,
     ClientProgram,
@@ -211,13 +211,14 @@ STILL = text(
 ).bindparams(bindparam("day", type_=Date()))
 
 
-def still_allowed(tx: Tx, row: Outbound, now: datetime) -> str:
+def still_allowed(db: Database, row: Outbound, now: datetime) -> str:
     """Return why a claimed row may no longer go, empty when it may; read right before the call."""
     rules = kind_of(row.kind)
     if row.client_id is None or not (rules.needs_consent or rules.ends_with_hold or rules.ends_with_pause):
         return ""
     day = local_date(now, row.time_zone or "UTC")
-    found = tx.connection().execute(STILL, {"client": row.client_id, "contact": row.contact_id, "day": day}).first()
+    with db.engine.connect() as connection:
+        found = connection.execute(STILL, {"client": row.client_id, "contact": row.contact_id, "day": day}).first()
     if found is None:
         return "client gone"
     consent, unusable, state, holds, pauses = found

@@ -11,10 +11,10 @@ from reminders.core.kinds import kind_of
 from reminders.core.provider_codes import state_of, treatment
 from reminders.core.schedule import evening_at
 from reminders.errors import SendError
-from reminders.flows import alert, escalate, gate, say
+from reminders.flows import alert, escalate, gate, riders, say
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Clinic, Contact, DeliveryEvent, ExerciseSession, Outbound
+from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSession, Outbound
 
 MOST_ATTEMPTS = 12
 FIRST_WAIT_SECONDS, LONGEST_WAIT_SECONDS = 15.0, 600.0
@@ -37,56 +37,62 @@ def ending(row: Outbound, outcome: str | SendError, now: datetime) -> dict[str, 
     }
 
 
-def accepted(tx: Tx, row: Outbound, receipt: str, session: ExerciseSession | None, now: datetime) -> None:
-    """Write down that a channel took a message, and what follows from it."""
-    row.state, row.receipt, row.accepted_at, row.settled_at, row.claim_until = "accepted", receipt, now, now, None
-    if kind_of(row.kind).to_staff or row.client_id is None:
-        return
-    if row.kind == "reminder" and session is not None and session.state in ("planned", "unsent"):
-        reminded(tx, row, session, now)
+def accepted(tx: Tx, rows: Sequence[tuple[Outbound, str]], now: datetime) -> None:
+    """Write down that channels took messages (each with its receipt), and what follows from it."""
+    for row, receipt in rows:
+        row.state, row.receipt, row.accepted_at, row.settled_at, row.claim_until = "accepted", receipt, now, now, None
+    reminders = [row for row, _ in rows if row.kind == "reminder" and row.client_id is not None]
+    if reminders:
+        reminded(tx, reminders, now)
 
 
-def reminded(tx: Tx, row: Outbound, session: ExerciseSession, now: datetime) -> None:
-    """Make a session reminded when one address accepted it; count the easy day and queue the evening prompt."""
-    session.state, session.reminded_at, session.settled_at = "reminded", now, None
-    client = tx.get(Client, row.client_id)
-    contact = tx.get(Contact, row.contact_id) if row.contact_id else None
-    if client is None:
-        return
-    if session.is_easy:
-        client.next_session_easy = False
-        client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
-    if contact is not None and contact.confirmed_at is None:
-        contact.reminders_unconfirmed += 1
-    if row.channel == "sms" and not client.weekly_only:
-        queue_evening(tx, row, session, client, now)
+def reminded(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
+    """Make sessions reminded when one address accepted them; count the easy day and queue the evening prompts."""
+    sessions = outbox.sessions_of(tx, [row.session_id for row in rows])
+    people = outbox.by_id(tx, Client, [row.client_id for row in rows])
+    contacts = outbox.by_id(tx, Contact, [row.contact_id for row in rows])
+    evenings: list[Outbound] = []
+    for row in rows:
+        contact = contacts.get(row.contact_id or 0)
+        if contact is not None and contact.confirmed_at is None:
+            contact.reminders_unconfirmed += 1
+        session, client = sessions.get(row.session_id or 0), people.get(row.client_id or 0)
+        if session is None or client is None or session.state not in ("planned", "unsent"):
+            continue
+        session.state, session.reminded_at, session.settled_at = "reminded", now, None
+        if session.is_easy:
+            client.next_session_easy = False
+            client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
+        if client.news or client.morning_on is not None:
+            riders.ridden(tx, row, client, session, now)
+        if row.channel == "sms" and not client.weekly_only:
+            evenings += evening_of(row, session, now)
+    outbox.queue_many(tx, evenings)
 
 
-def queue_evening(tx: Tx, row: Outbound, session: ExerciseSession, client: Client, now: datetime) -> None:
-    """Queue the one evening prompt of a session; a report withdraws it."""
+def evening_of(row: Outbound, session: ExerciseSession, now: datetime) -> list[Outbound]:
+    """Return the one evening prompt of a session, none when its reminder went too late; a report withdraws it."""
     at = evening_at(session.on_date, (row.window_from, row.window_until), row.time_zone)
     if at - now < EVENING_AFTER:
-        return
-    outbox.queue(
-        tx,
-        Outbound(
-            key=outbox.evening_key(session.id or 0),
-            clinic_id=row.clinic_id,
-            client_id=row.client_id,
-            contact_id=row.contact_id,
-            session_id=session.id,
-            kind="evening",
-            channel="sms",
-            to=row.to,
-            language=row.language,
-            template="evening",
-            due_at=at,
-            window_from=row.window_from,
-            window_until=row.window_until,
-            time_zone=row.time_zone,
-            created_at=now,
-        ),
+        return []
+    prompt = Outbound(
+        key=outbox.evening_key(session.id or 0),
+        clinic_id=row.clinic_id,
+        client_id=row.client_id,
+        contact_id=row.contact_id,
+        session_id=session.id,
+        kind="evening",
+        channel="sms",
+        to=row.to,
+        language=row.language,
+        template="evening",
+        due_at=at,
+        window_from=row.window_from,
+        window_until=row.window_until,
+        time_zone=row.time_zone,
+        created_at=now,
     )
+    return [prompt]
 
 
 def refused(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
@@ -167,11 +173,11 @@ def after_failure(tx: Tx, row: Outbound, now: datetime) -> None:
 
 
 def go_by_mail(tx: Tx, row: Outbound, client: Client, now: datetime) -> bool:
-    """Queue the same message to her e-mail when a text failed and she agreed to mail; return whether mail carries it."""
+    """Queue the same message to her e-mail when a text failed and she agreed to it; return whether mail carries it."""
     if row.channel != "sms":
         return False
     mails = [one for one in clients.contacts_of(tx, client.id or 0) if one.kind == "email"]
-    usable = [one for one in clients.open_contacts(mails)]
+    usable = clients.open_contacts(mails)
     for contact in usable:
         copy = Outbound(
             **row.model_dump(

@@ -3,20 +3,23 @@
 Called when a row is claimed, so that a text shows the program and the hours as they are then.
 """
 
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from functools import lru_cache
 from typing import Any
 
 from reminders.core.hours import Hours
 from reminders.core.program_json import from_json
 from reminders.core.programs import SessionItem, easy_items, list_for, program_days, session_items, with_days
-from reminders.core.schedule import WEEKDAYS, local_date, parse_days
+from reminders.core.schedule import WEEKDAYS, local_date
 from reminders.core.segments import parts, plain
 from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, REPLY_TO, UNSUBSCRIBE, make_token
+from reminders.flows import riders
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Outbound, Staff
 from reminders.texts import Texts
-from reminders.texts_exercises import ExerciseWords, exercise_words
+from reminders.texts_exercises import exercise_words
 from reminders.texts_said import said_date, said_hours, said_opening
 
 MOST_PARTS = 3  # a reminder longer than this names the first exercises and leads to the page
@@ -66,24 +69,42 @@ def first_name(name: str) -> str:
     return name.split()[0] if name.split() else name
 
 
-def session_lines(scene: Scene) -> tuple[SessionItem, ...]:
-    """Return the lettered exercises of a session by the program version that counts now."""
-    if scene.program is None or scene.session is None:
-        return ()
-    program = from_json(scene.program.body)
-    days = [WEEKDAYS[day] for day in parse_days(scene.days)] if scene.days else list(program_days(program))
-    if set(days) != set(program_days(program)):
-        program = with_days(program, days) if len(days) >= len(program.lists) else program
-    weekday = WEEKDAYS[scene.session.on_date.weekday()]
+def show_session(scene: Scene, language: str) -> None:
+    """Write a session's lettered exercises on it, by the program version that counts now."""
+    session, program = scene.session, scene.program
+    if program is None or session is None:
+        return
+    letter, items = list_of(scene)
+    compact = bool(scene.client and scene.client.compact_doses)
+    session.list_letter, session.program_id, session.rung = letter, program.id, program.rung
+    session.items = [dict(line) for line in shown(items, language, compact)]
+
+
+def list_of(scene: Scene) -> tuple[str, tuple[SessionItem, ...]]:
+    """Return the letter of a session's list and its lines; ("A", ()) where she has no program."""
+    session, program = scene.session, scene.program
+    if program is None or session is None:
+        return "A", ()
+    weekday = WEEKDAYS[session.on_date.weekday()]
+    return lines_on(json.dumps(program.body, sort_keys=True), scene.days, weekday, program.rung, session.is_easy)
+
+
+@lru_cache(maxsize=4096)
+def lines_on(body: str, days: str, weekday: str, rung: int, is_easy: bool) -> tuple[str, tuple[SessionItem, ...]]:
+    """Return the letter and lines of a program's list on a weekday; many clients share a program, so it is kept."""
+    program = from_json(json.loads(body))
+    wanted = days.split("+") if days else list(program_days(program))
+    if set(wanted) != set(program_days(program)) and len(wanted) >= len(program.lists):
+        program = with_days(program, wanted)
     day_list = list_for(program, weekday) or program.lists[0]
-    scene.session.list_letter = day_list.name
-    make = easy_items if scene.session.is_easy else session_items
-    return make(day_list, scene.program.rung)
+    return day_list.name, (easy_items if is_easy else session_items)(day_list, rung)
 
 
-def shown(items: tuple[SessionItem, ...], words: ExerciseWords, compact: bool) -> list[dict[str, Any]]:
+@lru_cache(maxsize=4096)
+def shown(items: tuple[SessionItem, ...], language: str, compact: bool) -> tuple[dict[str, Any], ...]:
     """Return a session's lines as plain values: letter, code, name, dose in words and in short, sets, reps, seconds."""
-    return [
+    words = exercise_words(language)
+    return tuple(
         {
             "letter": item.letter,
             "code": item.exercise,
@@ -96,7 +117,7 @@ def shown(items: tuple[SessionItem, ...], words: ExerciseWords, compact: bool) -
             "side": item.side,
         }
         for item in items
-    ]
+    )
 
 
 def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str, Any]:
@@ -130,6 +151,8 @@ def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str
         made["items"] = scene.session.items
         made["session_date"] = said_date(scene.session.on_date, language)
         made["is_easy"] = scene.session.is_easy
+    if row.kind == "reminder":
+        made |= riders.riding(client, scene.session, language)
     made.update(row.details)
     return made
 
@@ -156,11 +179,7 @@ def reminder_body(texts: Texts, scene: Scene, row: Outbound, made: Mapping[str, 
 def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetime) -> None:
     """Fill in a row's words: body and parts for a text; subject, body, HTML and headers for a mail."""
     if scene.session is not None and row.kind in ("reminder", "resend") and not scene.session.items:
-        words = exercise_words(row.language)
-        compact = bool(scene.client and scene.client.compact_doses)
-        scene.session.items = shown(session_lines(scene), words, compact)
-        scene.session.program_id = scene.program.id if scene.program else None
-        scene.session.rung = scene.program.rung if scene.program else 0
+        show_session(scene, row.language)
     made = values(scene, row, links, now)
     if row.channel == "sms":
         if row.template == "reminder":

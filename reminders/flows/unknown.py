@@ -70,8 +70,7 @@ def look_up(channel: Channel, row: Outbound, held: frozenset[str]) -> tuple[str 
 def apply(tx: Tx, row: Outbound, found: str | None, can_say: bool, now: datetime) -> None:
     """Write down what a look-up said."""
     if found is not None:
-        session = outbox.sessions_of(tx, [row.session_id]).get(row.session_id or 0)
-        outcomes.accepted(tx, row, found, session, now)
+        outcomes.accepted(tx, [(row, found)], now)
         tx.flush()
         outcomes.match_events(tx, [row], now)
         return

@@ -78,7 +78,7 @@ class Database:
 
     @contextmanager
     def read(self) -> Iterator[Tx]:
-        """Run a block that only looks; whatever it changed is thrown away. Rows stay readable after it, as plain values."""
+        """Run a block that only looks; whatever it changed is thrown away. Rows stay readable after it."""
         with self.engine.connect() as connection:
             tx = Tx(bind=connection, expire_on_commit=False, autoflush=False)
             try:

@@ -2,16 +2,17 @@
 
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime, timedelta
-from typing import Any
+from typing import Any, TypeVar
 
 from sqlalchemy import Table, bindparam, func, or_, update
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlmodel import col, select
+from sqlmodel import SQLModel, col, select
 
 from reminders.core.kinds import kind_of
 from reminders.store.db import Tx
 from reminders.store.tables import Attempt, ExerciseSession, Outbound
 
+Row = TypeVar("Row", bound=SQLModel)
 TABLE: Table = Outbound.__table__  # type: ignore[attr-defined]
 ATTEMPTS: Table = Attempt.__table__  # type: ignore[attr-defined]
 END_ATTEMPT = (
@@ -127,7 +128,7 @@ def withdraw(
     return int(result.rowcount)  # type: ignore[attr-defined]
 
 
-def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], skip: Sequence[int] = ()) -> list[Outbound]:
+def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], *, answers_only: bool = False) -> list[Outbound]:
     """Return waiting messages that are due, most pressing first, locked against other workers on PostgreSQL."""
     statement = (
         select(Outbound)
@@ -136,8 +137,8 @@ def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], skip: Sequen
         .limit(limit)
         .with_for_update(skip_locked=True)
     )
-    if skip:
-        statement = statement.where(col(Outbound.id).not_in(skip))
+    if answers_only:
+        statement = statement.where(col(Outbound.order_full) == 0)
     return list(tx.exec(statement))
 
 
@@ -199,6 +200,14 @@ def sessions_of(tx: Tx, ids: Iterable[int | None]) -> dict[int, ExerciseSession]
     if not wanted:
         return {}
     return {one.id or 0: one for one in tx.exec(select(ExerciseSession).where(col(ExerciseSession.id).in_(wanted)))}
+
+
+def by_id(tx: Tx, table: type[Row], ids: Iterable[int | None]) -> dict[int, Row]:
+    """Return rows of a table by their ids."""
+    wanted = {one for one in ids if one is not None}
+    if not wanted:
+        return {}
+    return {one.id: one for one in tx.exec(select(table).where(col(table.id).in_(wanted)))}  # type: ignore[attr-defined]
 
 
 def end_attempts(tx: Tx, ended: Sequence[dict[str, Any]]) -> None:

@@ -1,4 +1,4 @@
-"""Bringing a database to the newest schema, and saying how it stands. Alembic is configured here, without an .ini file."""
+"""Bringing a database to the newest schema, and saying how it stands. Alembic is set up here, without an .ini file."""
 
 from pathlib import Path
 

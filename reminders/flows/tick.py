@@ -1,0 +1,174 @@
+"""The recurring work, each job a function of a moment and a database, safe to run twice or late, under a lease.
+
+`run` does all of it once, as at an instant; the scheduler calls the same jobs. A job is begun only when one look into
+an index says that something is due, so a quiet round costs next to nothing however many are enrolled.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+
+from reminders.clock import Clock
+from reminders.flows import deliver, digest, escalate, fetch, morning, plan, progress, receive, sweep
+from reminders.flows.deliver import Sender
+from reminders.store import due, marks
+from reminders.store.db import Database, Tx
+
+LEASE_SECONDS = 120
+AWAY = timedelta(minutes=10)  # after a longer stop nothing service-begun goes before the first fetch has ended
+HEARTBEAT = "heartbeat:"
+
+
+@dataclass
+class Round:
+    """What one round of all jobs did."""
+
+    planned: int = 0
+    sent: int = 0
+    failed: int = 0
+    waiting: int = 0
+    missed: int = 0
+    alerts: int = 0
+    digests: int = 0
+    said: list[str] = field(default_factory=list)
+
+
+@dataclass
+class Worker:
+    """What the jobs need besides the database: the sender, what fetches from outside, who holds the leases.
+
+    `began_at` is when this process began, `was_away` whether nobody had worked for over ten minutes then.
+    """
+
+    db: Database
+    sender: Sender
+    clock: Clock
+    fetchers: fetch.Fetchers
+    holder: str
+    began_at: datetime
+    was_away: bool = False
+
+
+@dataclass(frozen=True)
+class Job:
+    """One piece of recurring work: its name, whether it is due, and a batch of it in a transaction."""
+
+    name: str
+    is_due: Callable[[Tx, datetime], bool]
+    work: Callable[[Tx, datetime], int]
+
+
+SWEEP = Job("sweep", due.sessions_to_close, sweep.close_sessions)
+PLAN = Job("plan", due.sessions_to_plan, plan.plan_due)
+REVIEW = Job("review", due.clients_to_review, progress.run)
+MORNING = Job("morning", due.mornings_to_ask, morning.run)
+ESCALATE = Job("escalate", due.alerts_to_call, escalate.run)
+
+
+def run(worker: Worker, now: datetime) -> Round:
+    """Do everything that is due once, as at an instant, and send until nothing more is due at it."""
+    done = Round()
+    hear(worker, now)
+    work_through(worker, now, done)
+    worker.sender.answers_only = not is_caught_up(worker, now)
+    sent = deliver.send_due(worker.sender)
+    done.sent, done.failed, done.waiting = sent.sent, sent.failed, sent.waiting
+    return done
+
+
+def hear(worker: Worker, now: datetime) -> None:
+    """Fetch what came while we were away, and read what waits."""
+    if worker.fetchers.inbound_list is not None or worker.fetchers.mailbox is not None:
+        leased(worker, "hear", now, lambda: fetch.run(worker.db, worker.fetchers, now))
+    with worker.db.read() as tx:
+        waits = due.inbound_to_read(tx, now)
+    if waits:
+        receive.handle_waiting(worker.db, now)
+
+
+def work_through(worker: Worker, now: datetime, done: Round) -> None:
+    """Close what is over, plan what is due, and raise what follows; an instant before the newest plans nothing."""
+    with worker.db.read() as tx:
+        newest = marks.worked_through(tx)
+        before = due.newest_alert_id(tx)
+    if newest is not None and now < newest:
+        done.said.append("This instant lies before the newest one already worked through: nothing is planned.")
+        return
+    if is_caught_up(worker, now):
+        done.missed += do(worker, SWEEP, now)
+    done.planned += do(worker, PLAN, now)
+    for job in (REVIEW, MORNING, ESCALATE):
+        do(worker, job, now)
+    done.digests += digests(worker, now)
+    with worker.db.begin() as tx:
+        done.alerts = due.newest_alert_id(tx) - before
+        marks.set_mark(tx, marks.WORKED, at=now)
+        marks.set_mark(tx, f"{HEARTBEAT}round", at=now)
+
+
+def digests(worker: Worker, now: datetime) -> int:
+    """Make the weekly digests that are due; return how many."""
+    with worker.db.read() as tx:
+        if next(iter(digest.weeks_due(tx, now)), None) is None:
+            return 0
+    return leased(worker, "digest", now, lambda: digest.run(worker.db, worker.sender.texts, now))
+
+
+def do(worker: Worker, job: Job, now: datetime) -> int:
+    """Do a job batch by batch when it is due and its lease can be had; return how much was done."""
+    with worker.db.read() as tx:
+        if not job.is_due(tx, now):
+            return 0
+    return leased(worker, job.name, now, lambda: batches(worker, job, now))
+
+
+def batches(worker: Worker, job: Job, now: datetime) -> int:
+    """Run a job in transactions of its own size until it finds nothing more, keeping its lease."""
+    total = 0
+    while True:
+        with worker.db.begin() as tx:
+            marks.take_lease(tx, job.name, worker.holder, worker.sender.leases_at(tx), LEASE_SECONDS)
+            done = job.work(tx, now)
+        total += done
+        if done == 0:
+            return total
+
+
+def leased(worker: Worker, name: str, now: datetime, work: Callable[[], int]) -> int:
+    """Run work when its lease can be had; 0 when another process has it."""
+    with worker.db.begin() as tx:
+        if not marks.take_lease(tx, name, worker.holder, worker.sender.leases_at(tx), LEASE_SECONDS):
+            return 0
+    try:
+        return work()
+    finally:
+        with worker.db.begin() as tx:
+            marks.end_lease(tx, name, worker.holder, worker.sender.leases_at(tx))
+
+
+def is_caught_up(worker: Worker, now: datetime) -> bool:
+    """Return whether what came while nobody worked has been fetched, or could not be for half an hour."""
+    if not worker.was_away:
+        return True
+    with worker.db.read() as tx:
+        if not fetch.has_caught_up(tx, worker.fetchers, worker.began_at, now):
+            return False
+    worker.was_away = False
+    return True
+
+
+def has_been_away(db: Database, now: datetime) -> bool:
+    """Return whether nobody has worked through anything for over ten minutes."""
+    with db.read() as tx:
+        newest = marks.worked_through(tx)
+    return newest is None or now - newest > AWAY
+
+
+def sender_beat(worker: Worker, now: datetime) -> None:
+    """Note that the sender is alive, at most once in ten seconds, and hold back what is begun until caught up."""
+    worker.sender.answers_only = not is_caught_up(worker, now)
+    with worker.db.read() as tx:
+        found = marks.mark(tx, f"{HEARTBEAT}sender")
+    if found is None or found.at is None or abs(now - found.at) >= timedelta(seconds=10):
+        with worker.db.begin() as tx:
+            marks.set_mark(tx, f"{HEARTBEAT}sender", at=now)
