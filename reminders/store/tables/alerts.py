@@ -104,6 +104,7 @@ class Proposal(SQLModel, table=True):
     direction: str  # up, back
     to_rung: int
     because: list[str] = Field(default_factory=list, sa_type=JSON)
+    news: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)  # what the client will be told
     state: str = "open"  # open, approved, declined, withdrawn
     settled_at: datetime | None = None
     settled_by: str = ""

@@ -1,0 +1,121 @@
+"""What lasts too long: pauses past their date, holds over a week, danger answers that nobody took within two minutes.
+
+Sessions that close stand in flows/sweep, alerts that nobody takes in flows/escalate.
+"""
+
+from datetime import datetime, timedelta
+from functools import partial
+
+from sqlmodel import col, select
+
+from reminders.core.schedule import local_date
+from reminders.flows import calling, escalate, explain, outcomes, say, steps
+from reminders.store import clients, histories, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import Client, Hold, Outbound, Pause, Staff
+
+BATCH = 100
+ANSWER_WITHIN = timedelta(minutes=2)
+URGENT_ANSWERS = ("danger", "stop_level")
+UNDER_WAY = ("waiting", "claimed", "unknown")
+LATE = "late answer"
+
+
+def run(tx: Tx, now: datetime, limit: int = BATCH) -> int:
+    """Do what is due; return how much was done, 0 when nothing is left."""
+    done = end_pauses(tx, now, limit) + step_back_after_pauses(tx, now) + tell_of_long_holds(tx, now, limit)
+    done += help_late_answers(tx, now, limit)
+    tx.flush()
+    return done
+
+
+def end_pauses(tx: Tx, now: datetime, limit: int) -> int:
+    """End the pauses whose last day has passed."""
+    statement = (
+        select(Pause, Client)
+        .join(Client, col(Pause.client_id) == col(Client.id))
+        .where(col(Pause.ended_at).is_(None), col(Pause.until_on) <= now.date())
+        .order_by(col(Pause.until_on), col(Pause.id))
+    )
+    done = 0
+    for pause, client in tx.exec(statement):
+        if pause.until_on < local_date(now, client.time_zone):
+            pause.ended_at, pause.ended_by = now, "date"
+            done += 1
+        if done >= limit:
+            break
+    return done
+
+
+def step_back_after_pauses(tx: Tx, now: datetime) -> int:
+    """Bring clients whose pause ended within a day back to a lower rung, where they were away long enough."""
+    statement = (
+        select(Pause, Client)
+        .join(Client, col(Pause.client_id) == col(Client.id))
+        .where(col(Pause.ended_at) > now - timedelta(days=1))
+    )
+    return sum(steps.after_pause(tx, client, pause, now) for pause, client in tx.exec(statement))
+
+
+def tell_of_long_holds(tx: Tx, now: datetime, limit: int) -> int:
+    """Tell the lead of holds that last over seven working days, once each."""
+    statement = (
+        select(Hold, Client)
+        .join(Client, col(Hold.client_id) == col(Client.id))
+        .where(col(Hold.ended_at).is_(None), col(Hold.lead_told_at).is_(None), col(Client.state) != "closed")
+        .order_by(col(Hold.opened_at), col(Hold.id))
+    )
+    done = 0
+    for hold, client in tx.exec(statement):
+        if working_days(tx, hold, client, now) <= levels_days(tx, client)[1]:
+            continue
+        clinic = clients.the_clinic(tx, client.clinic_id)
+        details = {"initials": explain.initials(client.name), "client_id": client.id, "rule": hold.rule}
+        details["days"] = working_days(tx, hold, client, now)
+        for staff in calling.lead_or_admins(tx, clinic, local_date(now, clinic.time_zone)):
+            key = partial(outbox.staff_key, f"hold-{hold.id}", staff.id or 0)
+            say.tell_staff(tx, clinic, staff, "desk", "hold_long", details, now, key, channels=("email",))
+        hold.lead_told_at = now
+        done += 1
+        if done >= limit:
+            break
+    return done
+
+
+def working_days(tx: Tx, hold: Hold, client: Client, now: datetime) -> int:
+    """Return how many of the clinic's working days a hold has lasted."""
+    clinic = clients.the_clinic(tx, client.clinic_id)
+    first, last = local_date(hold.opened_at, clinic.time_zone), local_date(now, clinic.time_zone)
+    return clients.hours_of(clinic).working_days_between(first, last)
+
+
+def levels_days(tx: Tx, client: Client) -> tuple[int, int]:
+    """Return after how many working days a hold tops the list, and after how many it goes to the lead."""
+    clinic = clients.the_clinic(tx, client.clinic_id)
+    levels = histories.levels_of(clinic, tx.get(Staff, client.therapist_id), client)
+    return levels.hold_top_days, levels.hold_lead_days
+
+
+def is_long(tx: Tx, hold: Hold, client: Client, now: datetime) -> bool:
+    """Return whether a hold is old enough to top the list."""
+    return hold.ended_at is None and working_days(tx, hold, client, now) > levels_days(tx, client)[0]
+
+
+def help_late_answers(tx: Tx, now: datetime, limit: int) -> int:
+    """Send danger answers that no channel took within two minutes by her other address, and call staff again."""
+    statement = select(Outbound).where(
+        col(Outbound.state).in_(UNDER_WAY),
+        Outbound.priority == 0,
+        col(Outbound.kind).in_(URGENT_ANSWERS),
+        Outbound.channel == "sms",
+        col(Outbound.due_at) <= now - ANSWER_WITHIN,
+        Outbound.why != LATE,
+    )
+    rows = list(tx.exec(statement.order_by(col(Outbound.id)).limit(limit)))
+    for row in rows:
+        row.why = LATE
+        client = tx.get(Client, row.client_id) if row.client_id else None
+        if client is not None:
+            outcomes.go_by_mail(tx, row, client, now)
+            escalate.answer_failed(tx, row, now)
+    return len(rows)

@@ -1,0 +1,87 @@
+"""A client's record as the rules see it: sessions, mornings, usual and levels as plain values.
+
+Only the way from rows to `core.rules.history` belongs here; what a rule makes of it stands in core/rules.
+"""
+
+from collections.abc import Iterable
+from datetime import date
+
+from sqlmodel import col, select
+
+from reminders.core.levels import Levels, merged
+from reminders.core.rules.history import History, Morning, SessionFact
+from reminders.core.schedule import client_day
+from reminders.core.usual import UsualFacts
+from reminders.store.db import Tx
+from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Precaution, Report, Staff
+
+# The rules look back ten ratings and a few weeks; more sessions than these change nothing.
+SESSIONS_SEEN = 60
+
+
+def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) -> Levels:
+    """Return the levels that hold for a client."""
+    return merged(clinic.levels if clinic else {}, therapist.levels if therapist else {}, client.levels)
+
+
+def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> History:
+    """Return a client's history, the newest sessions only unless `most` is None."""
+    statement = (
+        select(ExerciseSession)
+        .where(ExerciseSession.client_id == client.id, ExerciseSession.state != "planned")
+        .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
+    )
+    rows = list(tx.exec(statement.limit(most) if most else statement))
+    mornings = mornings_of(tx, client, [row.id or 0 for row in rows])
+    rungs = rung_days(tx, client)
+    facts = [session_fact(row, rungs, mornings.get(row.id or 0, ())) for row in rows]
+    precautions = tx.exec(select(Precaution).where(Precaution.client_id == client.id))
+    return History(
+        sessions=tuple(sorted(facts, key=lambda one: (one.on, one.id))),
+        usual_facts=UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on),
+        precautions=frozenset(row.kind for row in precautions if row.ended_on is None),
+        precautions_stated=client.precautions_stated,
+        levels=levels_of(tx.get(Clinic, client.clinic_id), tx.get(Staff, client.therapist_id), client),
+    )
+
+
+def session_fact(row: ExerciseSession, rungs: dict[int, date], mornings: Iterable[Morning]) -> SessionFact:
+    """Return one session as the rules see it."""
+    return SessionFact(
+        id=row.id or 0,
+        on=row.on_date,
+        state=row.state,
+        pain=row.pain,
+        before=row.pain_before,
+        after=row.pain_after,
+        reps=row.reps,
+        rung=row.rung,
+        rung_on=rungs.get(row.program_id or 0, date.min),
+        is_extra=row.kind == "extra",
+        is_easy=row.is_easy,
+        mornings=tuple(mornings),
+    )
+
+
+def mornings_of(tx: Tx, client: Client, session_ids: list[int]) -> dict[int, list[Morning]]:
+    """Return the morning ratings by session; one that a later report corrects is left out."""
+    statement = select(Report).where(
+        Report.client_id == client.id, col(Report.is_settling).is_(True), col(Report.session_id).in_(session_ids)
+    )
+    reports = list(tx.exec(statement.order_by(col(Report.at), col(Report.id))))
+    replaced = {report.replaces for report in reports if report.replaces is not None}
+    found: dict[int, list[Morning]] = {}
+    for report in reports:
+        pain = report.reading.get("pain")
+        if report.id in replaced or pain is None:
+            continue
+        is_new = "new_back_pain" in (report.reading.get("concerns") or ())
+        morning = Morning(client_day(report.at, client.time_zone), int(pain), is_new)
+        found.setdefault(report.session_id or 0, []).append(morning)
+    return found
+
+
+def rung_days(tx: Tx, client: Client) -> dict[int, date]:
+    """Return, by program version, the local date from which its dose counted."""
+    rows = tx.exec(select(ClientProgram).where(ClientProgram.client_id == client.id))
+    return {row.id or 0: row.rung_since_on for row in rows}
