@@ -45,12 +45,14 @@ SILENT = logging.Logger("silent", logging.CRITICAL + 1)
 class SmsChannel:
     """Hands texts to the provider and asks it what it has."""
 
-    def __init__(self, settings: Settings) -> None:
+    def __init__(self, settings: Settings, timeout_seconds: float = TIMEOUT_SECONDS) -> None:
         settings.check_texts()
         self.sender = settings.twilio_sender
         self.callback = f"{settings.public_url}/sms/status" if settings.has_status_callback else ""
         self.waits = threading.local()
-        self.clients = tuple(client(settings, token, self.keep_retry_after) for token in settings.twilio_auth_tokens)
+        self.clients = tuple(
+            client(settings, token, self.keep_retry_after, timeout_seconds) for token in settings.twilio_auth_tokens
+        )
 
     def keep_retry_after(self, response: requests.Response, *_: object, **__: object) -> None:
         """Keep the wait that an answer asks for; the provider's client drops the headers of a refusal."""
@@ -183,10 +185,10 @@ def day_before(moment: datetime) -> datetime:
     return day.replace(hour=0, minute=0, second=0, microsecond=0)
 
 
-def client(settings: Settings, token: str, hook: Callable[..., None]) -> Any:
+def client(settings: Settings, token: str, hook: Callable[..., None], timeout_seconds: float) -> Any:
     """Return the provider's own client for one token, against the base address of the settings."""
     http = TwilioHttpClient(request_hooks={"response": hook}, logger=SILENT)
-    http.timeout = Timeout(connect=CONNECT_SECONDS, total=TIMEOUT_SECONDS)
+    http.timeout = Timeout(connect=CONNECT_SECONDS, total=timeout_seconds)
     for scheme in ("https://", "http://"):
         # No tries behind our back: a call that was cut off may have been heard.
         http.session.mount(scheme, HTTPAdapter(pool_maxsize=CONNECTIONS, max_retries=0))

@@ -49,7 +49,7 @@ def inbound_of(raw: bytes, received_at: datetime) -> Inbound:
         received_at=received_at,
         pictures=sum(part.get_content_maintype() == "image" for part in parts(mail)),
         verified=False,
-        automatic=is_automatic(mail),
+        automatic=is_automatic(mail, subject),
         bounce_of=bounced,
         bounce_code=code,
         answers=answered(mail),

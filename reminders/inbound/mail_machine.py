@@ -16,8 +16,11 @@ AWAY = re.compile(
 )
 
 
-def is_automatic(mail: EmailMessage) -> bool:
-    """Whether a mail must never be answered (RFC 3834, section 2): it says so, or its look does."""
+def is_automatic(mail: EmailMessage, subject: str) -> bool:
+    """Whether a mail must never be answered (RFC 3834, section 2): it says so, or its look does.
+
+    `subject` is the decoded one.
+    """
     submitted = first(mail, "Auto-Submitted").partition(";")[0].strip().lower()
     precedence = first(mail, "Precedence").strip().lower()
     return (
@@ -25,7 +28,7 @@ def is_automatic(mail: EmailMessage) -> bool:
         or precedence in ("bulk", "junk", "list", "auto_reply")
         or any(first(mail, name) for name in ("List-Id", "List-Unsubscribe", "X-Autoreply", "X-Autorespond"))
         or is_from_daemon(mail)
-        or bool(AWAY.match(first(mail, "Subject")))
+        or bool(AWAY.match(subject))
         or mail.get_content_type() == "multipart/report"
     )
 

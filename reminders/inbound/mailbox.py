@@ -34,8 +34,8 @@ EXPECTED = (IMAPClientError, OSError, ssl.SSLError, ValueError, KeyError, IndexE
 class ImapMailbox:
     """One mailbox; a new connection for each fetch."""
 
-    def __init__(self, server: MailServer) -> None:
-        self.server = server
+    def __init__(self, server: MailServer, answer_seconds: float = ANSWER_SECONDS) -> None:
+        self.server, self.answer_seconds = server, answer_seconds
         self.failures: dict[tuple[int, int], int] = {}
 
     def fetch(self, progress: MailProgress | None, limit: int = BATCH) -> MailBatch:
@@ -62,7 +62,7 @@ class ImapMailbox:
             where.port,
             ssl=where.tls == "full",
             ssl_context=context if where.tls == "full" else None,
-            timeout=SocketTimeout(connect=CONNECT_SECONDS, read=ANSWER_SECONDS),
+            timeout=SocketTimeout(connect=min(CONNECT_SECONDS, self.answer_seconds), read=self.answer_seconds),
         )
         # Else the library turns INTERNALDATE into a naive local time.
         client.normalise_times = False

@@ -159,11 +159,9 @@ def test_nobody_listening_is_no_unknown_attempt(provider: SmsProvider) -> None:
     assert (caught.value.unknown, caught.value.permanent, treatment(caught.value.code)) == (False, False, "retry")
 
 
-def test_an_answer_later_than_the_time_out_is_unknown(provider: SmsProvider, monkeypatch: pytest.MonkeyPatch) -> None:
-    assert sms.TIMEOUT_SECONDS == 45
-    monkeypatch.setattr(sms, "TIMEOUT_SECONDS", 0.3)
-    monkeypatch.setattr(sms, "CONNECT_SECONDS", 0.2)
-    hasty = sms.build(settings_for(provider))
+def test_an_answer_later_than_the_time_out_is_unknown(provider: SmsProvider, channel: sms.SmsChannel) -> None:
+    assert channel.clients[0].http_client.timeout.total == 45
+    hasty = sms.SmsChannel(settings_for(provider), timeout_seconds=0.3)
     provider.will(Act(delay=1.0))
     with pytest.raises(SendError) as caught:
         hasty.send(TEXT)
