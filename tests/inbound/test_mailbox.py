@@ -3,14 +3,14 @@
 import socket
 import threading
 import tracemalloc
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
-from pathlib import Path
+from typing import BinaryIO, cast
 
 import pytest
 
 from reminders.channels.email import EmailChannel
-from reminders.core.channel import MailProgress, Outgoing
+from reminders.core.channel import Inbound, MailProgress, Outgoing
 from reminders.errors import CannotSay
 from reminders.inbound.mailbox import ImapMailbox, build
 from reminders.settings import MailServer, Settings
@@ -18,17 +18,12 @@ from reminders.settings.servers import mail_server
 from tests.standins.mail import ImapServer, SmtpServer, free_port, has_dovecot
 
 CLINIC = "Elm Clinic <clinic@example.org>"
-real = [
-    pytest.mark.mailserver,
-    pytest.mark.skipif(not has_dovecot, reason="needs Dovecot's IMAP server (Debian: dovecot-imapd)"),
-]
 
 
-def real_server(test: object) -> object:
+def real_server(test: Callable[..., None]) -> Callable[..., None]:
     """Mark a test that needs Dovecot."""
-    for mark in real:
-        test = mark(test)
-    return test
+    reason = "needs Dovecot's IMAP server (Debian: dovecot-imapd)"
+    return pytest.mark.mailserver(pytest.mark.skipif(not has_dovecot, reason=reason)(test))
 
 
 @pytest.fixture
@@ -155,7 +150,8 @@ def test_one_plain_text_of_many_megabytes_gives_its_beginning(imap: ImapServer, 
 def test_a_thousand_mails_come_in_batches(imap: ImapServer, box: ImapMailbox) -> None:
     for number in range(230):
         imap.add(answer(f"pain {number % 11}", number))
-    found, progress, more = [], None, True
+    found: list[Inbound] = []
+    progress, more = None, True
     while more:
         batch = box.fetch(progress)
         assert len(batch.inbound) <= 100
@@ -214,9 +210,9 @@ class Scripted:
             except OSError:
                 return
             with connection, connection.makefile("rwb") as file:
-                self.talk(file)
+                self.talk(cast(BinaryIO, file))
 
-    def talk(self, file: "socket.SocketIO") -> None:  # type: ignore[type-arg,unused-ignore]
+    def talk(self, file: BinaryIO) -> None:
         """Answer one connection's commands."""
 
         def say(text: str) -> None:
@@ -238,10 +234,9 @@ class Scripted:
                 say("* CAPABILITY IMAP4rev1")
             say(f"{tag} OK done")
 
-    def answer_fetch(self, words: str, say: "object") -> bool:
+    def answer_fetch(self, words: str, say: Callable[[str], None]) -> bool:
         """Answer a FETCH; False when the line is to be cut."""
         uid = int(words.split()[2])
-        assert callable(say)
         if "RFC822.SIZE" in words:
             say(f'* {uid} FETCH (UID {uid} RFC822.SIZE 40 INTERNALDATE "01-Mar-2027 09:00:00 -0500")')
             return True
@@ -252,7 +247,7 @@ class Scripted:
             say(f'* {uid} FETCH (UID {uid} BODYSTRUCTURE ("TEXT" "PLAIN" NIL NIL NIL "7BIT" 8 1))')
             return True
         name = "BODY[HEADER]" if is_head else "BODY[TEXT]<0>" if "TEXT]" in words else "BODY[]"
-        body = "Subject: mail %d\r\n\r\n" % uid if is_head else f"pain {uid}"
+        body = f"Subject: mail {uid}\r\n\r\n" if is_head else f"pain {uid}"
         content = body if name != "BODY[]" else f"Subject: mail {uid}\r\n\r\n{body}"
         say(f"* {uid} FETCH (UID {uid} {name} {{{len(content)}}}\r\n{content})")
         return True
@@ -280,6 +275,6 @@ def test_a_mail_that_breaks_the_line_is_asked_for_with_less_and_never_stops_the_
     assert (rest.progress, rest.more) == (MailProgress(5, 3), False)
 
 
-def test_without_a_setting_there_is_no_mailbox(tmp_path: Path) -> None:
+def test_without_a_setting_there_is_no_mailbox() -> None:
     assert build(Settings()) is None
     assert build(Settings(imap=MailServer("127.0.0.1", 143))) is not None
