@@ -1,7 +1,9 @@
 """What the client's own page shows: one session, its exercises, and what was sent from its link before."""
 
+import json
 from dataclasses import dataclass
 from datetime import date
+from typing import Any
 
 from sqlmodel import col, select
 
@@ -13,11 +15,13 @@ from reminders.store.tables import (
     Clinic,
     ExerciseSession,
     Hold,
+    InboundRow,
     Outbound,
-    Report,
     Schedule,
     Staff,
 )
+
+URGENT = ("danger", "stop_level")
 
 
 @dataclass(frozen=True)
@@ -31,7 +35,6 @@ class PageView:
     program: ClientProgram | None
     schedule: Schedule | None
     hold: Hold | None
-    sent: tuple[Report, ...]  # what came from this page before, oldest first
 
 
 def page_view(tx: Tx, session_id: int) -> PageView | None:
@@ -40,7 +43,6 @@ def page_view(tx: Tx, session_id: int) -> PageView | None:
     client = tx.get(Client, session.client_id) if session else None
     if session is None or client is None:
         return None
-    sent = select(Report).where(Report.session_id == session.id, Report.channel == "page").order_by(col(Report.id))
     plans = select(Schedule).where(Schedule.client_id == client.id, col(Schedule.from_on) <= session.on_date)
     program = tx.get(ClientProgram, session.program_id) if session.program_id else None
     return PageView(
@@ -51,7 +53,6 @@ def page_view(tx: Tx, session_id: int) -> PageView | None:
         program=program or clients.program_on(tx, client.id or 0, session.on_date),
         schedule=tx.exec(plans.order_by(col(Schedule.from_on).desc(), col(Schedule.id).desc())).first(),
         hold=clients.open_hold(tx, client.id or 0),
-        sent=tuple(tx.exec(sent)),
     )
 
 
@@ -72,14 +73,35 @@ def current_session_id(tx: Tx, client_id: int, today: date) -> int | None:
 
 @dataclass(frozen=True)
 class Sent:
-    """What was sent from a page: `done` is all, some, no or nothing; `pain` 0-10."""
+    """What was sent from a page: `done` is all, some, no or empty; `pain` 0-10."""
 
     done: str
     pain: int | None
     words: str
 
 
-def answers_to(tx: Tx, inbound_id: int) -> list[Outbound]:
-    """Return what was queued as an answer to one message, grave ones first."""
-    rows = tx.exec(select(Outbound).where(Outbound.inbound_id == inbound_id, col(Outbound.state) != "withdrawn"))
-    return sorted(rows, key=lambda row: (row.priority, row.id or 0))
+def sent_before(tx: Tx, session_id: int) -> Sent | None:
+    """Return what was sent last from a session's page, None when nothing was."""
+    row = tx.exec(submissions(session_id).order_by(col(InboundRow.id).desc()).limit(1)).first()
+    if row is None:
+        return None
+    fields = json.loads(row.raw)
+    return Sent(fields["done"], fields["pain"], fields["words"])
+
+
+def submissions(session_id: int) -> Any:
+    """Return the question for what came from a session's page; by range, so that the unique index serves it."""
+    return select(InboundRow).where(
+        InboundRow.source == "page",
+        col(InboundRow.provider_id) >= f"{session_id}:",
+        col(InboundRow.provider_id) < f"{session_id};",
+    )
+
+
+def urgent_answer(tx: Tx, session_id: int, submission: str) -> Outbound | None:
+    """Return the urgent answer that a submission caused, for a page that is sent twice."""
+    row = tx.exec(submissions(session_id).where(InboundRow.provider_id == f"{session_id}:{submission}")).first()
+    if row is None:
+        return None
+    answers = select(Outbound).where(Outbound.inbound_id == row.id, col(Outbound.kind).in_(URGENT))
+    return tx.exec(answers.order_by(col(Outbound.id))).first()

@@ -4,6 +4,7 @@ What a report means is decided where every reply is read (flows); here it is kep
 """
 
 import secrets as random
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
@@ -17,8 +18,8 @@ from reminders.errors import BadInput
 from reminders.flows import page, render
 from reminders.store import clients
 from reminders.store.db import Tx
-from reminders.store.page_view import PageView, Sent, answers_to, current_session_id, page_view, sent_before
-from reminders.store.tables import ExerciseSession
+from reminders.store.page_view import PageView, Sent, current_session_id, page_view, sent_before, urgent_answer
+from reminders.store.tables import ExerciseSession, Outbound
 from reminders.texts_exercises import exercise_words
 from reminders.texts_said import said_date, said_hours, said_opening
 from reminders.web.deps import AppDep, FormDep, SecretsDep
@@ -32,7 +33,6 @@ LIVES = timedelta(days=14)
 SURE_FROM = 8  # from here on she is asked whether the number is right
 LANGUAGES = ("en", "es")
 MOST_WORDS = 1600
-GRAVE = ("danger", "stop_level")
 
 
 @router.get("/c/{token}")
@@ -152,8 +152,8 @@ def items_of(view: PageView, language: str) -> list[dict[str, Any]]:
     shown_before = (
         {item["code"]: item["dose"] for item in view.session.items} if language == view.client.language else {}
     )
-    lines = view.session.items or render.shown(render.session_lines(scene), words, view.client.compact_doses)
-    spoken = {item.exercise: words.dose(item) for item in render.session_lines(scene)}
+    lines = view.session.items or list(render.shown(render.list_of(scene)[1], language, view.client.compact_doses))
+    spoken = {item.exercise: words.dose(item) for item in render.list_of(scene)[1]}
     return [
         {
             "letter": item["letter"],
@@ -187,30 +187,56 @@ def client_report(
     if not done and pain is None and not words:
         return session_page(app, pages, request, view, token, sent, given=form, wrong="nothing")
     once = form.text("once", most=40) or random.token_urlsafe(9)
-    inbound_id = page.submit(app.db, view.session.id or 0, done, pain, words, once, now)
-    return after_page(app, pages, request, view, token, form, inbound_id)
+    with app.db.begin() as tx:
+        session = tx.get(ExerciseSession, view.session.id)
+        assert session is not None
+        answer = page.submit(tx, session, done, pain, words, once, now)
+    with app.db.read() as tx:
+        earlier = urgent_answer(tx, view.session.id or 0, once) if not answer.kind else None
+    if earlier is not None:  # the same form once more, by a reload: the warning stands
+        answer = replace(answer, kind=earlier.kind, template=earlier.template, details=earlier.details)
+    return after_page(app, pages, request, view, token, form, answer, Sent(done, pain, words))
 
 
 def after_page(
-    app: App, pages: Pages, request: Request, view: PageView, token: str, form: Form, inbound_id: int
+    app: App,
+    pages: Pages,
+    request: Request,
+    view: PageView,
+    token: str,
+    form: Form,
+    answer: page.PageAnswer,
+    sent: Sent,
 ) -> Response:
-    """Show what was written down, a danger or stop-level answer first, and whether a high number is right."""
+    """Show what was written down, a danger or stop-level answer first, and ask whether a high number is right."""
     language = language_of(request, view, form)
-    with app.db.read() as tx:
-        sent = sent_before(tx, view.session.id or 0)
-        answers = answers_to(tx, inbound_id)
-        fresh = page_view(tx, view.session.id or 0) or view
-    words = [page.said(app.texts, fresh.clinic, fresh.client, fresh.therapist, row, app.clock()) for row in answers]
-    pain = form.whole("pain", most=10)
     values = {
         "language": language,
         "token": token,
         "once": random.token_urlsafe(9),
-        "sent": sent or Sent(form.text("done"), pain, form.text("words")),
-        "answers": words,
-        "is_grave": any(row.kind in GRAVE for row in answers),
-        "asked": "",
-        "sure": pain if pain is not None and pain >= SURE_FROM else None,
+        "sent": sent,
+        "urgent": urgent_words(app, view, answer, language) if answer.template else "",
+        "sure": sent.pain if sent.pain is not None and sent.pain >= SURE_FROM else None,
         "v": clinic_values(app, view, language),
     }
     return pages.show("client/after.html", **values)
+
+
+def urgent_words(app: App, view: PageView, answer: page.PageAnswer, language: str) -> str:
+    """Return the danger or stop-level answer as the page shows it: the same words as in the message."""
+    row = Outbound(
+        key="",
+        clinic_id=view.clinic.id or 0,
+        client_id=view.client.id,
+        kind=answer.kind,
+        channel="page",
+        to="",
+        language=language,
+        template=answer.template,
+        details=answer.details or {},
+        due_at=app.clock(),
+        created_at=app.clock(),
+    )
+    scene = render.Scene(view.clinic, clients.hours_of(view.clinic), client=view.client, therapist=view.therapist)
+    made = render.values(scene, row, render.Links(app.settings.public_url, ()), app.clock())
+    return app.texts.text(answer.template, language, made, view.clinic.wording)
