@@ -19,6 +19,7 @@ class RecordingChannel:
     errors: list[SendError] = field(default_factory=list)
     keeps_unknown: bool = False
     receipts: dict[str, str] = field(default_factory=dict)
+    given: int = 0
 
     def send(self, outgoing: Outgoing) -> str:
         """Keep the message and return `recorded-N`, or raise the next error."""
@@ -26,7 +27,8 @@ class RecordingChannel:
         if error and not (error.unknown and self.keeps_unknown):
             raise error
         self.sent.append(outgoing)
-        self.receipts[outgoing.key] = f"recorded-{len(self.sent)}"
+        self.given += 1
+        self.receipts[outgoing.key] = f"recorded-{self.given}"
         if error:
             raise error
         return self.receipts[outgoing.key]

@@ -154,6 +154,8 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     for session, client in pairs:
         upcoming = next_session(planner, client, session.on_date)
         state = state_when_due(planner, client, session, now)
+        if upcoming is not None:
+            following.append(upcoming)
         if state == "gone":
             gone.append(session.id or 0)
             continue
@@ -165,8 +167,6 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
             session.state, session.settled_at = state, now
             if state == "unsent":
                 say.tell_operator(tx, planner.clinics[client.clinic_id], "late reminders", {}, now)
-        if upcoming is not None:
-            following.append(upcoming)
     tx.flush()
     outbox.queue_many(tx, reminders)
     if following:
@@ -191,7 +191,7 @@ def state_when_due(planner: Planner, client: Client, session: ExerciseSession, n
     covering = [p for p in planner.pauses.get(client_id, []) if p.from_on <= session.on_date <= p.until_on]
     if covering or (client.weekly_only and not is_first_of_week(planner.plans.get(client_id, []), session.on_date)):
         return "paused"
-    if not wanted or now > last_moment(clinic, client, session):
+    if not wanted or now > last_moment(clinic, client, session) or now >= day_end(clinic, client, session):
         return "unsent"
     return "planned"
 
@@ -204,9 +204,13 @@ def is_first_of_week(plans: Sequence[Plan], day: date) -> bool:
 
 def last_moment(clinic: Clinic, client: Client, session: ExerciseSession) -> datetime:
     """Return until when a session's reminder may go: 4 hours after its hour, and inside her window."""
+    return min(session.due_at + LATEST_AFTER, day_end(clinic, client, session))
+
+
+def day_end(clinic: Clinic, client: Client, session: ExerciseSession) -> datetime:
+    """Return the instant at which her window of the session's day ends; nothing may begin at it."""
     window = clients.window_of(clinic, client)
-    local_end = at_local(local_date(session.due_at, client.time_zone), window[1], client.time_zone)
-    return min(session.due_at + LATEST_AFTER, local_end)
+    return at_local(local_date(session.due_at, client.time_zone), window[1], client.time_zone)
 
 
 def closing(session: ExerciseSession, upcoming: ExerciseSession | None, client: Client) -> datetime:
