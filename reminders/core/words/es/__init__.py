@@ -1,5 +1,25 @@
 """Spanish: the words of the files beside this one, put together."""
 
-from reminders.core.words.vocabulary import Vocabulary
+from reminders.core.words.es import (
+    body_words,
+    danger_rules,
+    done_rules,
+    exercise_names,
+    lookalikes,
+    request_rules,
+    session_words,
+    small_words,
+)
+from reminders.core.words.vocabulary import Vocabulary, joined
 
-VOCABULARY = Vocabulary("es", {}, {}, {}, {}, {}, frozenset(), frozenset(), ())
+VOCABULARY = Vocabulary(
+    language="es",
+    concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS),
+    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES),
+    numbers=small_words.NUMBERS,
+    near_numbers=small_words.NEAR_NUMBERS,
+    aliases=exercise_names.ALIASES,
+    common=small_words.COMMON,
+    lookalikes=lookalikes.LOOKALIKES,
+    sounds=small_words.SOUNDS,
+)

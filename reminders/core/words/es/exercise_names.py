@@ -1,0 +1,18 @@
+"""What people call the exercises in Spanish, by the words of their names ("silla?" only beside other exercise talk)."""
+
+ALIASES = {
+    "sentarse y pararse": "sentarse y pararse; pararse y sentarse; sentarse pararse; senta y para; sentar y parar; sentadilla; sentadillas de silla; sentadillas en la silla; sentada; sentadas; levantadas de silla; levantadas de la silla; levantarse de la silla; pararse de la silla; sientate y parate; el de la silla; los de la silla; lo de la silla; sit to stand; silla; sillas; levantadas?; sentar?; chair?; pararse?; sentarse?; sentarme; sentarme y pararme; pararme y sentarme; parar y sentar; levantarse; sillita",
+    "flexión en la pared": "flexion en la pared; flexiones en la pared; flexion de pared; flexion pared; flecion pared; flexiones; flexion; lagartijas; lagartija; lagartijas en la pared; planchas; push up; pushup; lo de la pared; paredes; pared; la pared; empujar la pared; empujones; wall?; flecion; fleccion; flexion de la pared; wall push up; push?",
+    "elevación de talones": "elevacion de talones; elevaciones de talones; elevacion talones; levantar talones; levantamiento de talones; subir talones; puntas; puntitas; de puntas; de puntitas; talones; talon; talonera; heel raise; heels; pantorrillas?; heel?; elevacion?; elevaciones; punta?; subir los talones; levantar los talones; pararse de puntas; pararse de puntitas",
+    "equilibrio en tándem": "equilibrio en tandem; equilibrio tandem; tandem; tamden; tandm; equilibrio; balance; parada en linea; pararse en linea; parado en linea; un pie delante del otro; un pie enfrente del otro; pie con pie; linea; pies en linea; lo del equilibrio; equilibro; balanse; tantem; tandem stance; un pie adelante del otro; un pie delante de otro; un pie atras del otro; cuerda floja",
+    "remo con banda": "remo con banda; remo; liga; banda?; jalar liga; remar",
+    "bisagra de cadera": "bisagra de cadera; bisagra; agacharse; inclinarse?",
+    "caminar con peso": "caminar con peso; maleta; cargar; caminata con peso",
+    "puente": "puente; puentes; levantar cadera",
+    "marcha": "marcha; marchar; levantar rodillas",
+    "sit to stand": "sentarse y pararse; sentadilla; silla; levantarse de la silla",
+    "wall push-up": "flexion en la pared; flexiones; lagartijas; pared",
+    "heel raise": "elevacion de talones; talones; puntitas",
+    "tandem stance": "equilibrio en tandem; equilibrio",
+    "band row": "remo; liga; banda?",
+}
