@@ -52,7 +52,7 @@ def opt_out(tx: Tx, heard: Heard) -> None:
     meant = [client for client in people.values() if may_mean_exercises(tx, client, heard.now)]
     close_contacts(tx, heard.clinic, contacts, people, closing, heard.now, for_all=everyone)
     for contact in contacts:
-        if contact.address == row.address and kind == "sms" and (row.opt_out_type == "STOP" or is_keyword(row.text)):
+        if contact.address == row.address and row.source == "sms" and is_blocking(row):
             contact.provider_blocked = True
     for client in people.values():
         tell_desk(tx, heard, client, "opted out")
@@ -63,6 +63,11 @@ def opt_out(tx: Tx, heard: Heard) -> None:
         names = [] if everyone else [client.name.split()[0] for client in people.values()]
         heard.say("stopped", "stopped", names=names)
     heard.outcome = "opt_out"
+
+
+def is_blocking(row: InboundRow) -> bool:
+    """Return whether the provider blocks the number by itself: it says so, or the text is one of its bare words."""
+    return row.opt_out_type == "STOP" or is_keyword(row.text)
 
 
 def named_people(heard: Heard) -> list[tuple[Contact, Client]]:

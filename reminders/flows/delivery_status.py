@@ -10,7 +10,6 @@ from sqlmodel import col, select
 from reminders.core.channel import StatusReport
 from reminders.core.provider_codes import treatment
 from reminders.flows import outcomes
-from reminders.store import outbox
 from reminders.store.db import Tx
 from reminders.store.tables import DeliveryEvent, InboundRow, Outbound
 
@@ -57,8 +56,7 @@ def row_of(tx: Tx, report: StatusReport, now: datetime) -> Outbound | None:
     this_try = row.state in NOT_SETTLED and row.attempts == report.attempt
     earlier_try = row.state == "waiting" and 0 < report.attempt <= row.attempts
     if this_try or earlier_try:
-        session = outbox.sessions_of(tx, [row.session_id]).get(row.session_id or 0)
-        outcomes.accepted(tx, row, report.provider_id, session, now)
+        outcomes.accepted(tx, [(row, report.provider_id)], now)
         tx.flush()
         outcomes.match_events(tx, [row], now)
     return row

@@ -5,7 +5,7 @@ from datetime import date, datetime, timedelta
 from sqlmodel import col, select
 
 from reminders.core.schedule import WEEKDAYS, client_day, local_date
-from reminders.flows import plan
+from reminders.flows import plan, steps
 from reminders.store import outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Pause
@@ -88,5 +88,6 @@ def end(tx: Tx, client: Client, by: str, now: datetime) -> bool:
         return False
     pause.ended_at, pause.ended_by = now, by
     tx.flush()
+    steps.after_pause(tx, client, pause, now)
     plan.replan(tx, client, now)
     return True

@@ -8,12 +8,14 @@ from datetime import timedelta
 from sqlmodel import col, select
 
 from reminders.core.decide import ABOUT_A_SESSION, Decision, Situation, decide
+from reminders.core.kinds import KINDS
 from reminders.flows import choices, consent, judge, questions, recording, reports, say, wishes
 from reminders.flows.understand import Heard
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, InboundRow, Outbound
 
+ALL_BUT_SYMPATHY = tuple(name for name in KINDS if name != "sympathy")
 STAFF_TALK = timedelta(hours=48)  # after a therapist's own message her replies also go to the therapist's inbox
 
 
@@ -158,7 +160,7 @@ def say_noted(heard: Heard, kind: str, situation: Situation) -> None:
 
 def say_sympathy(tx: Tx, heard: Heard, client: Client) -> None:
     """Take back all that waits after a death, and answer the family with one line, once."""
-    outbox.withdraw(tx, heard.now, "death", client_id=client.id or 0)
+    outbox.withdraw(tx, heard.now, "death", client_id=client.id or 0, kinds=ALL_BUT_SYMPATHY)
     statement = select(Outbound.id).where(Outbound.client_id == client.id, Outbound.kind == "sympathy")
     heard.parts.clear()
     if tx.exec(statement.limit(1)).first() is None:

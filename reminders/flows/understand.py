@@ -107,7 +107,7 @@ def person_of_mail(tx: Tx, row: InboundRow) -> list[tuple[Contact, Client]]:
     """Return the client to whom we had sent the mail that this one answers, nearest parent first."""
     names = row.answers.split()
     tokens = [int(name.removeprefix("row:")) for name in names if name.startswith("row:")]
-    receipts = [name for name in names if name.startswith("<")]
+    receipts = [name for name in names if not name.startswith(("row:", "token:"))]
     if not names:
         return []
     found = tx.exec(select(Outbound).where(col(Outbound.receipt).in_(receipts) | col(Outbound.id).in_(tokens)))
