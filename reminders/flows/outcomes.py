@@ -11,7 +11,7 @@ from reminders.core.kinds import kind_of
 from reminders.core.provider_codes import state_of, treatment
 from reminders.core.schedule import evening_at
 from reminders.errors import SendError
-from reminders.flows import alert, escalate, gate, riders, say
+from reminders.flows import alert, escalate, gate, inquire, riders, say
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSession, Outbound
@@ -41,6 +41,8 @@ def accepted(tx: Tx, rows: Sequence[tuple[Outbound, str]], now: datetime) -> Non
     """Write down that channels took messages (each with its receipt), and what follows from it."""
     for row, receipt in rows:
         row.state, row.receipt, row.accepted_at, row.settled_at, row.claim_until = "accepted", receipt, now, now, None
+        if row.details.get("asks"):
+            inquire.accepted(tx, row, now)
     reminders = [row for row, _ in rows if row.kind == "reminder" and row.client_id is not None]
     if reminders:
         reminded(tx, reminders, now)
@@ -63,7 +65,7 @@ def reminded(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
         if session.is_easy:
             client.next_session_easy = False
             client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
-        if client.news or client.morning_on is not None:
+        if riders.rides(client, session):
             riders.ridden(tx, row, client, session, now)
         if row.channel == "sms" and not client.weekly_only:
             evenings += evening_of(row, session, now)

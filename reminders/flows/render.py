@@ -140,6 +140,7 @@ def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str
         "today": said_date(local_date(now, client.time_zone if client else clinic.time_zone), language),
         "channel": row.channel,
         "link": "",
+        "home": links.base,
         "language": language,
         "items": [],
     }
@@ -152,7 +153,7 @@ def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str
         made["session_date"] = said_date(scene.session.on_date, language)
         made["is_easy"] = scene.session.is_easy
     if row.kind == "reminder":
-        made |= riders.riding(client, scene.session, language)
+        made |= riders.riding(client, scene.session, language, clinic.emergency_number)
     made.update(row.details)
     return made
 

@@ -1,4 +1,4 @@
-"""What rides in a reminder beside the exercises: the morning question, and the word about a changed dose."""
+"""What rides in a reminder beside the exercises: the morning question, a new dose, monthly the emergency line."""
 
 from datetime import datetime
 
@@ -6,22 +6,44 @@ from reminders.flows import explain, questions
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Outbound
 
+# In every message it would stop being read: monthly is common practice, no source.
+EMERGENCY_DAYS = 28
 
-def riding(client: Client | None, session: ExerciseSession | None, language: str) -> dict[str, str]:
+
+def riding(client: Client | None, session: ExerciseSession | None, language: str, emergency: str) -> dict[str, str]:
     """Return the sentences that a reminder carries: `morning` and `news`, empty where there is none."""
     if client is None or session is None:
         return {"morning": "", "news": ""}
-    asks = client.morning_session_id is not None and client.morning_on == session.on_date
-    news = client.news
-    return {
-        "morning": explain.rule_words(language)["riders"]["morning"] if asks else "",
-        "news": explain.step_sentence(news["name"], news.get("values", {}), language) if news else "",
-    }
+    words = explain.rule_words(language)["riders"]
+    news = []
+    if client.news:
+        news.append(explain.step_sentence(client.news["name"], client.news.get("values", {}), language))
+    if is_emergency_due(client, session):
+        news.append(str(words["emergency"]).format(emergency=emergency))
+    return {"morning": str(words["morning"]) if asks(client, session) else "", "news": " ".join(news)}
+
+
+def asks(client: Client, session: ExerciseSession) -> bool:
+    """Return whether a session's reminder carries the morning question about an earlier one."""
+    return client.morning_session_id is not None and client.morning_on == session.on_date
+
+
+def is_emergency_due(client: Client, session: ExerciseSession) -> bool:
+    """Return whether the emergency number was last told four weeks before a session; the welcome tells it first."""
+    told_on = client.emergency_told_on or client.active_on
+    return told_on is not None and (session.on_date - told_on).days >= EMERGENCY_DAYS
+
+
+def rides(client: Client, session: ExerciseSession) -> bool:
+    """Return whether a session's reminder carries anything beside the exercises."""
+    return bool(client.news) or asks(client, session) or is_emergency_due(client, session)
 
 
 def ridden(tx: Tx, row: Outbound, client: Client, session: ExerciseSession, now: datetime) -> None:
     """Note that a reminder which carried them was accepted: the question is open, the news are told."""
+    if is_emergency_due(client, session):
+        client.emergency_told_on = session.on_date
     client.news = {}
-    if client.morning_session_id is not None and client.morning_on == session.on_date:
+    if asks(client, session):
         questions.ask(tx, "settling", row.to, client, now, session_id=client.morning_session_id)
         client.morning_on, client.morning_session_id = None, None

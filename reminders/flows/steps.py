@@ -162,9 +162,8 @@ def after_pause(tx: Tx, client: Client, pause: Pause, now: datetime) -> bool:
     version = clients.newest_program(tx, client.id or 0)
     if version is None or version.rung == 0 or version.rung_since_on > pause.from_on:
         return False
-    today = local_date(now, client.time_zone)
-    last = min(pause.until_on, local_date(pause.ended_at, client.time_zone) if pause.ended_at else today)
-    days = (last - pause.from_on).days + 1
+    back_on = local_date(pause.ended_at or now, client.time_zone)
+    days = (min(pause.until_on + timedelta(days=1), back_on) - pause.from_on).days
     levels = histories.history_of(tx, client).levels
     to_rung = after_absence(version.rung, days, pause.reason in ILL, levels)
     if to_rung == version.rung:

@@ -62,6 +62,7 @@ SWEEP = Job("sweep", due.sessions_to_close, sweep.close_sessions)
 PLAN = Job("plan", due.sessions_to_plan, plan.plan_due)
 REVIEW = Job("review", due.clients_to_review, progress.run)
 MORNING = Job("morning", due.mornings_to_ask, morning.run)
+WATCH = Job("watch", due.things_to_watch, sweep.run)
 ESCALATE = Job("escalate", due.alerts_to_call, escalate.run)
 
 
@@ -97,7 +98,7 @@ def work_through(worker: Worker, now: datetime, done: Round) -> None:
     if is_caught_up(worker, now):
         done.missed += do(worker, SWEEP, now)
     done.planned += do(worker, PLAN, now)
-    for job in (REVIEW, MORNING, ESCALATE):
+    for job in (WATCH, REVIEW, MORNING, ESCALATE):
         do(worker, job, now)
     done.digests += digests(worker, now)
     with worker.db.begin() as tx:

@@ -23,14 +23,13 @@ LATE = "late answer"
 
 def run(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     """Do what is due; return how much was done, 0 when nothing is left."""
-    done = end_pauses(tx, now, limit) + step_back_after_pauses(tx, now) + tell_of_long_holds(tx, now, limit)
-    done += help_late_answers(tx, now, limit)
+    done = end_pauses(tx, now, limit) + tell_of_long_holds(tx, now, limit) + help_late_answers(tx, now, limit)
     tx.flush()
     return done
 
 
 def end_pauses(tx: Tx, now: datetime, limit: int) -> int:
-    """End the pauses whose last day has passed."""
+    """End the pauses whose last day has passed; who was away for long comes back to a lower rung."""
     statement = (
         select(Pause, Client)
         .join(Client, col(Pause.client_id) == col(Client.id))
@@ -41,20 +40,11 @@ def end_pauses(tx: Tx, now: datetime, limit: int) -> int:
     for pause, client in tx.exec(statement):
         if pause.until_on < local_date(now, client.time_zone):
             pause.ended_at, pause.ended_by = now, "date"
+            steps.after_pause(tx, client, pause, now)
             done += 1
         if done >= limit:
             break
     return done
-
-
-def step_back_after_pauses(tx: Tx, now: datetime) -> int:
-    """Bring clients whose pause ended within a day back to a lower rung, where they were away long enough."""
-    statement = (
-        select(Pause, Client)
-        .join(Client, col(Pause.client_id) == col(Client.id))
-        .where(col(Pause.ended_at) > now - timedelta(days=1))
-    )
-    return sum(steps.after_pause(tx, client, pause, now) for pause, client in tx.exec(statement))
 
 
 def tell_of_long_holds(tx: Tx, now: datetime, limit: int) -> int:

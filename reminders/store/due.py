@@ -6,7 +6,7 @@ from typing import Any
 from sqlmodel import col, select
 
 from reminders.store.db import Tx
-from reminders.store.tables import Alert, Client, ExerciseSession, InboundRow
+from reminders.store.tables import Alert, Client, ExerciseSession, Hold, InboundRow, Outbound, Pause
 
 
 def there_is(tx: Tx, table: Any, *conditions: Any) -> bool:
@@ -38,6 +38,28 @@ def clients_to_review(tx: Tx, now: datetime) -> bool:
 def mornings_to_ask(tx: Tx, now: datetime) -> bool:
     """Return whether a morning question may be due anywhere on the globe."""
     return there_is(tx, Client, col(Client.morning_on) <= now.date() + timedelta(days=1))
+
+
+def things_to_watch(tx: Tx, now: datetime) -> bool:
+    """Return whether a pause is past its date, a hold a week old, or an urgent answer still not taken."""
+    return (
+        there_is(tx, Pause, col(Pause.ended_at).is_(None), col(Pause.until_on) <= now.date())
+        or there_is(
+            tx,
+            Hold,
+            col(Hold.ended_at).is_(None),
+            col(Hold.lead_told_at).is_(None),
+            col(Hold.opened_at) <= now - timedelta(days=7),
+        )
+        or there_is(
+            tx,
+            Outbound,
+            col(Outbound.state).in_(("waiting", "claimed", "unknown")),
+            Outbound.priority == 0,
+            col(Outbound.due_at) <= now - timedelta(minutes=2),
+            Outbound.channel == "sms",
+        )
+    )
 
 
 def alerts_to_call(tx: Tx, now: datetime) -> bool:

@@ -88,6 +88,7 @@ class Client(SQLModel, table=True):
     weekly_only: bool = False  # quiet for 14 days: one reminder a week
     morning_on: date | None = Field(default=None, index=True)  # the morning question is due on this local date
     morning_session_id: int | None = None  # the session that it asks about
+    emergency_told_on: date | None = None  # when a reminder last carried the emergency number
     news: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)  # a dose change that rides in the next reminder
     review_at: datetime | None = Field(default=None, index=True)  # when her dose and silence are looked at next
     active_on: date | None = None  # local date on which she became active

@@ -243,6 +243,7 @@ def upgrade() -> None:
     sa.Column('weekly_only', sa.Boolean(), nullable=False),
     sa.Column('morning_on', sa.Date(), nullable=True),
     sa.Column('morning_session_id', sa.Integer(), nullable=True),
+    sa.Column('emergency_told_on', sa.Date(), nullable=True),
     sa.Column('news', sa.JSON(), nullable=False),
     sa.Column('review_at', sqlmodel.sql.sqltypes.UTCDateTime(), nullable=True),
     sa.Column('active_on', sa.Date(), nullable=True),
