@@ -17,7 +17,9 @@ MOST_LETTERS = 400  # with the first line it stays within three text parts
 COMPLETED = ("all", "part", "none")
 
 
-def write(tx: Tx, clinic: Clinic, client: Client, words: str, writer: str, by: str, once: int, now: datetime) -> list[int]:
+def write(
+    tx: Tx, clinic: Clinic, client: Client, words: str, writer: str, by: str, once: int, now: datetime
+) -> list[int]:
     """Send a client words of a staff member, inside her window; return the rows queued.
 
     `once` is the form's own number, so that one form sent twice goes once. For 48 hours her replies also go to the
@@ -94,7 +96,9 @@ def settle_note(tx: Tx, note: ClinicNote, by: str, now: datetime) -> None:
         return
     note.closed_at, note.closed_by = now, by
     tx.add(note)
-    audit.record(tx, note.clinic_id, by, "inbox item settled", note.client_id, {"note": note.id, "kind": note.kind}, now)
+    audit.record(
+        tx, note.clinic_id, by, "inbox item settled", note.client_id, {"note": note.id, "kind": note.kind}, now
+    )
 
 
 def correct(
@@ -134,4 +138,3 @@ def correct(
     judge.judge_report(tx, clinic, client, session, report, now)
     audit.record(tx, clinic.id, by, "reading corrected", client.id, {"session": session.id, "report": report.id}, now)
     return report
-

@@ -210,7 +210,7 @@ def after_page(
 ) -> Response:
     """Show what was written down, a danger or stop-level answer first, and ask whether a high number is right."""
     language = language_of(request, view, form)
-    values = {
+    values: dict[str, Any] = {
         "language": language,
         "token": token,
         "once": random.token_urlsafe(9),

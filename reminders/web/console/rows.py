@@ -83,7 +83,7 @@ def day_rows(facts: Facts, now: datetime) -> list[Row]:
     rows += [note_row(facts, note, held) for note in facts.notes]
     rows += hold_rows(facts, with_alert, now)
     rows += [proposal_row(facts, proposal) for proposal in facts.proposals]
-    rows += [check_row(facts, client) for client in facts.unchecked]
+    rows += [check_row(facts, client, now) for client in facts.unchecked]
     return sorted(rows, key=lambda row: (GROUPS.index(row.group), row.state == "acknowledged", row.since, row.anchor))
 
 
@@ -223,7 +223,7 @@ def proposal_row(facts: Facts, proposal: Proposal) -> Row:
     )
 
 
-def check_row(facts: Facts, client: Client) -> Row:
+def check_row(facts: Facts, client: Client, now: datetime) -> Row:
     """Return a new client whose precautions nobody has stated."""
     first = facts.first_days.get(client.id or 0)
     return Row(
@@ -231,7 +231,7 @@ def check_row(facts: Facts, client: Client) -> Row:
         group="to check",
         level="routine",
         title="new, check the program",
-        since=client.created_at or client.invited_at or datetime.min,
+        since=client.created_at or now,
         item=first,
         may=frozenset({"check"}),
         **common(facts, client),

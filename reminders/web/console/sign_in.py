@@ -4,6 +4,7 @@ An unknown e-mail and a wrong password get the same answer after the same time (
 """
 
 from datetime import datetime, timedelta
+from typing import Any
 from urllib.parse import urlsplit
 
 from fastapi import APIRouter, Request
@@ -44,7 +45,13 @@ def safe_next(address: str) -> str:
 @router.get("/sign-in")
 def sign_in_page(request: Request, pages: PagesDep, next: str = "") -> Response:
     """Show the sign-in page."""
-    values = {"next": safe_next(next), "kept": "", "ended": bool(session_token(request)), "email": "", "wrong": ""}
+    values: dict[str, Any] = {
+        "next": safe_next(next),
+        "kept": "",
+        "ended": bool(session_token(request)),
+        "email": "",
+        "wrong": "",
+    }
     return pages.show("sign_in.html", **values)
 
 

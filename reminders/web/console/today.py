@@ -10,6 +10,7 @@ from reminders.core.schedule import local_date
 from reminders.flows import alert as alerts
 from reminders.flows import audit, care, programs
 from reminders.store import today as today_facts
+from reminders.store.db import Tx
 from reminders.web import sight
 from reminders.web.auth import Person
 from reminders.web.console.rows import GROUPS, day_rows
@@ -68,7 +69,7 @@ def acknowledge(app: AppDep, person: PersonDep, form: FormDep, alert_id: int) ->
 
 
 def record(
-    tx: today_facts.Tx, person: Person, action: str, client_id: int | None, details: dict[str, object], now: datetime
+    tx: Tx, person: Person, action: str, client_id: int | None, details: dict[str, object], now: datetime
 ) -> None:
     """Write a line of the log in a person's name."""
     audit.record(tx, person.clinic_id, person.email, action, client_id, details, now)
