@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from reminders.errors import BadInput, Refused
-from reminders.settings import Settings
+from reminders.settings import NAMES, Settings
 from reminders.settings.key_file import signing_keys
 
 NOW = datetime(2027, 3, 1, 13, 30, tzinfo=UTC)
@@ -281,3 +281,22 @@ def test_a_given_key_needs_no_file(tmp_path: Path) -> None:
     settings = Settings(database_url=f"sqlite:///{tmp_path}/clinic.db", secret_keys=(NEW_KEY, KEY))
     assert signing_keys(settings) == (NEW_KEY, KEY)
     assert list(tmp_path.iterdir()) == []
+
+
+EXAMPLE = Path(__file__).parent.parent / ".env.example"
+
+
+def test_the_example_file_names_every_setting_and_sets_none() -> None:
+    text = EXAMPLE.read_text(encoding="utf-8")
+    named = {line.removeprefix("#").partition("=")[0] for line in text.splitlines() if "=" in line}
+    assert set(NAMES) <= named
+    assert Settings.from_env({}, EXAMPLE) == Settings()
+
+
+def test_what_the_example_leaves_blank_is_refused_when_only_the_marks_are_taken_off(tmp_path: Path) -> None:
+    for name in ("REMINDERS_SECRET_KEY", "TWILIO_AUTH_TOKEN", "REMINDERS_SMTP_URL", "REMINDERS_IMAP_URL"):
+        line = next(line for line in EXAMPLE.read_text(encoding="utf-8").splitlines() if line.startswith(f"#{name}="))
+        file = tmp_path / ".env"
+        file.write_text(line.removeprefix("#"), encoding="utf-8")
+        with pytest.raises(BadInput, match=name):
+            Settings.from_env({}, file)
