@@ -153,6 +153,7 @@ def report_json(report: Report) -> Row:
         "by": report.by,
         "replaces": report.replaces,
         "settling": report.is_settling,
+        "inbound": f"in-{report.inbound_id}" if report.inbound_id is not None else None,
     }
 
 
