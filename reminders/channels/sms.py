@@ -5,6 +5,7 @@ What a failure then means for a client is in the flows; what a code means is in 
 
 import logging
 import re
+import socket
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -19,6 +20,7 @@ from requests.adapters import HTTPAdapter
 from twilio.base.exceptions import TwilioException, TwilioRestException, TwilioServiceException
 from twilio.http.http_client import TwilioHttpClient
 from twilio.rest import Client
+from urllib3.connection import HTTPConnection
 from urllib3.exceptions import NewConnectionError
 from urllib3.util import Timeout
 
@@ -179,6 +181,24 @@ class Listed:
         )
 
 
+class KeptAlive(HTTPAdapter):
+    """Connections that notice when they have died in the idle hours.
+
+    A router that forgets a silent connection would else swallow the first text of the morning.
+    """
+
+    def init_poolmanager(self, *args: Any, **more: Any) -> None:
+        """Ask each socket for signs of life after half a minute of silence."""
+        wanted = (("TCP_KEEPIDLE", 30), ("TCP_KEEPINTVL", 10), ("TCP_KEEPCNT", 3))
+        named = [(getattr(socket, name, None), value) for name, value in wanted]  # macOS lacks the first
+        more["socket_options"] = [
+            *HTTPConnection.default_socket_options,
+            (socket.SOL_SOCKET, socket.SO_KEEPALIVE, 1),
+            *((socket.IPPROTO_TCP, option, value) for option, value in named if option is not None),
+        ]
+        super().init_poolmanager(*args, **more)
+
+
 def day_before(moment: datetime) -> datetime:
     """Return the start of the UTC day before this instant's."""
     day = moment.astimezone(UTC) - timedelta(days=1)
@@ -191,7 +211,7 @@ def client(settings: Settings, token: str, hook: Callable[..., None], timeout_se
     http.timeout = Timeout(connect=CONNECT_SECONDS, total=timeout_seconds)
     for scheme in ("https://", "http://"):
         # No tries behind our back: a call that was cut off may have been heard.
-        http.session.mount(scheme, HTTPAdapter(pool_maxsize=CONNECTIONS, max_retries=0))
+        http.session.mount(scheme, KeptAlive(pool_maxsize=CONNECTIONS, max_retries=0))
     # A proxy of the environment is for the world outside.
     http.session.trust_env = not is_loopback(host_of(settings.twilio_api_url))
     # An environment of its own: TWILIO_EDGE or TWILIO_REGION would rewrite the address that we were given.

@@ -113,6 +113,7 @@ listen = 127.0.0.1
 ssl = no
 disable_plaintext_auth = no
 auth_mechanisms = plain login
+auth_failure_delay = 0
 default_internal_user = {internal}
 default_internal_group = {group}
 default_login_user = {login}
