@@ -186,8 +186,8 @@ def read_days(reader: Reader, defaults: Defaults, program: str) -> tuple[str, tu
     except ValueError as error:
         reader.wrong("days", str(error))
         return text, ()
-    warnings = ("two exercise days follow each other",) if has_adjacent_days(days) else ()
-    return days_text(days), warnings
+    alone = reader.text("days") and has_adjacent_days(days)
+    return days_text(days), ("two exercise days follow each other",) if alone else ()
 
 
 def read_zone(reader: Reader, defaults: Defaults) -> str:

@@ -61,6 +61,7 @@ class Job:
 SWEEP = Job("sweep", due.sessions_to_close, sweep.close_sessions)
 PLAN = Job("plan", due.sessions_to_plan, plan.plan_due)
 REVIEW = Job("review", due.clients_to_review, progress.run)
+WATCH = Job("watch", due.long_lasting, sweep.run)
 MORNING = Job("morning", due.mornings_to_ask, morning.run)
 WATCH = Job("watch", due.things_to_watch, sweep.run)
 ESCALATE = Job("escalate", due.alerts_to_call, escalate.run)

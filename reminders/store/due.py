@@ -8,6 +8,9 @@ from sqlmodel import col, select
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, ExerciseSession, Hold, InboundRow, Outbound, Pause
 
+A_WEEK = timedelta(days=7)
+TWO_MINUTES = timedelta(minutes=2)
+
 
 def there_is(tx: Tx, table: Any, *conditions: Any) -> bool:
     """Return whether any row of a table meets the conditions."""
@@ -26,8 +29,11 @@ def sessions_to_plan(tx: Tx, now: datetime) -> bool:
 
 
 def sessions_to_close(tx: Tx, now: datetime) -> bool:
-    """Return whether a reminded session is over."""
-    return there_is(tx, ExerciseSession, ExerciseSession.state == "reminded", col(ExerciseSession.closes_at) <= now)
+    """Return whether a session that was reminded, or whose reminders came to nothing, is over."""
+    open_states = ("reminded", "planned")
+    return there_is(
+        tx, ExerciseSession, col(ExerciseSession.state).in_(open_states), col(ExerciseSession.closes_at) <= now
+    )
 
 
 def clients_to_review(tx: Tx, now: datetime) -> bool:
@@ -65,6 +71,27 @@ def things_to_watch(tx: Tx, now: datetime) -> bool:
 def alerts_to_call(tx: Tx, now: datetime) -> bool:
     """Return whether an alert's next call is due."""
     return there_is(tx, Alert, col(Alert.state).in_(("open", "acknowledged")), col(Alert.next_step_at) <= now)
+
+
+def long_lasting(tx: Tx, now: datetime) -> bool:
+    """Return whether a pause has passed its date, a hold lasts long, or a danger answer is stuck."""
+    return (
+        there_is(tx, Pause, col(Pause.ended_at).is_(None), col(Pause.until_on) <= now.date())
+        or there_is(
+            tx,
+            Hold,
+            col(Hold.ended_at).is_(None),
+            col(Hold.lead_told_at).is_(None),
+            col(Hold.opened_at) <= now - A_WEEK,
+        )
+        or there_is(
+            tx,
+            Outbound,
+            col(Outbound.state).in_(("waiting", "claimed", "unknown")),
+            Outbound.priority == 0,
+            col(Outbound.due_at) <= now - TWO_MINUTES,
+        )
+    )
 
 
 def inbound_to_read(tx: Tx, _now: datetime) -> bool:
