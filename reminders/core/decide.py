@@ -20,7 +20,7 @@ class Situation:
 
     `asked`: the open question's kind. `asked_before`: what was asked about the session already. `awaits`: nobody has
     said yet whether the session was done. `unclear_before`: the reply before this one was not understood either.
-    `staff_wrote`: her therapist wrote to her within 48 hours.
+    `is_closed`: her address may not be written to. `staff_wrote`: her therapist wrote to her within 48 hours.
     """
 
     asked: str | None = None
@@ -28,6 +28,7 @@ class Situation:
     awaits: bool = False
     unclear_before: bool = False
     is_held: bool = False
+    is_closed: bool = False
     staff_wrote: bool = False
 
 
@@ -62,12 +63,12 @@ def decide(reading: Reading, text: str, situation: Situation) -> Decision:
     if reading.intent in ABOUT_A_SESSION and reading.ask not in ("meaning", "who"):
         if settles(reading, situation.asked):
             return Decision(record=True, settles=True, closes=closes)
-        ask = None if situation.is_held else what_to_ask(reading, situation)
+        ask = None if situation.is_held or situation.is_closed else what_to_ask(reading, situation)
         return Decision(record=True, ask=ask, closes=closes)
     if closes == "answered":
         return Decision(closes=closes)
     if reading.intent == "unclear" or reading.ask in ("meaning", "who"):
-        if situation.is_held or situation.unclear_before:
+        if situation.is_held or situation.is_closed or situation.unclear_before:
             return Decision(note="unclear", closes=closes)
         return Decision(ask=reading.ask or "meaning", closes=closes)
     note = reading.intent if reading.intent in ("question", "reschedule") else None

@@ -35,7 +35,7 @@ def flush(tx: Tx, heard: Heard) -> None:
         return
     if direct:
         send_at_once(tx, heard, direct[0].kind, direct)
-    elif ordinary and is_open(heard):
+    elif ordinary and heard.is_open:
         if heard.row.source == "page":
             return
         share(tx, heard, ordinary)
@@ -46,15 +46,6 @@ def joined_to(urgent: list[Part], direct: list[Part], ordinary: list[Part]) -> l
     ends = [Part(urgent[0].kind, "stopped_too", {}, "stopped") for part in direct if part.text == "stopped"][:1]
     thanks = [part for part in ordinary if part.text == "thanks"] if urgent[0].kind == "stop_level" else []
     return urgent + ends + thanks
-
-
-def is_open(heard: Heard) -> bool:
-    """Return whether the address may be answered: it is open for her, or for anyone while whose it is is not known."""
-    return any(
-        contact.consent == "open" and not contact.unusable
-        for contact, client in heard.people
-        if heard.client is None or client.id == heard.client.id
-    )
 
 
 def may_warn(tx: Tx, heard: Heard, part: Part) -> bool:
@@ -68,7 +59,7 @@ def may_warn(tx: Tx, heard: Heard, part: Part) -> bool:
     before = list(tx.exec(statement))
     if any(row.details.get("first") == part.text and heard.now - row.created_at < MINUTE for row in before):
         return False
-    if not heard.people or is_open(heard) or part.kind == "stranger":
+    if not heard.people or heard.is_open or part.kind == "stranger":
         return True
     zone = heard.speaks_to.time_zone
     return all(local_date(row.created_at, zone) != local_date(heard.now, zone) for row in before)

@@ -231,7 +231,7 @@ def delivered_since(tx: Tx, contact: Contact) -> list[dict[str, Any]]:
         Outbound.contact_id == contact.id, col(Outbound.state).in_(("accepted", "delivered", "unknown"))
     )
     if contact.last_sure_at is not None:
-        statement = statement.where(col(Outbound.accepted_at) > contact.last_sure_at)
+        statement = statement.where(col(Outbound.accepted_at) >= contact.last_sure_at)
     return [
         {"id": row.id, "kind": row.kind, "at": (row.accepted_at or row.created_at).isoformat()}
         for row in tx.exec(statement.order_by(col(Outbound.id)))

@@ -38,6 +38,7 @@ def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Si
         asked_before=questions.asked_about(tx, session.id if session else None),
         awaits=session is not None and session.completed is None and session.state in ("planned", "reminded"),
         is_held=situation.is_held or warned,
+        is_closed=situation.is_closed,
         staff_wrote=situation.staff_wrote,
     )
     asks = decide(worth(reading, session), heard.row.text, situation).ask

@@ -3,19 +3,19 @@
 Danger signs come first and wait for nothing. What the answer says is gathered on the `Heard`; flows/answers sends it.
 """
 
+from dataclasses import replace
 from datetime import timedelta
 
 from sqlmodel import col, select
 
 from reminders.core.decide import ABOUT_A_SESSION, Decision, Situation, decide
-from reminders.core.kinds import KINDS
-from reminders.flows import choices, consent, judge, questions, recording, reports, say, wishes
+from reminders.core.schedule import client_day
+from reminders.flows import choices, consent, judge, pause, questions, recording, reports, say, wishes
 from reminders.flows.understand import Heard
-from reminders.store import clients, outbox
+from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.tables import Client, InboundRow, Outbound
 
-ALL_BUT_SYMPATHY = tuple(name for name in KINDS if name != "sympathy")
 STAFF_TALK = timedelta(hours=48)  # after a therapist's own message her replies also go to the therapist's inbox
 
 
@@ -30,7 +30,7 @@ def handle(tx: Tx, heard: Heard) -> None:
     clients.last_heard(client, heard.row.received_at)
     consent.confirm(heard)
     warned = judge_danger(tx, heard, client)
-    if reading.intent in CONSENT:
+    if reading.intent in CONSENT and not only_resumes(tx, heard, client):
         CONSENT[reading.intent](tx, heard)
         return
     if "death" in reading.concerns:
@@ -41,7 +41,7 @@ def handle(tx: Tx, heard: Heard) -> None:
         heard.outcome = "picture"
         return
     situation = situation_of(tx, heard, client, warned)
-    decision = decide(reading, heard.row.text, situation)
+    decision = decide(heard.reading, heard.row.text, situation)
     apply(tx, heard, client, decision, situation, warned)
 
 
@@ -57,6 +57,16 @@ CONSENT = {
     "wrong_number": consent.wrong_number,
     "help": help_asked,
 }
+
+
+def only_resumes(tx: Tx, heard: Heard, client: Client) -> bool:
+    """Return whether an opt-in ends a pause: nothing of hers is closed, and a pause is open."""
+    is_open = heard.contact is not None and heard.contact.consent == "open"
+    today = client_day(heard.row.received_at, client.time_zone)
+    if heard.reading.intent != "opt_in" or not is_open or pause.open_pause(tx, client.id or 0, today) is None:
+        return False
+    heard.reading = replace(heard.reading, intent="resume")
+    return True
 
 
 def handle_undecided(tx: Tx, heard: Heard) -> None:
@@ -78,7 +88,7 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
         )
         heard.say("said_back", "said_back_unclear")
         heard.outcome = "desk"
-    else:
+    elif heard.is_open:
         ask_whose(tx, heard)
 
 
@@ -116,6 +126,7 @@ def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situatio
         asked=heard.question.kind if heard.question else None,
         unclear_before=last == "unclear",
         is_held=warned or clients.open_hold(tx, client.id or 0) is not None,
+        is_closed=not heard.is_open,
         staff_wrote=wrote is not None and heard.row.received_at - wrote <= STAFF_TALK,
     )
 
@@ -159,8 +170,7 @@ def say_noted(heard: Heard, kind: str, situation: Situation) -> None:
 
 
 def say_sympathy(tx: Tx, heard: Heard, client: Client) -> None:
-    """Take back all that waits after a death, and answer the family with one line, once."""
-    outbox.withdraw(tx, heard.now, "death", client_id=client.id or 0, kinds=ALL_BUT_SYMPATHY)
+    """Answer the family with one line, once; what waited was withdrawn when the words were judged."""
     statement = select(Outbound.id).where(Outbound.client_id == client.id, Outbound.kind == "sympathy")
     heard.parts.clear()
     if tx.exec(statement.limit(1)).first() is None:

@@ -63,6 +63,15 @@ class Heard:
         return None
 
     @property
+    def is_open(self) -> bool:
+        """Return whether the address may be written to: for her, or for anyone while whose it is is not known."""
+        return any(
+            contact.consent == "open" and not contact.unusable
+            for contact, client in self.people
+            if self.client is None or client.id == self.client.id
+        )
+
+    @property
     def speaks_to(self) -> Client:
         """Return whose language and zone count: hers, or the first one's on that address."""
         return self.client or self.people[0][1]

@@ -21,7 +21,7 @@ def pause_wanted(tx: Tx, heard: Heard, client: Client, situation: Situation) -> 
     made = pause.begin(tx, client, until, "client", heard.now, reason=heard.row.text[:80])
     if situation.is_held:
         heard.say("said_back", "said_back_held")
-    elif until is None and situation.asked != "until" and not situation.staff_wrote:
+    elif until is None and situation.asked != "until" and heard.is_open and not situation.staff_wrote:
         questions.ask(tx, "until", heard.row.address, client, heard.now, inbound_id=heard.row.id)
         heard.say("ask", "ask_until", slot="ask")
     else:

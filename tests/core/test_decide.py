@@ -117,6 +117,7 @@ situations = st.builds(
     awaits=st.booleans(),
     unclear_before=st.booleans(),
     is_held=st.booleans(),
+    is_closed=st.booleans(),
     staff_wrote=st.booleans(),
 )
 
