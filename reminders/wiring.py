@@ -15,6 +15,7 @@ from reminders.inbound import mailbox
 from reminders.settings import Settings
 from reminders.settings.key_file import signing_keys
 from reminders.store.db import Database
+from reminders.store.journal import Journal
 from reminders.texts import Texts
 
 
@@ -31,7 +32,17 @@ class App:
 
 def build_app(settings: Settings, clock: Clock | None = None) -> App:
     """Return an App for settings; nothing is connected or created yet."""
-    return App(settings, Database(settings.database_url), build(settings), Texts(), clock or clock_from(settings.clock))
+    db = Database(settings.database_url)
+    db.journal = journal_of(settings)
+    return App(settings, db, build(settings), Texts(), clock or clock_from(settings.clock))
+
+
+def journal_of(settings: Settings) -> Journal:
+    """Return the journal: beside an SQLite file, and in the folder for backups where one is set."""
+    path = settings.database_path
+    name = f"{path.name if path else settings.database_url.rpartition('/')[2].partition('?')[0]}.journal"
+    folders = [folder for folder in (path.absolute().parent if path else None, settings.backup_dir) if folder]
+    return Journal(tuple(folder / name for folder in folders))
 
 
 def fetchers_of(app: App, keys: tuple[str, ...]) -> Fetchers:

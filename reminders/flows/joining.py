@@ -11,7 +11,7 @@ from reminders.core.programs import Program
 from reminders.core.schedule import days_text, local_date
 from reminders.errors import BadInput
 from reminders.flows import plan, say
-from reminders.store import clients, outbox
+from reminders.store import addresses, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ClientProgram, Clinic, ConsentEvent, Contact, ExerciseSession, Staff
 
@@ -74,7 +74,8 @@ def consent_at_desk(
 
 def closed_elsewhere(tx: Tx, contact: Contact) -> bool:
     """Return whether an address opted out under another client's name: consent belongs to the address."""
-    events = tx.exec(select(ConsentEvent).where(ConsentEvent.address == contact.address).order_by(col(ConsentEvent.id)))
+    known_as = (contact.address, addresses.address_hash(tx, contact.address))  # the hash outlives an erased record
+    events = tx.exec(select(ConsentEvent).where(col(ConsentEvent.address).in_(known_as)).order_by(col(ConsentEvent.id)))
     state = ""
     for event in events:
         if event.client_id in (None, contact.client_id):

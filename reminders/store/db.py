@@ -8,7 +8,7 @@ import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import Any, Protocol
 
 from sqlalchemy import Engine, create_engine, event, text
 from sqlalchemy.engine import make_url
@@ -53,8 +53,20 @@ def begin_sqlite(connection: Any) -> None:
     connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
 
 
+class Watcher(Protocol):
+    """Sees what each write transaction writes, and keeps of it what must outlive the database."""
+
+    def watch(self, tx: Tx) -> Any:
+        """Return what a transaction writes from here on, filled in as it goes."""
+
+    def keep(self, tx: Tx, seen: Any) -> None:
+        """Keep what was seen; called right before the commit."""
+
+
 class Database:
-    """A database and its transactions."""
+    """A database and its transactions; `journal`, where there is one, is told of each before its commit."""
+
+    journal: Watcher | None = None
 
     def __init__(self, url: str) -> None:
         """Open the database that an address names; nothing is created."""
@@ -67,8 +79,12 @@ class Database:
         """Run a block in one write transaction: committed at its end, rolled back on any error."""
         with self.engine.connect().execution_options(writing=True) as connection:
             tx = Tx(bind=connection, expire_on_commit=False)
+            seen = self.journal.watch(tx) if self.journal else None
             try:
                 yield tx
+                if self.journal:
+                    tx.flush()
+                    self.journal.keep(tx, seen)
                 tx.commit()
             except BaseException:
                 tx.rollback()

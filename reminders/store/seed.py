@@ -8,6 +8,7 @@ from datetime import datetime
 
 from sqlmodel import select
 
+from reminders.store import addresses
 from reminders.store.db import Tx
 from reminders.store.tables import Clinic
 
@@ -16,6 +17,7 @@ def first_clinic(tx: Tx, now: datetime) -> bool:
     """Make the one clinic of a fresh database; False when there is one already."""
     if tx.exec(select(Clinic.id).limit(1)).first() is not None:
         return False
+    addresses.make_key(tx)
     tx.add(Clinic(created_at=now))
     tx.flush()
     return True

@@ -1,0 +1,155 @@
+"""The journal beside the database: what must hold even in one that is restored from an older file.
+
+Every closed address, hold, death, discharge, erasure and alert number is written on, a JSON line each, before its
+transaction is committed: a line too many closes or holds somebody, a line too few writes to her. Ids and keyed hashes
+only. What a restored database makes of it is in `flows.restore`.
+"""
+
+import json
+import logging
+import os
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import event, inspect
+
+from reminders.store import addresses
+from reminders.store.db import Tx
+from reminders.store.shapes import stamp
+from reminders.store.tables import Alert, Client, ConsentEvent, Hold
+
+LOG = logging.getLogger("reminders.journal")
+Line = dict[str, Any]
+CLOSING = ("withdrawn", "closed")
+
+
+@dataclass
+class Changes:
+    """What a transaction has written that the journal must hold."""
+
+    consents: list[ConsentEvent] = field(default_factory=list)
+    holds: list[Hold] = field(default_factory=list)
+    ended: list[Hold] = field(default_factory=list)
+    clients: list[Client] = field(default_factory=list)
+    alerts: list[Alert] = field(default_factory=list)
+    erased: list[Line] = field(default_factory=list)
+
+
+def watch(tx: Tx) -> Changes:
+    """Return what a transaction writes from here on, filled in at each of its flushes."""
+    seen = Changes()
+
+    def after_flush(session: Any, _context: Any) -> None:
+        for row in session.new:
+            for kind, rows in ((ConsentEvent, seen.consents), (Hold, seen.holds), (Alert, seen.alerts)):
+                if isinstance(row, kind):
+                    rows.append(row)  # type: ignore[arg-type]
+        for row in session.dirty:
+            if isinstance(row, Hold) and changed(row, "ended_at"):
+                seen.ended.append(row)
+            elif isinstance(row, Client) and (changed(row, "died_on") or changed(row, "closed_at")):
+                seen.clients.append(row)
+
+    event.listen(tx, "after_flush", after_flush)
+    tx.info["journal"] = seen
+    return seen
+
+
+def changed(row: Any, name: str) -> bool:
+    """Return whether a flush is writing a new value of a column."""
+    return bool(inspect(row).attrs[name].history.has_changes())
+
+
+def note_erasure(tx: Tx, client: Client) -> None:
+    """Let the journal hold that a client's record was erased; does nothing where none is kept."""
+    seen = tx.info.get("journal")
+    if seen is not None:
+        seen.erased.append(client_line(tx, "erasure", client.id, None))
+
+
+def lines(tx: Tx, seen: Changes) -> Iterator[Line]:
+    """Yield the journal's lines for what a transaction wrote."""
+    for one in seen.consents:
+        what = "closed" if one.change in CLOSING else "opened"
+        address = one.address if one.address.startswith(addresses.HASHED) else addresses.address_hash(tx, one.address)
+        yield {"what": what, "address": address, "kind": one.kind, "at": stamp(one.at)} | named(tx, one.client_id)
+    for hold in seen.holds:
+        yield client_line(tx, "hold", hold.client_id, hold.opened_at) | {"rule": hold.rule}
+    for hold in seen.ended:
+        yield client_line(tx, "hold ended", hold.client_id, hold.ended_at) | {"rule": hold.rule}
+    for client in seen.clients:
+        if client.died_on is not None:
+            yield client_line(tx, "death", client.id, None) | {"on": client.died_on.isoformat()}
+        if client.closed_at is not None:
+            yield client_line(tx, "discharge", client.id, client.closed_at) | {"reason": client.closed_reason}
+    yield from seen.erased
+    for alert in seen.alerts:
+        yield {"what": "alert", "clinic": alert.clinic_id, "number": alert.number, "at": stamp(alert.opened_at)}
+
+
+def client_line(tx: Tx, what: str, client_id: int | None, at: datetime | None) -> Line:
+    """Return the frame of a line about a client."""
+    return {"what": what, "at": stamp(at)} | named(tx, client_id)
+
+
+def named(tx: Tx, client_id: int | None) -> Line:
+    """Return how a line names a client: her number, and a hash that tells her from another with that number."""
+    if client_id is None:
+        return {"client": None}
+    client = tx.get(Client, client_id)
+    return {"client": client_id, "who": addresses.client_hash(tx, client) if client is not None else ""}
+
+
+@dataclass(frozen=True)
+class Journal:
+    """The files that hold the journal, the same lines in each."""
+
+    paths: tuple[Path, ...]
+
+    def watch(self, tx: Tx) -> Changes:
+        """Return what a transaction writes from here on."""
+        return watch(tx)
+
+    def keep(self, tx: Tx, seen: Changes) -> None:
+        """Write a transaction's lines on, to the disk itself; where a file cannot be written the others still are."""
+        text = "".join(json.dumps(line, separators=(",", ":")) + "\n" for line in lines(tx, seen))
+        if text:
+            for path in self.paths:
+                try:
+                    append(path, text)
+                except OSError:
+                    LOG.exception("journal not written")
+
+    def lines(self) -> list[Line]:
+        """Return every line that any of the files holds, each once, in order; what cannot be read is left out."""
+        found: dict[str, None] = {}
+        for path in self.paths:
+            if path.is_file():
+                found |= dict.fromkeys(path.read_text(encoding="utf-8", errors="replace").splitlines())
+        return list(readable(found))
+
+
+def append(path: Path, text: str) -> None:
+    """Add text to a file that only its owner may read, and wait until it is on the disk."""
+    handle = os.open(path, os.O_RDWR | os.O_APPEND | os.O_CREAT, 0o600)
+    try:
+        size = os.fstat(handle).st_size
+        was_cut = size > 0 and os.pread(handle, 1, size - 1) != b"\n"
+        os.write(handle, (b"\n" if was_cut else b"") + text.encode())
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def readable(texts: Iterable[str]) -> Iterator[Line]:
+    """Yield the lines that are whole; the last one may have been cut by a crash."""
+    for text in texts:
+        try:
+            value = json.loads(text)
+        except ValueError:
+            continue
+        if isinstance(value, dict) and "what" in value:
+            yield value
