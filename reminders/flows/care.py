@@ -3,10 +3,13 @@
 Each writes its audit entry. What a rule does by itself stands in the flows of the rules.
 """
 
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
+from sqlmodel import col, select
+
 from reminders.core.reading.model import Reading
+from reminders.core.schedule import at_local
 from reminders.errors import BadInput, Refused
 from reminders.flows import audit, hold, judge, reports, say
 from reminders.store import clients, outbox
@@ -138,3 +141,22 @@ def correct(
     judge.judge_report(tx, clinic, client, session, report, now)
     audit.record(tx, clinic.id, by, "reading corrected", client.id, {"session": session.id, "report": report.id}, now)
     return report
+
+
+def session_on(tx: Tx, client: Client, day: date, now: datetime) -> ExerciseSession:
+    """Return a client's session of a date; an extra one is made for a date without any."""
+    statement = select(ExerciseSession).where(ExerciseSession.client_id == client.id, ExerciseSession.on_date == day)
+    found = tx.exec(statement.order_by(col(ExerciseSession.kind).desc())).first()
+    if found is not None:
+        return found
+    made = ExerciseSession(
+        client_id=client.id or 0,
+        on_date=day,
+        kind="extra",
+        due_at=at_local(day, "12:00", client.time_zone),
+        state="done",
+        settled_at=now,
+    )
+    tx.add(made)
+    tx.flush()
+    return made

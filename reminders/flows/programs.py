@@ -14,7 +14,6 @@ from reminders.core.library_limits import PRECAUTIONS
 from reminders.core.program_json import from_json, to_json
 from reminders.core.programs import Program
 from reminders.core.schedule import days_text, local_date, parse_days
-from reminders.core.usual import usual
 from reminders.errors import BadInput, Refused
 from reminders.flows import audit, plan, steps
 from reminders.store import clients, histories
@@ -127,9 +126,7 @@ def next_version(
 
 def keep_usual(tx: Tx, client: Client, today: date) -> None:
     """Let her present usual stand until three ratings later than today exist."""
-    history = histories.history_of(tx, client)
-    ratings = [(one.on, one.pain) for one in history.sessions if one.pain is not None and not one.is_extra]
-    client.kept_usual, client.kept_usual_on = usual(ratings, history.usual_facts, history.levels), today
+    client.kept_usual, client.kept_usual_on = histories.history_of(tx, client).usual_now, today
 
 
 def set_precautions(tx: Tx, client: Client, wanted: Sequence[str] | None, today: date) -> None:
