@@ -192,6 +192,7 @@ INJECTIONS = {
     "an address that is none": {"to": "ana"},
     "an address beyond ASCII": {"to": "añа@example.org"},
     "in a thread header": {"headers": {"References": "<a@x.org>\r\nBcc: cleo@example.org"}},
+    "a control character in a thread header": {"headers": {"References": "<a@x.org>\x00<b@x.org>"}},
     "a header that is not ours to set": {"headers": {"Bcc": "cleo@example.org"}},
     "a header's own name": {"headers": {"References: x\r\nBcc": "cleo@example.org"}},
     "in the unsubscribe address": {"unsubscribe_url": "https://x.example.org/\r\nBcc: cleo@example.org"},

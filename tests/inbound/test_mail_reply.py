@@ -23,6 +23,10 @@ MAILS = {
         f"{HEAD}\n> A sit to stand 10 times, twice\ndid 8\n> B wall push 8 times\nskipped, pain 4\n> C heel raise\n",
         "did 8\nskipped, pain 4",
     ),
+    "above and between quoted lines": (
+        f"mostly done\n\n{HEAD}\n> A sit to stand 10 times\ndid 8\n> B wall push 8 times\n",
+        "mostly done\ndid 8",
+    ),
     "below a quote": (
         f"{HEAD}\n> Hi Ana\n> A sit to stand\n\nall done, no pain\n",
         "all done, no pain",
