@@ -4,6 +4,7 @@
 pause once more right before a call.
 """
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
@@ -14,7 +15,7 @@ from sqlmodel import col, select
 
 from reminders.core.hours import Hours
 from reminders.core.kinds import kind_of
-from reminders.core.schedule import at_local, local_date, next_inside_window
+from reminders.core.schedule import at_local, days_between, local_date, next_inside_window, parse_days
 from reminders.flows.say import may_go_now
 from reminders.store import clients, outbox
 from reminders.store.db import Database, Tx
@@ -63,12 +64,22 @@ class Facts:
     held: set[int] = field(default_factory=set)
     pauses: dict[int, list[Pause]] = field(default_factory=dict)
     begun: dict[int, list[datetime]] = field(default_factory=dict)
-    reminders_ahead: dict[int, list[datetime]] = field(default_factory=dict)
+    reminders_ahead: dict[int, list[datetime]] = field(default_factory=lambda: defaultdict(list))
 
     def program(self, client_id: int, day: date) -> ClientProgram | None:
         """Return the program version that counts on a local date."""
         begun = [one for one in self.programs.get(client_id, []) if one.from_on <= day]
         return max(begun, key=lambda one: one.number) if begun else None
+
+    def coming(self, client_id: int, day: date, now: datetime) -> list[date]:
+        """Return the local dates of the reminders that are still to come within a week, today's too."""
+        schedule = [one for one in self.days.get(client_id, []) if one.from_on <= day + timedelta(days=A_WEEK)]
+        if not schedule or client_id in self.held:
+            return []
+        newest = max(schedule, key=lambda one: one.from_on)
+        today = [day] if any(local_date(at, newest.time_zone) == day for at in self.reminders_ahead[client_id]) else []
+        ahead = days_between(parse_days(newest.days), day + timedelta(days=1), day + timedelta(days=A_WEEK - 1))
+        return [*today, *ahead]
 
     def days_on(self, client_id: int, day: date) -> str:
         """Return the weekdays of the schedule that counts on a local date."""
@@ -115,7 +126,7 @@ def read_client_facts(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> Non
     facts.held = set(tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None))))
     for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
         facts.pauses.setdefault(pause.client_id, []).append(pause)
-    for client_id, at in outbox.begun_since(tx, sorted(ids), now - timedelta(days=A_WEEK)):
+    for client_id, at in outbox.begun_since(tx, sorted(ids), now - timedelta(days=A_WEEK + 1)):
         facts.begun.setdefault(client_id, []).append(at)
     ahead = select(col(Outbound.client_id), col(Outbound.due_at)).where(
         col(Outbound.client_id).in_(ids),
@@ -124,19 +135,19 @@ def read_client_facts(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> Non
         Outbound.state == "waiting",
     )
     for waiting_for, due_at in tx.exec(ahead):
-        facts.reminders_ahead.setdefault(waiting_for or 0, []).append(due_at)
+        facts.reminders_ahead[waiting_for or 0].append(due_at)
     planned = select(col(ExerciseSession.client_id), col(ExerciseSession.due_at)).where(
         col(ExerciseSession.client_id).in_(ids),
         ExerciseSession.state == "planned",
         col(ExerciseSession.queued_at).is_(None),
     )
     for client_id, due_at in tx.exec(planned):
-        facts.reminders_ahead.setdefault(client_id, []).append(due_at)
+        facts.reminders_ahead[client_id].append(due_at)
 
 
 def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     """Return whether a due row may go now."""
-    if row.expires_at is not None and now >= row.expires_at:
+    if row.expires_at is not None and now > row.expires_at:
         return Verdict("expire", "too late")
     if kind_of(row.kind).to_staff:
         return SEND
@@ -181,25 +192,40 @@ def later(row: Outbound, now: datetime) -> Verdict:
 
 
 def judge_caps(row: Outbound, facts: Facts, client: Client, now: datetime) -> Verdict:
-    """Return whether a service-begun text fits under the caps; a lower kind leaves room for today's reminder."""
-    client_id, rules = client.id or 0, kind_of(row.kind)
+    """Return whether a service-begun text fits under the caps; a kind below the reminder leaves room for reminders.
+
+    Days are her local ones, so that a reminder some seconds earlier than last week's, or a clock change, is no eighth.
+    """
     day = local_date(now, client.time_zone)
-    begun = facts.begun.get(client_id, [])
-    today = sum(local_date(at, client.time_zone) == day for at in begun)
-    week = len(begun)
-    weekly = len((facts.days_on(client_id, day) or "mon+wed+fri").split("+"))
-    if rules.order_full > kind_of("reminder").order_full:
-        coming = [at for at in facts.reminders_ahead.get(client_id, []) if local_date(at, client.time_zone) == day]
-        today, week = today + bool(coming), week + bool(coming)
-    if today < A_DAY and week < max(LEAST_A_WEEK, weekly + 1):
-        facts.begun.setdefault(client_id, []).append(now)  # the next row of this batch counts this one
+    if has_room(row, facts, client, day, now):
+        facts.begun.setdefault(client.id or 0, []).append(now)  # the next row of this batch counts this one
         return SEND
-    if not rules.waits:
+    if not kind_of(row.kind).waits:
         return Verdict("withdraw", "cap")
     tomorrow = at_local(day + timedelta(days=1), row.window_from or "08:00", row.time_zone or client.time_zone)
-    if row.expires_at is not None and tomorrow >= row.expires_at:
+    if row.expires_at is not None and tomorrow > row.expires_at:
         return Verdict("expire", "cap")
     return Verdict("wait", "cap", tomorrow)
+
+
+def has_room(row: Outbound, facts: Facts, client: Client, day: date, now: datetime) -> bool:
+    """Return whether one more text fits today without going over a cap or taking a coming reminder's place."""
+    client_id = client.id or 0
+    begun = [local_date(at, client.time_zone) for at in facts.begun.get(client_id, [])]
+    weekly = max(LEAST_A_WEEK, len((facts.days_on(client_id, day) or "mon+wed+fri").split("+")) + 1)
+    coming = facts.coming(client_id, day, now) if below_reminders(row) else []
+    if begun.count(day) + coming.count(day) >= A_DAY:
+        return False
+    for place, ahead in enumerate([day, *coming]):
+        since = ahead - timedelta(days=A_WEEK)
+        if sum(one > since for one in begun) + place >= weekly:
+            return False
+    return True
+
+
+def below_reminders(row: Outbound) -> bool:
+    """Return whether a kind stands behind the reminder when the caps are full."""
+    return kind_of(row.kind).order_full > kind_of("reminder").order_full
 
 
 STILL = text(

@@ -26,10 +26,11 @@ def settle(db: Database, channels: Mapping[str, Channel], clock: Clock) -> int:
     with db.read() as tx:
         now = clock()
         rows = [row for row in outbox.unknown(tx) if is_time(row, now)]
-        held = {row.to: outbox.receipts_held(tx, row.to) for row in rows}
     settled = 0
     for row in rows:
-        found, can_say = look_up(channels[row.channel], row, held[row.to])
+        with db.read() as tx:
+            held = outbox.receipts_held(tx, row.to)  # read again: a twin of this row may just have taken a receipt
+        found, can_say = look_up(channels[row.channel], row, held)
         with db.begin() as tx:
             fresh = tx.get(Outbound, row.id)
             if fresh is None or fresh.state != "unknown" or fresh.attempts != row.attempts:

@@ -4,9 +4,12 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from reminders.core.schedule import local_date
 from reminders.errors import SendError
 from reminders.flows import deliver
 from reminders.flows.hold import open_hold
+from reminders.flows.say import tell_client
+from reminders.store.clients import the_clinic
 from reminders.store.tables import Attempt, Client, ClinicNote, Contact, Outbound
 from tests.clinic import ANA, World
 
@@ -250,3 +253,28 @@ def test_urgent_goes_before_answers_and_answers_before_reminders(world: World) -
     world.send()
 
     assert [one.key for one in world.sms.sent] == ["answer:9:danger", "answer:9:thanks", f"reminder:{ana}:2027-03-03:1"]
+
+
+def test_questions_and_prompts_never_take_a_coming_reminders_place(world: World) -> None:
+    """Three reminders a week and a cap of five leave two places in any seven local days."""
+    ana = remind(world)
+    for day in range(21):
+        world.now = WEDNESDAY_HOUR + timedelta(days=day, minutes=5)
+        world.plan()
+        with world.db.begin() as tx:
+            client = tx.get(Client, ana)
+            assert client is not None
+            clinic = the_clinic(tx, client.clinic_id)
+            details = {"what": "a question"}
+            tell_client(tx, clinic, client, "question", "operator", details, world.now, lambda _, d=day: f"q:{d}")
+        world.send()
+        world.pass_time(hours=11)
+        world.send()
+
+    states = [one.state for one in world.sessions(ana) if one.on_date <= local_date(world.now, "America/New_York")]
+    assert len(states) == 9
+    assert set(states) == {"reminded"}
+    begun = [one for one in world.queued() if one.order_full > 0 and one.state == "accepted"]
+    dates = [local_date(one.claimed_at, "America/New_York") for one in begun if one.claimed_at]
+    assert max(sum(day - timedelta(days=7) < one <= day for one in dates) for day in dates) == 5
+    assert max(dates.count(day) for day in dates) == 2
