@@ -147,6 +147,14 @@ def with_words(value: Any, language: str = LANGUAGE) -> Any:
     return made
 
 
+def without(values: dict[str, Any], client_id: int) -> dict[str, Any]:
+    """Return a digest's values without one client's lines; the sums stay as they were sent."""
+    return {
+        name: [row for row in value if row["id"] != client_id] if name in ("attention", "clients") else value
+        for name, value in values.items()
+    }
+
+
 def kept(tx: Tx, therapist: Staff, week: str) -> Digest | None:
     """Return a digest as it was made, None when it was not."""
     return tx.exec(select(Digest).where(Digest.therapist_id == therapist.id, Digest.week == week)).first()

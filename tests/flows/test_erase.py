@@ -1,0 +1,127 @@
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from sqlalchemy import text
+from sqlmodel import select
+
+from reminders.errors import NotFound
+from reminders.flows import alert, audit, digest, erase, hold
+from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, Outbound, Report, metadata
+from reminders.texts import Texts
+from tests.clinic import ANA, World
+
+WORDS = "done 2x10, my left hip burned pain 4"
+
+
+@pytest.fixture
+def ana(world: World) -> int:
+    """Ana with every kind of trace: reminded, answered, alerted, held, in a digest."""
+    client_id = world.enrol("Ana Quillfeather", email="ana@example.org", channel="sms+email", emergency_note="dog Pip")
+    world.plan()
+    world.pass_time(days=2)
+    world.send()
+    world.hear(WORDS)
+    world.hear("Am I Quillfeather enough to swim?")
+    with world.db.begin() as tx:
+        client, clinic = tx.get(Client, client_id), tx.get(Clinic, 1)
+        assert client is not None
+        assert clinic is not None
+        alert.raise_alert(tx, clinic, client, "severe_pain", "urgent", {"words": WORDS}, world.now)
+        hold.open_hold(tx, client, "severe_pain", "rule", world.now, note="Quillfeather said so")
+    world.send()
+    world.pass_time(days=5)
+    digest.run(world.db, Texts(), world.now)
+    world.send()
+    return client_id
+
+
+def erased(world: World, client_id: int) -> erase.Erased:
+    with world.db.begin() as tx:
+        return erase.erase(tx, Texts(), 1, client_id, "command", "she asked", world.now)
+
+
+def everything(world: World) -> Iterator[str]:
+    """Every value of every row of the database, as text."""
+    with world.db.read() as tx:
+        for table in metadata.sorted_tables:
+            for row in tx.execute(table.select()).mappings():
+                for value in row.values():
+                    yield bytes(value).decode(errors="replace") if isinstance(value, bytes) else str(value)
+
+
+def test_nothing_that_names_her_or_that_she_wrote_is_left_anywhere(world: World, ana: int) -> None:
+    traces = ("Quillfeather", ANA.removeprefix("+"), "ana@example.org", "left hip", "dog Pip")
+    before = {trace for trace in traces for value in everything(world) if trace in value}
+    erased(world, ana)
+
+    assert before == set(traces)
+    assert {trace for trace in traces for value in everything(world) if trace in value} == set()
+
+
+def test_her_number_her_alerts_numbers_and_the_audit_log_stay(world: World, ana: int) -> None:
+    numbers = [row.number for row in world.rows(Alert)]
+    done = erased(world, ana)
+
+    assert world.client(ana).closed_reason == "erased"
+    assert [row.number for row in world.rows(Alert)] == numbers
+    assert done.alerts == len(numbers) > 0
+    with world.db.read() as tx:
+        assert audit.broken_entries(tx) == []
+        assert [one.action for one in audit.entries(tx)][-1] == "record erased"
+
+
+def test_an_address_that_opted_out_is_known_again_and_stays_closed(world: World, ana: int) -> None:
+    world.hear("STOP")
+    assert erased(world, ana).closed_addresses >= 1
+    again = world.enrol("Ana Vega")
+    world.plan()
+    world.pass_time(days=3)
+    world.send()
+
+    assert world.client(again).state == "invited"
+    assert [row.state for row in world.rows(Outbound, client_id=again)] == []
+
+
+def test_an_address_that_never_opted_out_may_be_enrolled_anew(world: World, ana: int) -> None:
+    assert erased(world, ana).closed_addresses == 0
+    again = world.enrol("Ana Vega")
+
+    assert world.client(again).state == "active"
+
+
+def test_what_a_husband_told_on_their_shared_phone_stays_his(world: World, ana: int) -> None:
+    other = world.enrol("Bo Quill", holder="shared")
+    with world.db.begin() as tx:
+        inbound = tx.exec(select(Report.inbound_id).where(Report.client_id == ana)).first()
+        tx.add(Report(client_id=other, at=world.now, channel="sms", text="both done", inbound_id=inbound))
+    erased(world, ana)
+
+    (kept,) = world.rows(Report, client_id=other)
+    assert kept.text == "both done"
+    assert kept.inbound_id == inbound
+    assert {row.address for row in world.rows(ConsentEvent)} >= {ANA}
+
+
+def test_she_cannot_be_erased_twice_nor_by_another_clinic(world: World, ana: int) -> None:
+    with pytest.raises(NotFound), world.db.begin() as tx:
+        erase.erase(tx, Texts(), 2, ana, "command", "she asked", world.now)
+    erased(world, ana)
+    with pytest.raises(NotFound):
+        erased(world, ana)
+
+
+def test_nothing_waits_to_be_sent_to_her(world: World, ana: int) -> None:
+    erased(world, ana)
+    world.plan()
+
+    assert world.rows(Outbound, client_id=ana) == []
+
+
+def test_no_row_names_one_that_is_gone(world: World, ana: int) -> None:
+    erased(world, ana)
+
+    if not world.db.is_postgres:
+        with world.db.read() as tx:
+            found: Any = tx.execute(text("PRAGMA foreign_key_check")).all()
+        assert found == []
