@@ -27,11 +27,14 @@ class Danger:
 def find_danger(hits: Hits, scope: Scope) -> Danger:
     """Return the danger signs and concerns of a text."""
     danger = Danger()
-    idioms = hits.get("idiom", [])
     for flag in RED_FLAGS:
+        idioms = hits.get("idiom", []) + hits.get(f"idiom.{flag}", [])
         spans = [
-            span for span in hits.get(f"danger.{flag}", ()) if not _inside(span, idioms) and _holds(span, scope, danger)
+            span
+            for span in hits.get(f"danger.{flag}", ())
+            if not _inside(span, idioms) and not _taken_back(span, hits, scope) and _holds(span, flag, scope, danger)
         ]
+        spans = _without_denied(spans, hits.get(f"danger.{flag}", []), scope)
         if flag == "fall_or_injury":
             spans = [span for span in spans if not _caught(span, hits, scope)]
         if spans:
@@ -56,10 +59,16 @@ def _inside(span: Span, idioms: list[Span]) -> bool:
     return any(low < end and start < high and (low <= start or high >= end) for low, high in idioms)
 
 
-def _holds(span: Span, scope: Scope, danger: Danger) -> bool:
-    """Tell whether the words hold for this client, now."""
+def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[Span]:
+    """Leave out words inside a longer stretch that is denied: "fallen" in "I have not fallen"."""
+    denied = [span for span in hits if scope.is_denied(span[0])]
+    return [span for span in spans if not any(low <= span[0] and span[1] <= high for low, high in denied)]
+
+
+def _holds(span: Span, flag: str, scope: Scope, danger: Danger) -> bool:
+    """Tell whether the words hold for this client, now; a wish to die is one even when it is only supposed."""
     start, end = span
-    if scope.is_denied(start) or scope.is_supposed(start, end) or scope.is_past(start, end):
+    if scope.is_denied(start) or (flag != "crisis" and scope.is_supposed(start, end)) or scope.is_past(start, end):
         return False
     whose = scope.whose(start, end)
     if whose == "other":
@@ -67,6 +76,14 @@ def _holds(span: Span, scope: Scope, danger: Danger) -> bool:
         return False
     danger.of_client = danger.of_client or whose == "client"
     return True
+
+
+def _taken_back(span: Span, hits: Hits, scope: Scope) -> bool:
+    """Tell whether the sentence takes the words back, or says that it was always so, or "none of that" comes after."""
+    low, high = scope.sentence(*span)
+    if any(low <= at < high for label in ("taken_back", "chronic") for at, _ in hits.get(label, ())):
+        return True
+    return any(at >= span[1] for at, _ in hits.get("denied_all", ()))
 
 
 def _caught(span: Span, hits: Hits, scope: Scope) -> bool:

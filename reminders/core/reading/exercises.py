@@ -59,17 +59,30 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         if not mention.weak:
             kept.append(mention)
             continue
-        after = chars[mention.end] if mention.end < len(chars) else STOP
-        before = chars[mention.start - 1] if mention.start else STOP
-        company = lexicon.is_in("ONE_OR_PART", after) or lexicon.is_in("#", after) or lexicon.is_in("#", before)
-        company = company or lexicon.is_in("STATUS", after) or lexicon.is_in("STATUS_BEFORE", before)
-        company = company or (before != STOP and lexicon.is_in("X", chars[mention.start - 2 : mention.start - 1]))
+        company = _has_company(mention, chars, lexicon)
         if not company and (strong or len(mentions) > 1):
             neighbours = [other for other in mentions if other is not mention]
             company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
         if company and not (lexicon.is_in("BODY", chars[mention.start]) and _is_about_body(mention, chars, lexicon)):
             kept.append(mention)
     return kept
+
+
+def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether an amount or a word of done or not done stands beside a weak name."""
+    at = mention.end
+    if at < len(chars) and lexicon.is_in("ONE_OR_PART", chars[at]):
+        return True
+    while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
+        at += 1
+    if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
+        return True
+    at = mention.start - 1
+    while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]):
+        at -= 1
+    if at < 0:
+        return False
+    return any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP"))
 
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
@@ -91,18 +104,18 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
     letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
     places = [at for at, word in enumerate(text.raw) if word in letters]
+    sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     chars = text.signature
     kept = []
     for at in places:
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
         certain = text.raw[at] not in lexicon.letter_words
-        telling = lexicon.is_in("STATUS", after) or after == COMMA or lexicon.is_in("LISTING", after)
-        telling = telling or lexicon.is_in("#", after) or after in STOP
-        if (certain or len(places) > 1) and (telling or lexicon.is_in("STATUS_BEFORE", before)):
+        telling = after in STOP + COMMA or any(lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD"))
+        telling = telling or lexicon.is_in("STATUS_BEFORE", before)
+        if (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
-    names = {mention.exercise for mention in kept}
-    return kept if len(names) > 1 or (kept and text.raw[kept[0].start] not in lexicon.letter_words) else []
+    return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
 
 
 class Teller:

@@ -40,6 +40,7 @@ class Lexicon:
         self._stems: dict[str, set[str]] = {}
         self.numbers: dict[str, float] = {}
         self.near_numbers: dict[str, float] = {}
+        self.spelled_out: dict[str, list[str]] = {}
         owned: set[str] = set()
         for vocabulary in self.languages:
             self._join(vocabulary, owned)
@@ -71,6 +72,9 @@ class Lexicon:
             for word, known in self._of_word.items():
                 if word.startswith(stem):
                     known |= concepts
+        for word, several in vocabulary.spelled_out.items():
+            if word not in owned:
+                self.spelled_out[word] = several.split()
         for word, value in vocabulary.numbers.items():
             if word not in owned:
                 self.numbers[word] = value

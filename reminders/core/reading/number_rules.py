@@ -26,28 +26,30 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "UNTIL_WORD THE? #"),
     ("frac_pain", "# RANGE FRAC10"),
     ("frac_pain", "FRAC10"),
-    ("pain_of", "# RANGE? #? OUTOF TEN"),
-    ("pain_of", "PAINISH|RATE ~ # OF_SCALE TEN"),
+    ("pain_of", "# RANGE # OUTOF OF? TEN"),
+    ("pain_of", "# OUTOF OF? TEN"),
+    ("pain_of", "PAINISH|RATE FILL* # OF_SCALE TEN"),
     ("sets_reps", "# X # X # REP|SET?"),
-    ("sets_reps", "# X|TIMES ~ # X|TIMES"),
+    ("sets_reps", "# X|TIMES FILL? # X|TIMES"),
     ("sets_reps", "# X # REP|EACH?"),
     ("sets_only", "# X SECNUM"),
     ("sets_only", "# SET|@ OF|X|FILL? SECNUM"),
     ("sets_only", "# SECNUM"),
-    ("first_sets", "# OUTOF|OF THE? # SET"),
+    ("first_sets", "# OUTOF|OF OF? THE? # SET"),
     ("sets_reps", "# SET OF|X|FILL|,|@|AND? OF|FILL? # REP|X|EACH? "),
     ("sets_reps", "# SET OF THE? #"),
-    ("sets_reps", "# SET ~ # REP"),
+    ("sets_reps", "# SET FILL|X? FILL? # REP"),
+    ("sets_reps", "# SET ,? # EACHWORD"),
     ("reps_sets", "# REP FILL|X|OF|,|AND? FILL|THE? # SET"),
     ("reps_sets", "# @ # SET"),
     ("reps_sets", "# AND|, # SET"),
     ("sets_reps", "SET OF|FILL? # REP?"),
-    ("paired", "# AND|AGAIN|PLUS|ANOTHER|, AND|AGAIN|ANOTHER|THEN|PLUS? ANOTHER? # MORE_REPS"),
-    ("count_of", "# OUTOF|OF THE? #"),
-    ("all_count", "ALL|THE|BOTH # >$"),
-    ("all_count", "ALL|THE|BOTH # EXER|STOP|COMMA|SIDEBOTH"),
+    ("paired", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # MORE_REPS"),
+    ("count_of", "# OUTOF|OF OF? THE? #"),
+    ("all_count", "ALL|THE THE? # $"),
+    ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE"),
     ("all_count", "# EXERNOUN"),
-    ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX ~ #"),
+    ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
     ("pain_level", "PAINISH FILL* ,? FILL* #"),
     ("pain_level", "# RANGE FILL? # FILL* PAINISH"),
@@ -57,9 +59,10 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("reps", "# MORESETS? REP"),
     ("list", "# , # , # , #"),
     ("list", "# , # , #"),
-    ("pair", "# AND|PLUS|AGAIN THEN|ANOTHER|AGAIN? #"),
+    ("pair", "# JOINAND|AGAIN JOINAND|ANOTHER|AGAIN? #"),
     ("ex_number", "# OF|FILL? @"),
     ("number_ex", "@ FILL|DID|,? #"),
+    ("times", "# THROUGH"),
     ("times", "# TIMES"),
     ("other", "CLOCKPREP # "),
     ("other", "AGE_BEFORE #"),
@@ -95,13 +98,12 @@ SHARED_RULES: dict[str, str] = {
     "num.rating_also": """
         # NOWISH
         NOWISH FILL* #
-        , FILL* #
-        AND FILL* #
         RANGE FILL* #
-        BUT FILL* #
+        BUT FILL* # NOWISH
         BODY FILL* #
         # FILL* BODY
-        # $
+        AND FILL* # $
+        AND FILL* # NOWISH|IN_BODY
     """,
     "num.retracted": """
         NOT FILL? FILL? #
@@ -124,6 +126,7 @@ SHARED_RULES: dict[str, str] = {
         # ~ AFTERWORD
     """,
     "num.times_through": """
-        # TIMES THROUGH
+        USED TIMES? THROUGH
+        USED TIMES EACH|ALL
     """,
 }

@@ -11,6 +11,7 @@ from reminders.core.reading import answers, completion, dates
 from reminders.core.reading.danger import Danger, Span, find_danger
 from reminders.core.reading.exercises import Teller, letter_mentions, mark_mentions, settle_mentions
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
+from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
@@ -71,7 +72,9 @@ def _evidence(
     if numbers.loose or numbers.pains:
         hits.update(grammar.number_rules.find(_pains_back(numbers.signature, numbers.pains, text, lexicon)))
     helper = holder != "self" or "helper" in hits
-    scope = Scope(text, lexicon, helper, _own_story(hits, text, grammar))
+    tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.signature)
+    own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
+    scope = Scope(text, lexicon, helper, own_story, tells_of_self)
     danger = find_danger(hits, scope)
     mentions = mentions + answers.items_as_mentions(numbers, session)
     teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
@@ -90,10 +93,9 @@ def _pains_back(signature: str, pains: list, text: Text, lexicon) -> str:  # typ
     return "".join(chars)
 
 
-def _own_story(hits: dict[str, list[Span]], text: Text, grammar: Grammar) -> bool:
-    """Tell whether the writer tells of her own day: "I", or a session of her own not done."""
-    chars = grammar.lexicon.chars("SUBJECT_I")
-    return any(char in chars for char in text.signature) or "skip" in hits or "done" in hits
+def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
+    """Tell whether a session is told of "him" or "her"."""
+    return not lexicon.chars("THIRD_DID").isdisjoint(text.signature)
 
 
 def _reading(

@@ -11,6 +11,7 @@ from reminders.core.reading.tokens import Text
 
 _NEAR = 5  # a denial reaches this many words onward
 _ENDS = STOP + QUESTION
+_RIGHT_BEFORE = 2
 
 
 @dataclass(frozen=True)
@@ -20,7 +21,8 @@ class Scope:
     text: Text
     lexicon: Lexicon
     helper: bool  # another person writes, about the client
-    own_story: bool  # the writer tells of her own day
+    own_story: bool  # a session of the writer's own is told, done or not
+    tells_of_self: bool  # the writer says "I"
 
     def sentence(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence around a stretch."""
@@ -47,7 +49,7 @@ class Scope:
             if char in _ENDS or char == BUT or lexicon.is_in("BUT", char):
                 return False
             if lexicon.is_in("NEGATOR", char):
-                return not self._is_plain_no(at, start)
+                return not self._is_plain_no(at, start) and not self._is_twice_denied(at)
             if char == COMMA:
                 if not self._is_list(at):
                     return False
@@ -67,8 +69,12 @@ class Scope:
             return False
         following = chars[at + 1] if at + 1 < len(chars) else ""
         return (
-            following == COMMA or self.lexicon.is_in("SUBJECT", following) or self.lexicon.is_in("VERB_PAST", following)
+            following == COMMA or self.lexicon.is_in("ANSWER_SUBJECT", following) or self.lexicon.is_in("VERB_PAST", following)
         )
+
+    def _is_twice_denied(self, at: int) -> bool:
+        """Tell whether "can't ... without" makes the denial a statement."""
+        return self._has("WITHOUT", at, at + 1) and self._has("CANT", max(0, at - 7), at)
 
     def _is_list(self, comma: int) -> bool:
         """Tell whether a comma stands in a list of symptoms."""
@@ -102,6 +108,8 @@ class Scope:
     def _governs(self, at: int, start: int) -> bool:
         """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a verb."""
         lexicon, chars = self.lexicon, self.text.signature
+        if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
+            return True
         before = [chars[k] for k in range(max(0, at - 2), at)]
         if any(lexicon.is_in("OBJECT_MARK", char) for char in before):
             return False
@@ -121,7 +129,9 @@ class Scope:
 
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
-        return self._has("PERSON", start, end) or self._has("ANIMAL", start, end)
+        if self._has("PERSON", start, end) or self._has("ANIMAL", start, end):
+            return True
+        return self._has("WASHIM", end, end + 1) and self._has("PERSON", end + 1, end + 4)
 
     def _clientlike(self, at: int) -> str:
         """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of the writer."""
@@ -129,7 +139,7 @@ class Scope:
         if self.helper:
             return "client"
         mine = at and any(lexicon.is_in("MY", char) for char in chars[max(0, at - 2) : at])
-        return "other" if (mine and self.own_story) or self.own_story else "client"
+        return "other" if self.tells_of_self or (mine and self.own_story) else "client"
 
     def _third(self, at: int) -> str:
         """Return whose "he" or "she" is: the last person named before."""
@@ -139,17 +149,17 @@ class Scope:
                 return self._clientlike(k)
             if lexicon.is_in("PERSON", chars[k]) or lexicon.is_in("ANIMAL", chars[k]):
                 return "client" if self.helper and lexicon.is_in("PERSON", chars[k]) else "other"
-        return "client" if not self.own_story or self.helper else "other"
+        return "client"
 
     def is_supposed(self, start: int, end: int) -> bool:
         """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
         low, high = self.sentence(start, end)
-        if self._has("FEAR", max(low, start - 4), start):
+        if self._has("FEAR", max(low, start - 4), start) or self._has("HOPE", max(low, start - 3), start):
             return True
         chars = self.text.signature
         asks = high < len(chars) and chars[high] == QUESTION
         if self._has("IF", low, start):
-            return asks or self._has("ASKS", low, high)
+            return asks or self._has("ASKS", low, high) or self._has("ASKEDME", low, start)
         if asks and self._has("ASKS", low, start):
             return not self._has("HAPPENED", low, end)
         return self._has("WOULD", max(low, start - 4), start)
@@ -164,7 +174,7 @@ class Scope:
             char = chars[at]
             if lexicon.is_in("USED", char) and at < start:
                 return True
-            if lexicon.is_in("YEAR", char):
+            if lexicon.is_in("YEAR", char) or self._is_short_year(at):
                 return True
             if lexicon.is_in("AGESPAN", char) and self._has("AGOMARK", max(low, at - 3), min(high, at + 3)):
                 return True
@@ -173,6 +183,16 @@ class Scope:
             if lexicon.is_in("LONGAGO", char):
                 return True
         return False
+
+    def _is_short_year(self, at: int) -> bool:
+        """Tell whether a token is a year of two digits: "in 09", "en el 98"."""
+        raw, before = self.text.raw[at], self.text.signature[at - 1 : at]
+        return (
+            len(raw) == 2
+            and raw.isdigit()
+            and (raw[0] == "0" or int(raw) >= 50)
+            and self.lexicon.is_in("IN_YEAR", before)
+        )
 
     def _segment(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence, cut at "but"."""

@@ -49,8 +49,14 @@ def cut(text: str, lexicon: Lexicon) -> Text:
     """Return the tokens of a text."""
     result = Text()
     chars: list[str] = []
+    spelled_out = lexicon.spelled_out
     for match in _TOKEN.finditer(fold(text)):
-        _add(result, chars, match.lastgroup or "", match[0], lexicon)
+        piece = match[0]
+        if piece in spelled_out:
+            for word in spelled_out[piece]:
+                _add(result, chars, "word", word, lexicon)
+        else:
+            _add(result, chars, match.lastgroup or "", piece, lexicon)
     _join_numbers(result, chars, lexicon)
     result.signature = "".join(chars)
     _trim(result, lexicon)

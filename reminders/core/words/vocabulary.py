@@ -15,7 +15,8 @@ class Vocabulary:
     the notation of `reading/patterns.py`. `numbers`: number words. `near_numbers`: words that are a number only before
     a word for sets or repetitions ("too sets"). `aliases`: exercise name → what people call it ("chair?" counts only
     beside something that is plainly about exercises). `common`: the language's frequent small words, to tell it from
-    others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in order.
+    others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in
+    order. `spelled_out`: words read as several ("twice" as "two times").
     """
 
     language: str
@@ -27,6 +28,7 @@ class Vocabulary:
     common: frozenset[str]
     lookalikes: frozenset[str]
     sounds: tuple[tuple[str, str], ...]
+    spelled_out: Mapping[str, str]
 
 
 def joined(*parts: Mapping[str, str]) -> dict[str, str]:

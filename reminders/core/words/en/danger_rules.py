@@ -22,7 +22,10 @@ RULES = {
         short winded|breath
         shortwinded|sob|breathless|winded|windid|wheezing|wheezy|wheeze|hyperventilating|suffocating|smothering|asthma
         out of breath|wind|air|breth
-        no air|wind|breath left?
+        no air|wind|breath left
+        no air
+        breath ~ whistling|short|shallow
+        whistling|whistles ~ breath|breathe|breathing
         lost my breath
         gasping|panting|huffing|puffing|heaving
         BREATHE|breathing ~ hard|heavy|fast|funny|difficult|shallow|labored|trouble|badly|rough|worse|bad
@@ -101,7 +104,13 @@ RULES = {
         CANT|cant|couldnt|trouble|wont|hard ~ get|find|form|say|speak|talk|talking|speaking|understand|make ~ words|sentence|sentences|speak|talk|right
         cant|couldnt speak|talk
         trouble|difficulty speaking|talking|finding
-        slurred|slurring|slurry|slurs|garbled
+        slurred|slurring|slurry|slurs
+        gone|went|going|goes|fell|falls|falling to? sleep|asleep ~~ LIMB|wake
+        LIMB ~ gone|went|going|goes|fell|falls|falling to? sleep|asleep
+        LIMB ~ sleep|asleep
+        lost|lose|losing ~ water|bladder|bowels
+        CANT|cant|couldnt ~ get ~ words|word
+        eyelid ~ DROOP
         talking|speaking|talks ~ funny|gibberish|drunk|nonsense
         one side ~~ weak|droop|drooping|drooped|numb|limp|face|body|mouth|sagging|wont|cant|not
         side of ~ face|body ~ NUMB|WEAK|DROOP
@@ -141,9 +150,14 @@ RULES = {
         found|woke ~ on ~ floor|ground|bathroom
         on the floor|ground ~ cant|couldnt|get|up
         couldnt|cant get up ~ floor|ground
-        tripped|trip|stumbled|toppled|slipped|slip|slid !up !my? !disc !disk !mind
+        tripped|stumbled|toppled|slipped|slid !up !my? !disc !disk !mind
         tripped|stumbled|slipped ~~ hit|hurt|landed|down|knee|hip|head|floor|banged|fell|wrist|elbow|twisted|bruised
         bit the dust
+        missed|miss ~ step|steps|chair|stair|curb|rung
+        skinned|skint ~ hands|knee|knees|elbow|palms|shin|hand
+        went|going|gone down like
+        tumbled|tumble ~ off|down|over|from
+        slid out|off
         wiped|wipe|wipe out on|in
         ate it|pavement|dirt|concrete|floor|asphalt
         faceplanted|faceplant|toppled
@@ -158,8 +172,8 @@ RULES = {
         dropped|drop|fell ~~ on ~ foot|toe|toes|hand|leg|me|feet
         DISLOC
         dislocated
-        JOINT|hip ~ popped|pop|came|slid|slipped|went|out|jumped|knocked ~ out|socket|joint|place !of? !the? !breath
-        JOINT ~ came|come|popped|went|slipped ~ out
+        JOINT|hip ~ popped|pop|came|slid|slipped|went|jumped|knocked ~ socket|joint|place
+        JOINT|hip ~ came|come|popped|slipped|slid|jumped|went|pop ~ out
         out of ~ socket|joint|place
         car accident|wreck|crash|crashed
         rear ended
@@ -186,6 +200,7 @@ RULES = {
         CRACK ~~ BACKBONE
         felt|heard|feel|hear|felt|made ~ crack|pop|snap|crunch|cracking|popping|snapping|give|tear|crackle ~~ PAIN|BACKBONE|hurts|hurt|bad|move|straighten|rib|ribs|stand|walk|sharp|agony|killing
         felt|heard|feel|hear ~ crack|pop|snap|crunch !no
+        JOINT ~ went|go|goes|made|gave ~ pop|crack|snap|crunch
         something|sumthin|somethin|it ~ cracked|popped|snapped|crunched|crunch|pop|snap|crack
         SUDDEN ~ PAIN ~ BACKBONE
         SUDDEN ~ BACKBONE
@@ -208,6 +223,8 @@ RULES = {
         lightheaded|lite headed
         head|everything|room|world|walls|floor|things|ceiling|house ~ spinning|spun|spin|swimming|swirling|whirling|tilting|spins|swam|tilted|reeling
         head rush
+        everything|its|all black|gray|grey|blurry|dark
+        room|house ~ going ~ round
         passed|passing|pass|blacked|black|blacking|knocked ~ out
         passed|blacked|passing|blacking out
         faint|fainted|fainting|fainty
@@ -296,6 +313,8 @@ RULES = {
         dont wanna|want to? go|be on|alive|living
         better|best off ~ dead|without|gone
         better off dead|gone|without
+        better ~ off ~ dead|gone|ground|grave
+        better ~~ if i ~ dead|gone|died
         better ~ if i ~ dead|gone|died|wasnt|werent
         world|everyone|everybody|family|they|kids|yall|you ~ better ~ without me
         no ~ point|reason|use|sense|hope ~ living|live|alive|life|going|on|anymore|here
@@ -319,6 +338,18 @@ RULES = {
         hope i dont wake
         dont ~ wake up
         self harm
+        if i ended it
+        be|join|joining|see|meet|with ~ my maker
+        see my maker
+        sooner|rather be with my
+        enough of ~ this life|life|living
+        wrote|write|writing ~ letters|goodbyes|will|note ~~ kids|family|goodbye|today
+        in the ground
+        meet my maker
+        easier ~ if i ~ gone|wasnt|ended|died|dead
+        easier ~ without me
+        thought about how
+        for the last time
         thoughts of ~ harming|hurting|dying|death|ending|suicide
         give up on life|living
         giving up on life|living
@@ -329,9 +360,53 @@ RULES = {
         why ~ living|alive|live|bother living
         jump ~ off|from|front ~ bridge|roof|train|building
     """,
-    "idiom": """
-        fell|fall|falls|fallen|falling asleep|behind|apart|short|through|ill|sick|silent|victim|flat|out
+    "idiom.fall_or_injury": """
+        fell|fall|falls|fallen|falling asleep|behind|apart|short|ill|sick|silent|victim
         fall|falling|fell back asleep
+        fell in with
+        fell to pieces|sleep
+        knocked|knock ~ out of bed
+        cracked|crack ~ up
+        broke|break my|his|her neck ~ laughing
+        nearly|about|almost broke
+        dislocated my sense
+        fell on ~ deaf
+        arm|eyelid|face|mouth ~ falls|falling|fell|drop|drops|dropped|droop
+    """,
+    "idiom.faint_or_dizzy": """
+        knocked|knock em|them|it|these|those|all|mine|both|my ~ out
+        knocked|knock out ALL|#|my|the|em|mine|both
+        knocked me out of bed
+    """,
+    "idiom.nerve_or_bladder": """
+        pins and needles bowling|league|club
+        went on vacation|strike
+        dead from|tired
+    """,
+    "idiom.severe_pain": """
+        killing me lol|haha
+    """,
+    "denied_all": """
+        none of that|those|these|it|them
+        nothing odd|unusual|weird|like that|strange|scary
+        no such
+    """,
+    "taken_back": """
+        when i wrote|said|typed|put
+        WROTE ~ meant
+        i did not mean
+        it was not me
+    """,
+    "chronic": """
+        like|as it|they always does|do|did
+        always done|does|did|been|has|have|had
+        comes right back
+        since i was
+        my whole life
+        all my life
+        for years
+    """,
+    "idiom": """
         fall|falling|fell|fallen in|out ~ love
         fell ~ love
         fell|fall|fallen off the wagon
@@ -381,7 +456,8 @@ RULES = {
         breath of fresh air
         save your breath
         breathing exercises|exercise|techniques|room|down
-        catch|caught|catching my breath
+        caught|catching my breath
+        to|let ~ catch my breath
         waste|wasting ~ breath
         room to breathe
         fresh air
@@ -397,13 +473,14 @@ RULES = {
         bored|tired|scared|hungry|laughing|embarrassed to death
         to death
         dead tired|dead dog
-        gave|give|near|near about|about ~ me a heart attack
+        gave|give|gives|giving me a|the heart attack
         about|nearly|almost had ~ heart attack|stroke|fit|cow|conniption
         heart attack ~ lol|when|haha
         stroke of ~ luck|genius|midnight
         back stroke
         backstroke|breaststroke
-        pop|popped|pops ~ in|over|by|out|up|tart|corn|quiz|question|music|champagne|balloon|pill|advil|tylenol
+        pop|popped|pops in|over|by|tart|corn
+        pop|popped|pops ~ tart|corn|quiz|question|music|champagne|balloon|pill|advil|tylenol
         cracked|crack|cracking|cracks|crackin me|us|myself ~ up
         cracked up
         cracked|crack|cracking ~ egg|eggs|nuts|joke|jokes|beer|book|window|door|smile|code|open
@@ -413,7 +490,6 @@ RULES = {
         snap|crackle pop
         oh snap
         cold snap
-        out of place
         numb from ~ dentist|novocaine|cold
         dentist ~ numb
         novocaine|novocain|lidocaine
@@ -474,7 +550,7 @@ RULES = {
         down the|to the
         going down to|the
         went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
-        went down ~ rabbit|memory|well|list|drain|swelling|swollen|pain|a|from|to
+        went down ~ rabbit|memory|list|drain|swelling|swollen
         pain|swelling|number|numbers|it|price|fever ~ went|goes|going|gone|came down
         internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server ~ went|is|down
         trip|trips to|with|this|next|planned|coming|home
@@ -525,13 +601,13 @@ RULES = {
         scared me
         no ~ falls
         fall free
-        winded|breathless down|up?
         like a champ
         nothing broken
     """,
     "near_fall": """
         ALMOST|close|nearly|about ~ FELL|fall|tripped|slipped|went|fallen|falling|stumbled|toppled|lost|landed|slid|down|twisted|rolled
         ALMOST ~ took|had ~ FALLNOUN
+        ALMOST ~ ate|ended|landed|wound|broke
         could|couldve|would|wouldve ~ FELL|fallen|tripped
         kept ~ from ~ falling
         instead of falling
@@ -543,7 +619,9 @@ RULES = {
         CAUGHT myself|me|my|the|it|a|onto|hold|on
         CAUGHT ~ rail|counter|table|wall|chair|bench|sink|door|elbow|arm|cane|walker|railing|banister
         held ~ on|rail|counter|onto
-        didnt|never|not|wasnt ~ fall|fell|down|go|hit|land|hurt ~ down|$
+        didnt|never|not|wasnt ~ fall|fell|down|go|hit|land ~ down|$
+        didnt|never|not ~ hit|touch|touched ~ ground|floor
+        saved|save ~ it|myself
         didnt|never ~ go|went|fall|fell|hit down|over|floor|ground|$
         stayed up|upright|standing|feet
         kept my balance|feet

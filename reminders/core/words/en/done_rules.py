@@ -42,7 +42,6 @@ RULES = {
         went ahead
     """,
     "all": """
-        ALL !but !except !done|finished|complete|completed,
         ALL
         the lot
         the whole
@@ -223,7 +222,7 @@ RULES = {
         nothing today|done|yet
         not a thing|one|single
         not one
-        didnt|havent|hadnt|havnt|dint|didn|dident|never|not do|get|did|done|exercise|manage|make|even|have|got|bother|touch|start|today|yet|nothing|any
+        didnt|havent|hadnt|havnt|dint|didn|dident|never do|get|did|done|exercise|manage|make|even|have|got|bother|touch|start|today|yet|nothing|any
         didnt|havent|never|couldnt ~ EXER
         didnt|never ~ to it|them|em
         NOT ~ EXERNOUN today
@@ -341,7 +340,7 @@ RULES = {
         not yet
         havent ~ yet
         didnt ~ yet
-        WILL do|get|try|start|finish|have|be ~ later|tonight|soon|after|this|when|before|at
+        WILL do|get|try|start|finish ~ later|tonight|soon|after|this|when|before|at
         WILL do|get|try|start|hit|knock ~ EM|EXER !tomorrow
         WILL ~ later|tonight|after|evening|afternoon
         WILL do it|them|em !tomorrow
@@ -356,8 +355,8 @@ RULES = {
         in about # MIN|hour|hours
         give me # MIN|hour|hours
         give me a|an minute|hour|few|bit|sec
-        ^ after
-        right after ~ i
+        ^ after ~
+        right after i
         soon as
         as soon as
         once ~ ill
@@ -368,29 +367,29 @@ RULES = {
         in the evening|afternoon $
         on my list
         still to do
-        still have to
         still gotta
-        on it
         working on it
+        ^ on it $
         when i get home|back|up
         i will $
         ^ tonight
-        before bed
+        before bed $
         ^ will do ~ after|later|tonight
         gonna do|get|start
         haven ~ yet
         not done yet
         remind me ~ later|tonight|hour
         halfway through now
-        middle of
-        after lunch|dinner|supper|breakfast|work|church|my|the|nap
+        in the middle of ~ now
+        ^ ~ after lunch|dinner|supper|breakfast|work|church|nap $
         later $
         round ~ tonight|later|evening
         in the works
         ill do
-        save ~ for tonight|later|after|evening
+        saving|save ~ for tonight|later|after|evening
+        gotta|got to wait
+        soon
         put ~ off till|until ~ tonight|evening|later
-        tonight $
     """,
     "pain_none": """
         NO pain|pains|discomfort|soreness|ache|aches|hurt|hurts|pian

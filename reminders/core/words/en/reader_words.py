@@ -2,6 +2,14 @@
 
 CONCEPTS = {
     # scope
+    "WITHOUT": "without",
+    "WROTE": "wrote said typed put",
+    "ANSWER_SUBJECT": "i im ive we my",
+    "THIRD_DID": "he she shes hes",
+    "IN_YEAR": "in since back of",
+    "WASHIM": "was is",
+    "ASKEDME": "asked asks asking ask",
+    "HOPE": "hope hoping glad read reading",
     "ANSWER_NO": "no nope nah naw n nay",
     "VERB_PAST": "took fell had got went hit slipped tripped missed skipped feeling felt forgot",
     "OBJECT_MARK": "with to at for from by on of visiting watching babysitting seeing tell told ask",
@@ -12,9 +20,10 @@ CONCEPTS = {
     "AGOMARK": "ago back last since past",
     "THROUGH": "through thru over around",
     "SLIPWORD": "slipped tripped stumbled slid toppled slip trip tripping slipping stumble lost",
-    "SUBJECT_I": "i im ive we",
+    "SUBJECT_I": "i im ive we me",
     "FUTURE": "will gonna going ill plan planning try trying to about havent wont would hope getting need want shall tomorrow can not",
     "QUESTIONER": "should do does can could what how when why which is are if would who did shall may",
+    "WASWORD": "was were is are went",
     "LETTERWORD": "a",
     # numbers
     "OVER": "over",
@@ -28,6 +37,7 @@ CONCEPTS = {
     "PAINNOUN": "pain pains discomfort soreness pian pn ouch ache stiffness",
     "RATE": "scale rate rating",
     "OF_SCALE": "of in",
+    "EACHWORD": "each apiece per",
     "SIDEBOTH": "both each",
     "SELFFIX": "wait no actually sorry correction scratch oops mean meant",
     "AGAIN_": "again",
@@ -61,7 +71,7 @@ CONCEPTS = {
     "LISTING": "and n plus or nor also then & / the my a both as for well",
     "LEADS": "the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even every no one ones only",
     "REST_ALL": "rest everything else others all",
-    "SYMPTOM": "pain pains dizzy dizziness falls fall fell numb numbness tingling tingly chest breath lightheaded faint fainting vertigo weak weakness or nor and any no shortness short of pins needles hurt nothing spells trouble swelling problems problem issues",
+    "SYMPTOM": "pain pains dizzy dizziness falls fall fell numb numbness tingling tingly chest breath lightheaded faint fainting vertigo weak weakness or nor shortness pins needles spells swelling problems issues stuff palpitations blackouts nausea headache headaches",
 }
 RULES = {
     "opt_out_key": """
@@ -90,7 +100,8 @@ RULES = {
         until|till|thru
     """,
     "pause_sure": """
-        PAUSEIT ~ TEXT|me|everything|it|reminders|things|these|them
+        PAUSEIT ~ TEXT|reminders
+        PAUSEIT me|everything|things|these|them
         on hold
         until|till|thru ~ #|WEEKDAY|MONTH|DATE|next|the|further
         no|dont ~ TEXT ~~ until|till|for|while
@@ -143,12 +154,10 @@ RULES = {
     """,
     "rest_not": """
         REST no|not|none|skipped|nope|zero
-        no ~ REST
-        not ~ REST
-        didnt|couldnt|cant|skipped|never ~ REST
-        didnt|never ~ other|others
-        nothing else
-        # DIDNOT REST
+        no REST
+        skipped|skip the? REST
+        never|didnt got|get|touched|touch|do to? the? other|others|rest
+        not the REST
     """,
     "rest_done": """
         everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
@@ -196,7 +205,11 @@ RULES = {
     "day.sun": """
         sunday|sundays|sun
     """,
+    "near_day": """
+        today|now
+    """,
     "slip": """
+        ate it
         SLIPWORD
     """,
     "self_fix": """
@@ -227,8 +240,11 @@ RULES = {
         a bit|little
     """,
     "ex.not": """
-        no|nope|none|nah|skipped|skip|except|but|minus|without|missed|zero|emojino|n|excluding|cept|not|didnt|dont|cant|couldnt|havent|never|left out?|nothing|besides|excep|forgot|omitted|barring|save|avoided|sat wasnt|ditched|nixed|wouldnt
+        no|nope|none|nah|skipped|skip|except|but|minus|without|missed|zero|emojino|n|excluding|cept|not|nothing|besides|excep|forgot|omitted|barring|save|avoided|ditched|nixed|skiped|zip|zilch|xcept
+        didnt|dont|cant|couldnt|havent|never|wouldnt|wasnt
         didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have ~ to|time?
         left out|off
+        leaving|leave out|off
+        passed on
     """,
 }

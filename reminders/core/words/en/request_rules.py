@@ -76,7 +76,6 @@ RULES = {
         do not ~ TEXTVERB|contact|text|message
         do not ~ send ~ TEXT|these|me|any
         dont send ~ TEXT|these|me|any|more|this
-        stop $
     """,
     "opt_out_not": """
         IF|should|when|why|do|can ~ i|we ~ STOPIT|quit|stop
@@ -85,7 +84,8 @@ RULES = {
         had to|i|we stop|stopped|quit
         i|we stop|stopped|quit|end|ended
         dont|didnt|never|not|wont|couldnt|cant stop|quit|cancel|end|unsubscribe|stopping
-        stop at|in|after|halfway|doing|the|exercising|half|here|there
+        stop at|in|after|halfway|doing|exercising|half|here|there
+        stop the exercise|exercises|workout|set|band
         stop|stopped ~ after|half|set|halfway|early|at|because|by|hurting
         pain|hurt ~ stop
         stop by
@@ -206,12 +206,15 @@ RULES = {
         who dis
     """,
     "pause": """
+        hold off
+        hold|holding em|them|these|my
+        wait on me
         PAUSEIT ~ TEXT
-        PAUSEIT ~ TEXTNOUN|my|me|everything|it|these|them|this|please|things
+        PAUSEIT TEXTNOUN|my|me|everything|these|them|things
         put ~ on hold
         on hold
         ^ PAUSEIT $
-        PAUSEIT ~ until|till|for|while ~
+        PAUSEIT ~ until|till
         PAUSEIT please
         away|gone|out|traveling|travelling|visiting|vacation|cruise|abroad|camping|trip|town|country|florida|holiday|bed|commission|snowbirding|hospital|rehab ~~ until|till|thru|through|from|for ~ #|WEEKDAY|MONTH|next|the|DATE|SPAN|spring|summer|couple|few|after|date
         until|till|thru|back ~ #|WEEKDAY|MONTH|DATE|next|the
@@ -341,8 +344,7 @@ RULES = {
         should|can|could|may|must|shall i|we|he|she|my
         is|are|was|will|does|do|did it|this|that|these|they|the|there|my ~ ok|okay|safe|normal|alright|supposed|fine|bad|all|better|cover|cause|help|hurt|count
         is|are it|these|this ~ MODAL
-        is it|this|that
-        MODAL ~ i|we|my|it|they
+        MODAL ~ i|we
         do|does|did i|we|you|my|the|it|this
         how many|much|long|often|far|heavy|high|low|do|should|soon|fast|come|can
         what if|about|should|do|kind|size|color|weight|does|is|happens|time|would|can|day
@@ -486,5 +488,10 @@ RULES = {
         CLIENTLIKE ~ did|finished|completed|says|said|had|wants
         he|she says|said|did|finished|had|wants|got|completed
         sent by _ _? his|her
+        wife|husband|daughter|son|aide|grandson|granddaughter|caregiver|nurse here
+        your client|patient
+        home health aide
+        aide _ $
+        this is his|her|their
     """,
 }

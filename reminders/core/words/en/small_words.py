@@ -35,10 +35,10 @@ CONCEPTS = {
     "CLIENTLIKE": "mom moms mum mums mama mamas mother mothers momma mommy ma dad dads daddy daddys father fathers papa pop pops grandma grandmas grandpa grandpas nana nanas granny gran nan grandmother grandfather wife wifes husband husbands hubby spouse aunt auntie abuela abuelita mami papi abuelo gram grammy meemaw pawpaw opa oma patient",
     "PERSON": "sister sisters brother brothers neighbor neighbors neighbour neighbours friend friends buddy son sons daughter daughters grandson grandsons granddaughter granddaughters grandkid grandkids grandchild grandchildren grandbaby grandbabies kid kids child baby boy girl niece nephew cousin uncle boss coworker aide nurse roommate lady guy man woman somebody someone everyone inlaw pal doctor dr plumber mailman driver player hubbys pastor priest teacher student tenant landlord people folks they fella dude team president actor actress character hero",
     "ANIMAL": "dog dogs cat cats puppy pup kitten cow cows horse horses mare goat goats hen hens chicken chickens bird birds hound parrot squirrel deer pet pets mule bull steer calf rooster hamster fish turtle pig lamb raccoon kitty pooch",
-    "THING": "phone tv television power wifi internet signal price prices market stock stocks tree branch limb roof shelf book books cup glass plate lamp picture walker cane temperature temp rain snow leaves cake show movie film tablet computer battery car truck bus economy sales team bills eggs gas connection app fence bridge building church picture screen curtain rod ladder box boxes clock line call ball bridge government wall ceiling pipes pipe fridge oven internet band bands snap snapped remote vase jar bottle button zipper",
+    "THING": "phone tv television power wifi internet signal price prices market stock stocks tree branch limb roof shelf book books cup glass plate lamp picture walker cane temperature temp rain snow leaves cake show movie film tablet computer battery car truck bus economy sales team bills eggs gas connection app fence bridge building church picture curtain rod ladder box boxes clock ball government ceiling pipes pipe fridge oven remote vase jar bottle button zipper temps ride",
     "STORY": "show movie film tv television novel book episode series game story news documentary soap dream dreamed dreamt character actor netflix",
     # time
-    "LONGAGO": "years yrs decades decade 1998 ago used formerly once youth younger childhood college army navy highschool months",
+    "LONGAGO": "decades decade formerly youth younger childhood college army navy highschool healed",
     "AGO": "ago back since",
     "PASTSPAN": "year years yr yrs decade decades month months mo winter summer spring fall january february march april june july august september october november december",
     "LAST": "last past previous",
@@ -64,7 +64,7 @@ CONCEPTS = {
     "THE": "the my his her your our",
     "THAT": "that this these those it",
     "OF": "of a for on at with in by",
-    "FILL": "is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
+    "FILL": "shot jumped climbed spiked rose went dropped is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
     "LINK": "of to the",
     "LINK_HALF": "and a",
     "HALFWORD": "half",
@@ -94,3 +94,4 @@ COMMON = frozenset(
     " still got them did until before".split()
 )
 SOUNDS = (("ph", "f"), ("ck", "k"), ("exc", "ex"), ("z", "s"), ("ie", "ei"), ("ea", "ee"), ("ay", "ai"))
+SPELLED_OUT = {"twice": "two times", "thrice": "three times", "twicet": "two times"}

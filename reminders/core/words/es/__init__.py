@@ -22,4 +22,5 @@ VOCABULARY = Vocabulary(
     common=small_words.COMMON,
     lookalikes=lookalikes.LOOKALIKES,
     sounds=small_words.SOUNDS,
+    spelled_out=small_words.SPELLED_OUT,
 )

@@ -89,7 +89,8 @@ RULES = {
         peor dolor de cabeza
     """,
     "danger.fall_or_injury": """
-        me ~ cai|caigo|caia|caido|caimos
+        me cai|caigo|caia|caido|caimos
+        me ~ he caido
         me he caido
         me cai
         cai !en !cuenta !rendida !dormida !enferma !como !bien !mal !de !a
@@ -252,9 +253,36 @@ RULES = {
         despedirme de todos
         tirarme ~ puente|tren|balcon|carro|ventana
     """,
+    "idiom.fall_or_injury": """
+        se ~ cae|cayo ~ brazo|parpado|boca|cara|mano|pelo|diente
+        tocado caerme
+    """,
+    "idiom.chest_or_breathing": """
+        no es que me falte ~ aire
+        no es que me ahogue
+    """,
+    "denied_all": """
+        nada de eso
+        y no nada
+        no , nada
+    """,
+    "taken_back": """
+        me equivoque con lo
+        olvide|borre|ignore lo que
+        era de mi PERSON
+        mensaje era de
+    """,
+    "chronic": """
+        de siempre|toda
+        siempre me|se ha
+        toda la vida
+        desde siempre|chiquita|chiquito|nina|nino
+        como siempre
+    """,
     "idiom": """
         cai|caer|caigo|cae|caiga|cayo|caia|callo|caido en ~ cuenta|gracia|domingo|lunes|martes|miercoles|jueves|viernes|sabado|tentacion|coma|fin
         cae|caen|cayo|cayeron|cai|caigo|caer|caen ~ bien|mal|gordo|gordos|gorda|gordas|pesado|pesada|perfecto|veinte|como|encima|de peso|re|super|remal
+        cai|caigo|cayo|caer|caemos rendida|rendido
         cai|caigo|cayo|caer|caemos ~ rendida|rendido|dormida|dormido|muerta|muerto|enferma|enfermo|cama|redonda|redondo|sueno|piedra|tabla|tronco|noqueada|fulminada|desmayada de sueno
         cai|cae|caigo|cayo como ~ piedra|tronco|anillo|balde|tabla
         cayo|cae|caer|caen|cayeron ~ visita|visitas|sistema|senal|internet|luz|red|llamada|pagina|nieve|lluvia|agua|aguacero|granizo|noche

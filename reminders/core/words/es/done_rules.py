@@ -339,8 +339,7 @@ RULES = {
         ^ nada
     """,
     "rest_not": """
-        lo|los|las|el demas|resto|otros|otras|otro ~ no|nada|pendiente|ni|tampoco|cero
-        no ~ hice|pude ~ demas|resto|otros|otras
+        lo|los|las|el demas|resto|otros|otras no|nada|ni|tampoco|cero
         ni los ~ otros|demas
         los otros # no|ni
         los otros # ~ ni

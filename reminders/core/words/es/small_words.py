@@ -11,7 +11,7 @@ CONCEPTS = {
     "CANT": "no apenas",
     "I": "yo me mi mis mio mia mios conmigo hice termine acabe complete pude tengo ando estoy siento senti traigo quiero fui voy soy",
     "SUBJECT": "yo me mi mis",
-    "SUBJECT_I": "yo hice termine acabe pude fui quise alcance lleve llegue cumpli",
+    "SUBJECT_I": "yo hice termine acabe pude fui quise alcance lleve llegue cumpli voy estuve ando cuido hago voy",
     "MY": "mi mis",
     "THIRD": "el ella ellos su sus le les",
     "HERS": "su sus",
@@ -29,7 +29,7 @@ CONCEPTS = {
     "ANIMAL": "perro perra perrito perrita gato gata gatito caballo vaca gallina burro loro pajaro puerco chivo mascota perros gatos borrego becerro pollo",
     "THING": "celular telefono tele television luz senal internet precio precios arbol techo lampara vaso plato taza silla andador baston sistema app computadora camion carro troca pantalla llamada lista bolsa florero ladrillo rama puente barda cerca jarra olla foto temperatura lluvia nieve pelicula novela mesa servicio agua pantaleta cartera lentes llaves",
     "STORY": "pelicula novela telenovela serie programa libro cuento sueno sone personaje noticias historia",
-    "LONGAGO": "anos antes antier chiquita chiquito nina joven juventud chica decadas",
+    "LONGAGO": "chiquita chiquito nina joven juventud chica decadas",
     "AGESPAN": "ano anos mes meses decada decadas",
     "PASTSPAN": "ano mes pasado invierno verano enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
     "LAST": "pasado pasada",
@@ -74,10 +74,11 @@ COMMON = frozenset(
     " cuando muy sin sobre tambien hasta hay donde quien desde todo nos durante todos uno les ni contra otros ese eso"
     " ante ellos e esto antes algunos que unos yo otro otras otra tanto esa estos mucho quienes nada muchos cual poco"
     " ella estar estas algunas algo nosotros hoy ayer ahora fue era soy estoy tengo hice hacer hago puedo pude son al"
-    " del su te va voy ando bien gracias porfa favor usted me mis".split()
+    " he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis".split()
 )
 # Who writes by ear: h is silent, b and v, s z and soft c, ll and y, qu and k sound the same.
 SOUNDS = (
     ("qu", "k"), ("ch", "C"), ("h", ""), ("v", "b"), ("z", "s"), ("ce", "se"), ("ci", "si"), ("c", "k"), ("ll", "y"),
     ("ge", "je"), ("gi", "ji"), ("gu", "g"), ("w", "gu"),
 )  # fmt: skip
+SPELLED_OUT: dict[str, str] = {}
