@@ -35,10 +35,10 @@ def after(
         return
     place = history.place(session.id or 0)
     is_recent = (today - session.on_date).days <= history.levels.morning_most
+    if holds.is_held(tx, client.id or 0):
+        return  # the first session after a hold is an easy day anyway, and nothing is asked meanwhile
     if is_recent and not report.is_settling and asks_for_an_easy_day(history, place):
         client.next_session_easy = True
-    if holds.is_held(tx, client.id or 0):
-        return
     set_morning(client, history, place, today)
     if is_recent and not report.is_settling and asks_where(history, place, asked_on(tx, client), today):
         inquire.begin(tx, clinic, client, "question", "where", now, session_id=session.id, after=timedelta(minutes=10))

@@ -31,9 +31,10 @@ def begin(
     session_id: int | None = None,
     after: timedelta = timedelta(0),
     details: dict[str, Any] | None = None,
+    replaces: bool = False,
 ) -> bool:
-    """Queue a question; False when she may not be asked now or one is open or under way already."""
-    if not may_ask(tx, client, now):
+    """Queue a question; False when she may not be asked now, or one is open or under way that it does not replace."""
+    if not may_ask(tx, client, now) or (not replaces and is_asked(tx, client.id or 0, now)):
         return False
     today = local_date(now, client.time_zone)
     due_at = next_inside_window(now + after, clients.window_of(clinic, client), client.time_zone)
@@ -52,15 +53,13 @@ def begin(
 
 
 def may_ask(tx: Tx, client: Client, now: datetime) -> bool:
-    """Return whether a client may be asked anything: active, not held, not paused, no other question, no staff talk."""
+    """Return whether a client may be asked anything: active, not held, not paused, not in talk with her therapist."""
     client_id = client.id or 0
     if client.state != "active" or client.died_on is not None or clients.open_hold(tx, client_id) is not None:
         return False
     if clients.pause_on(tx, client_id, local_date(now, client.time_zone)) is not None:
         return False
-    if client.staff_wrote_at is not None and now - client.staff_wrote_at <= STAFF_TALK:
-        return False
-    return not is_asked(tx, client_id, now)
+    return client.staff_wrote_at is None or now - client.staff_wrote_at > STAFF_TALK
 
 
 def is_asked(tx: Tx, client_id: int, now: datetime) -> bool:

@@ -44,7 +44,8 @@ def ask(tx: Tx, client: Client, now: datetime) -> bool:
         return False
     if client.morning_on == today:
         clinic = clients.the_clinic(tx, client.clinic_id)
-        inquire.begin(tx, clinic, client, "morning", "settling", now, session_id=client.morning_session_id)
+        session_id = client.morning_session_id
+        inquire.begin(tx, clinic, client, "morning", "settling", now, session_id=session_id, replaces=True)
     client.morning_on, client.morning_session_id = None, None
     return True
 
