@@ -6,10 +6,14 @@ Order is meaning: each number takes the role of the first rule that claims it. `
 # (role, pattern); a number that a rule claims is out of reach for the rules after it.
 NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
+    ("other", "RATE FILL* # RANGE #"),
+    ("other", "AGE_WAS FILL* # WHENWORD"),
+    ("other", "INSTEADOF OF? #"),
     ("other", "MEASURE_BEFORE OF|FILL* ,? # OVER? #?"),
     ("other", "# over # >$"),
     ("other", "# MEASURE_AFTER"),
     ("other", "# HALF_LINK? MEASURE_AFTER"),
+    ("other", "# OF MEASURE_AFTER"),
     ("other", "# AMPM"),
     ("other", "MONTH THE? # RANGE MONTH? #"),
     ("other", "MONTH THE? #"),
@@ -35,6 +39,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_only", "# X SECNUM"),
     ("sets_only", "# SET|@ OF|X|FILL? SECNUM"),
     ("sets_only", "# SECNUM"),
+    ("sets_only", "# OF|DE EACHWORD"),
+    ("de_amount", "# DE A? #"),
     ("first_sets", "# OUTOF|OF OF? THE? # SET"),
     ("sets_reps", "# SET OF|X|FILL|,|@|AND? OF|FILL? # REP|X|EACH? "),
     ("sets_reps", "# SET OF THE? #"),
@@ -52,6 +58,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
     ("pain_level", "PAINISH FILL* ,? FILL* #"),
+    ("not_number", "NOTNUM FILL? OF? # SET?"),
     ("pain_level", "# RANGE FILL? # FILL* PAINISH"),
     ("pain_level", "# FILL? FILL? PAINNOUN"),
     ("sets", "# MORESETS? SET"),
@@ -64,7 +71,11 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("number_ex", "@ FILL|DID|,? #"),
     ("times", "# THROUGH"),
     ("times", "# TIMES"),
-    ("other", "CLOCKPREP # "),
+    ("rated", "BODY FILL* ,? FILL* # RANGE FILL* #"),
+    ("rated", "BODY FILL* ,? FILL* #"),
+    ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),
+    ("rated", "RATESAY THAT? FILL? FILL? #"),
+    ("hour", "CLOCKPREP #"),
     ("other", "AGE_BEFORE #"),
 )
 
@@ -88,6 +99,9 @@ SHARED_RULES: dict[str, str] = {
     "num.after_done": """
         ^ YES|DONE|ALLDONE ,? .? FILL* # $
         ^ YES|DONE DONE|YES|ALL|EXER ,? .? FILL* # $
+        ^ YES ,? JOINAND? #
+        . YES FILL* # $
+        YES ~ EXERNOUN ,? # $
         . FILL* # $
         , FILL* # $
         ^ FILL* # ,|.
@@ -97,6 +111,7 @@ SHARED_RULES: dict[str, str] = {
     """,
     "num.rating_also": """
         # NOWISH
+        # IN_BODY THE? DAYPART|NOWISH
         NOWISH FILL* #
         RANGE FILL* #
         BUT FILL* # NOWISH
@@ -107,10 +122,18 @@ SHARED_RULES: dict[str, str] = {
     """,
     "num.retracted": """
         NOT FILL? FILL? #
+        # THAT? SENDER? SAIDWORD
+        # FILL? MISTAKE
         INSTEADOF FILL? #
         SAIDWORD FILL? FILL? #
     """,
+    "num.alone": """
+        . FILL* # $
+        . FILL* # .
+        ^ # .
+    """,
     "num.past": """
+        # WHENWORD SENDER
         YESTERDAYISH FILL* _? FILL* #
         LASTTIME _? _? FILL* #
         USEDTO _? _? FILL* #

@@ -60,6 +60,10 @@ def _loose_pains(
     if asked in ("pain", "settling"):
         return numbers.loose
     marked = {at for label in ("num.rating", "num.rating_body") for s, e in hits.get(label, ()) for at in range(s, e)}
+    if "correction" in hits and not numbers.amounts:
+        marked |= set(numbers.loose)
+    if "pain_said" in hits or any(label.startswith("danger.") for label in hits):
+        marked |= {at for s, e in hits.get("num.alone", ()) for at in range(s, e)}
     if is_report:
         marked |= {at for s, e in hits.get("num.after_done", ()) for at in range(s, e)}
     if has_figures:
@@ -76,8 +80,12 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope) -> list[Fig
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
-    current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
-    return [figure for figure in current if not scope.is_supposed(figure.at, figure.at + 1)]
+    figures = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
+    figures = [figure for figure in figures if not scope.is_asked(figure.at, figure.at + 1)]
+    if len(figures) > 1:
+        own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
+        figures = own or figures
+    return figures
 
 
 def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:

@@ -28,6 +28,7 @@ _FIXED = {
     "_": rf"[^{re.escape(NO_WORD)}]",
     "@": rf"{NAMED}{NAMED_ON}*",
 }
+_PAUSES = {",": frozenset(COMMA), ".": frozenset(STOP + QUESTION)}
 
 
 @dataclass
@@ -57,12 +58,12 @@ def literals(source: str) -> Iterator[str]:
 
 def _class(body: str, chars: Chars) -> str:
     """Return the character class of an item's alternatives."""
+    names = body.split("|")
     members: set[str] = set()
-    for name in body.split("|"):
-        members |= chars(name)
-    if not members:
-        return r"(?!)"
-    return "[" + "".join(re.escape(one) for one in sorted(members)) + "]"
+    for name in names:
+        members |= _PAUSES.get(name) or chars(name)
+    group = "[" + "".join(re.escape(one) for one in sorted(members)) + "]" if members else r"(?!)"
+    return f"(?:{group}|{_FIXED['$']})" if "$" in names else group
 
 
 def _item(item: str, chars: Chars) -> str:
@@ -94,8 +95,11 @@ def _anchor(source: str, chars: Chars) -> frozenset[str]:
         if item[-1] in "?*" or item[0] in "!<":
             continue
         members: set[str] = set()
-        for name in item.rstrip("+").lstrip(">").split("|"):
-            members |= chars(name)
+        names = item.rstrip("+").lstrip(">").split("|")
+        if "$" in names:
+            continue
+        for name in names:
+            members |= _PAUSES.get(name) or chars(name)
         if best is None or len(members) < len(best):
             best = frozenset(members)
     return best or frozenset()

@@ -14,6 +14,7 @@ from reminders.core.reading.grammar import Grammar, grammar_for, language_of
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
+from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.pain import Pain, body_part, find_pain
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import names_of
@@ -68,8 +69,8 @@ def _evidence(
     marked = mark_mentions(text, mentions)
     hits = grammar.marked.find(marked)
     hits.update(grammar.plain.find(text.signature))
-    numbers = grammar.numbers.read(text, marked, len(session))
-    if numbers.loose or numbers.pains:
+    numbers = grammar.numbers.read(text, marked, len(session), asked in ("pain", "settling"))
+    if numbers.loose or numbers.pains or numbers.amounts:
         hits.update(grammar.number_rules.find(_pains_back(numbers.signature, numbers.pains, text, lexicon)))
     helper = holder != "self" or "helper" in hits
     tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.signature)
@@ -104,7 +105,7 @@ def _reading(
     """Put the reading together."""
     danger, pain, told = evidence.danger, evidence.pain, evidence.told
     value = pain.value if intent in ("report", "skip", "pain") else (pain.value if danger.grades else None)
-    if intent == "question" and pain.none_said and value is None:
+    if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
     if value is not None and value >= SEVERE_FROM:
         danger.grades.setdefault("severe_pain", "urgent")
@@ -132,6 +133,12 @@ def _reading(
     reading = replace(reading, choice=answers.choice_of(evidence, reading, today))
     reading = replace(reading, ask=answers.ask_of(evidence, reading))
     return Read(reading, evidence.scope.text, _spans(evidence, reading))
+
+
+def _in_question(evidence: Evidence, spans: list[Span]) -> bool:
+    """Tell whether words stand in the sentence that asks."""
+    ends = [evidence.scope.sentence(*span)[1] for span in spans]
+    return any(evidence.signature[end : end + 1] == QUESTION for end in ends)
 
 
 def _about(scope: Scope, danger: Danger) -> str:

@@ -13,6 +13,8 @@ from reminders.core.reading.tokens import Text, worst_whole
 
 _MOST_SETS = 6  # "10 x 2" is two sets of ten: nobody is given more sets than this
 _FEWEST_REPS = 5
+_MOST_REPS = 30
+_BARE = 4  # words of an answer that says nothing else
 
 
 @dataclass(frozen=True)
@@ -48,6 +50,7 @@ class Numbers:
     items: list[tuple[int, int, int]] = field(default_factory=list)  # start, end, number in the list
     loose: list[int] = field(default_factory=list)  # places of numbers that nothing claimed
     signature: str = ""
+    asks_pain: bool = False
 
 
 class NumberGrammar:
@@ -63,9 +66,12 @@ class NumberGrammar:
         }
         self._plain = lexicon.number_chars
 
-    def read(self, text: Text, signature: str, exercises: int) -> Numbers:
-        """Return the numbers of a text by role; `signature` has exercises marked, `exercises` counts the session's."""
-        numbers = Numbers(signature=signature)
+    def read(self, text: Text, signature: str, exercises: int, asks_pain: bool = False) -> Numbers:
+        """Return the numbers of a text by role.
+
+        `signature` has exercises marked, `exercises` counts the session's, `asks_pain`: a rating was asked for.
+        """
+        numbers = Numbers(signature=signature, asks_pain=asks_pain)
         present = set(signature)
         if not self._numeric & present:
             return numbers
@@ -191,6 +197,34 @@ def _list(numbers: Numbers, start: int, end: int, places: list[int], values: lis
     return _amount(numbers, start, end, len(values), values[0] if len(set(values)) == 1 else None, "pair")
 
 
+def _de_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """"Dos de diez" is two sets of ten; alone after the pain question it is two out of ten."""
+    sets, reps = values[0], values[1]
+    if numbers.asks_pain and reps == SCALE_TOP and len(numbers.signature) <= _BARE:
+        return _pain(numbers, start, end, places[:1], values[:1], exercises)
+    if sets > _MOST_SETS or not _FEWEST_REPS <= reps <= _MOST_REPS:
+        return False
+    return _amount(numbers, start, end, sets, reps)
+
+
+def _not_number(
+    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
+) -> bool:
+    """"2 sets, not 3": a number denied beside another one counts for nothing."""
+    others = sum(char == USED for char in numbers.signature)
+    return bool(others) and not numbers.asks_pain
+
+
+def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """"Knee at 4", "call it a 4": pain when it fits the scale."""
+    return max(values) <= SCALE_TOP and _pain(numbers, start, end, places, values, exercises)
+
+
+def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """"At 4" is an hour, unless a rating was asked for."""
+    return not numbers.asks_pain
+
+
 def _count_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "3 of the 4" counts exercises when the session has four."""
     if len(values) < 2 or values[1] != exercises or values[0] > values[1]:  # noqa: PLR2004
@@ -230,6 +264,10 @@ _TAKERS = {
     "reps_sets": _reps_sets,
     "first_sets": _first_sets,
     "sets_only": _sets_only,
+    "de_amount": _de_amount,
+    "not_number": _not_number,
+    "rated": _rated,
+    "hour": _hour,
     "sets": _sets,
     "reps": _reps,
     "pair": _pair,

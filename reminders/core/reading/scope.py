@@ -153,6 +153,10 @@ class Scope:
 
     def is_supposed(self, start: int, end: int) -> bool:
         """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
+        return self.is_asked(start, end) or self._has("WOULD", max(self.sentence(start, end)[0], start - 4), start)
+
+    def is_asked(self, start: int, end: int) -> bool:
+        """Tell whether the stretch is feared, stands behind "if" in a question, or is what is asked."""
         low, high = self.sentence(start, end)
         if self._has("FEAR", max(low, start - 4), start) or self._has("HOPE", max(low, start - 3), start):
             return True
@@ -162,7 +166,7 @@ class Scope:
             return asks or self._has("ASKS", low, high) or self._has("ASKEDME", low, start)
         if asks and self._has("ASKS", low, start):
             return not self._has("HAPPENED", low, end)
-        return self._has("WOULD", max(low, start - 4), start)
+        return False
 
     def is_past(self, start: int, end: int) -> bool:
         """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""

@@ -412,11 +412,15 @@ RULES = {
         no aches ~ pains
         not in any? PAINWORD
         none PAINWORD
+        no|not|aint|didnt|doesnt hurting|hurt|hurtin none|any|nothing|$
+        nary a
+        nuthin|nothin
     """,
     "pain_none_not": """
         no pain no gain
         NO|not PAINWORD meds|pills|medicine|medication|killers|killer|scale|number|patch|cream
-        NO|not ~ pain WORSE|than
+        NO ~ pain|discomfort to speak
+        NO ~ pain|discomfort worth
         no pain|discomfort|soreness than
         without PAINWORD !at
         no CHEST
@@ -464,6 +468,6 @@ RULES = {
     "worst_pain": """
         PAIN ~ through|thru the roof
         PAIN ~ off the charts|chart|scale
-        PAIN ~ above|over|past|beyond ten|# 
+        PAIN ~ above|over|past|beyond ten|#
     """,
 }

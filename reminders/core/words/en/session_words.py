@@ -85,6 +85,6 @@ CONCEPTS = {
     "DASHWORD": "to or maybe perhaps",
     "OUTOF": "out over outta outof",
     "RANGE": "to or maybe perhaps possibly and a DASH",
-    "CALLIT": "call say give rate put id guess rank make",
+    "CALLIT": "call say give rate put guess rank",
     "VERYDONE": "crushed nailed smashed aced rocked slayed killed",
 }

@@ -477,6 +477,10 @@ RULES = {
         arrete
         se me borro
     """,
+    "num.past": """
+        antes me|era|andaba|estaba|tenia|llegaba|traia ~ #
+        # cuando empece|comence|llegue
+    """,
     "self_fix": """
         digo #|dolor
         perdon #

@@ -1,6 +1,9 @@
 """Spanish words for a session and its parts: done and not done, sets and repetitions, measures, texts and requests."""
 
 CONCEPTS = {
+    "PAIN": "pain ache",
+    "PAINISH": "pain hurt",
+    "PAINWORD": "pain",
     "YES": "si sii siii sip simon claro ya sipi s sep afirmativo correcto cabal exacto siya ajam aja sisi obvio dale emojiyes",
     "NOPE": "no nel nop nope nones n nanai nelson emojino noo nooo nada",
     "DID": "hice hizo hicimos hecho hechos hecha hechas hize ise ice hacer hise ago hago izo echo yse hicieron haciendo echos realice realizo",
@@ -74,7 +77,16 @@ CONCEPTS = {
     "OVER": "sobre",
     "RANGE": "a o y DASH quiza talvez u",
     "CALLIT": "diria pongo pondria digo digamos calculo ponle pongale doy califico anda ando",
-    "ITEM": "numero ejercicio",
+    "ITEM": "ejercicio",
+    "NOTNUM": "no",
+    "DE": "de d",
+    "A": "a",
+    "RATESAY": "digo diria pongo pondria ponle pongale califico doy calculo digamos pon",
+    "AGE_WAS": "tenia",
+    "WHENWORD": "cuando",
+    "SENDER": "yo que le",
+    "MISTAKE": "error equivocacion",
+    "INSTEADOF": "vez lugar",
     "ALLDONE": "todo todos",
     # scope
     "THIRD_DID": "hizo izo quiso pudo termino acabo cumplio",
@@ -108,8 +120,8 @@ CONCEPTS = {
     "IN_BODY": "en de",
     "SAIDWORD": "puse dije escribi ponerle mande pongo conteste escribio pusieron",
     "YESTERDAYISH": "ayer antier anteayer anoche",
-    "LASTTIME": "pasada pasado antes siempre normalmente",
-    "USEDTO": "antes",
+    "LASTTIME": "pasada pasado siempre normalmente",
+    "USEDTO": "solia",
     "BEFOREWORD": "antes",
     "AFTERWORD": "despues",
     "WASWORD": "fue es estuvo",
