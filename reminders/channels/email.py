@@ -66,7 +66,9 @@ class EmailChannel:
             leave(server)
         return name
 
-    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+    def find(
+        self, outgoing: Outgoing, since: datetime, taken: frozenset[str], until: datetime | None = None
+    ) -> str | None:
         """Raise CannotSay: a mail server keeps no list. Sent again, the mail has the same Message-ID."""
         raise CannotSay("A mail server cannot say whether it has a mail.")
 

@@ -16,7 +16,9 @@ class LocalChannel:
         """Return a receipt built from the key, the same at every try."""
         return f"local-{outgoing.key}"
 
-    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+    def find(
+        self, outgoing: Outgoing, since: datetime, taken: frozenset[str], until: datetime | None = None
+    ) -> str | None:
         """Return the same receipt: what was claimed has been accepted."""
         return self.send(outgoing)
 

@@ -33,7 +33,9 @@ class RecordingChannel:
             raise error
         return self.receipts[outgoing.key]
 
-    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+    def find(
+        self, outgoing: Outgoing, since: datetime, taken: frozenset[str], until: datetime | None = None
+    ) -> str | None:
         """Return the receipt kept for this key, unless another row holds it."""
         receipt = self.receipts.get(outgoing.key)
         return None if receipt in taken else receipt

@@ -93,10 +93,13 @@ class SmsChannel:
                     raise failure from None
         raise AssertionError("a channel has at least one client")
 
-    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+    def find(
+        self, outgoing: Outgoing, since: datetime, taken: frozenset[str], until: datetime | None = None
+    ) -> str | None:
         """Return the SID of a text whose answer was lost, None when the provider's list has none; raises CannotSay.
 
-        Ours has our To, our exact body and was made from 60 s before the claim to 10 minutes after it. A text that
+        Ours has our To, our exact body and was made from 60 s before the claim to 10 minutes after it (or to
+        `until`, after a restore, where nobody knows when it was claimed). A text that
         has not left yet has no date_sent, and a list filtered by it may leave that text out, so the whole list for
         this number is read when the filtered one has none.
         """
@@ -107,7 +110,7 @@ class SmsChannel:
                 if not row.is_inbound
                 and (row.to, row.body) == (outgoing.to, outgoing.body)
                 and row.sid not in taken
-                and since - BEFORE_CLAIM - SECOND < row.created_at <= since + AFTER_CLAIM
+                and since - BEFORE_CLAIM - SECOND < row.created_at <= (until or since + AFTER_CLAIM)
             ]
             if made:
                 return min(made)[1]

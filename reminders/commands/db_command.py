@@ -3,14 +3,24 @@
 import argparse
 import os
 from collections.abc import Callable
+from datetime import timedelta
 from pathlib import Path
 
+from sqlalchemy.exc import SQLAlchemyError
+
+from reminders import jobs
 from reminders.clock import system_clock
-from reminders.flows import audit
+from reminders.errors import BadInput, Refused
+from reminders.flows import audit, tick
+from reminders.flows import restore as flow
 from reminders.settings import Settings
 from reminders.settings.key_file import signing_keys
-from reminders.store import integrity, schema, seed
+from reminders.store import backup as store_backup
+from reminders.store import integrity, marks, schema, seed
 from reminders.store.db import Database
+from reminders.wiring import App, build_app, journal_of
+
+RUNNING = timedelta(minutes=1)  # a sender's heartbeat younger than this means that it runs
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -18,6 +28,13 @@ def configure(parser: argparse.ArgumentParser) -> None:
     actions = parser.add_subparsers(dest="action", required=True, metavar="upgrade|check|backup|restore|resume")
     actions.add_parser("upgrade", help="create the database, or bring it to the newest schema")
     actions.add_parser("check", help="look whether the file, the schema and the audit log are whole")
+    backup = actions.add_parser("backup", help="write a backup while everything runs")
+    backup.add_argument("file", metavar="FILE")
+    bring = actions.add_parser(
+        "restore", help="put a backup in the place of the database; what was there is kept aside"
+    )
+    bring.add_argument("file", metavar="FILE")
+    actions.add_parser("resume", help="let a restored database send again, once it knows what happened since")
 
 
 def run(args: argparse.Namespace) -> int:
@@ -56,4 +73,68 @@ def check(settings: Settings, _args: argparse.Namespace) -> int:
     return 1 if found else 0
 
 
-ACTIONS: dict[str, Callable[[Settings, argparse.Namespace], int]] = {"upgrade": upgrade, "check": check}
+def backup(settings: Settings, args: argparse.Namespace) -> int:
+    """Write a backup; say what it does not hold."""
+    db = Database(settings.database_url)
+    schema.require_ready(db)
+    path = Path(args.file)
+    if not path.absolute().parent.is_dir():
+        raise BadInput(f"FILE: the folder of {path} is not there.")
+    store_backup.write(db, path, settings.backup_key, system_clock())
+    db.close()
+    print(f"{path} holds the whole database{', sealed' if settings.backup_key else ''}.")
+    print("Keep with it, elsewhere: the secret key and the journal, which a backup does not hold.")
+    return 0
+
+
+def restore(settings: Settings, args: argparse.Namespace) -> int:
+    """Put a backup in the place of the database."""
+    app = build_app(settings)
+    refuse_while_running(app)
+    made_at = store_backup.bring_back(app.db, Path(args.file), settings.backup_key, aside_of(settings))
+    signing_keys(settings)
+    print(f"{integrity.place_of(app.db)} holds the record up to {made_at:%Y-%m-%d %H:%M} UTC.")
+    print("What was there before is kept beside it. Nothing is sent before: reminders db resume")
+    return 0
+
+
+def aside_of(settings: Settings) -> Path:
+    """Return where the database that a restore replaces is kept."""
+    path = settings.database_path or (settings.backup_dir or Path.cwd()) / "reminders"
+    return path.absolute().with_name(f"{path.name}.before-restore-{system_clock():%Y%m%dT%H%M%SZ}")
+
+
+def refuse_while_running(app: App) -> None:
+    """Raise Refused while a process sends from the database that would be replaced."""
+    path = app.settings.database_path
+    if path is not None and not path.exists():
+        return
+    try:
+        with app.db.read() as tx:
+            beat = marks.mark(tx, f"{tick.HEARTBEAT}sender")
+    except SQLAlchemyError:
+        return  # what is there is no database of ours, or too old to be at work
+    if beat is not None and beat.at is not None and timedelta(0) <= app.clock() - beat.at < RUNNING:
+        raise Refused(
+            "The service is running: stop `reminders serve` and `reminders work`, wait a minute, then restore."
+        )
+
+
+def resume(settings: Settings, _args: argparse.Namespace) -> int:
+    """Let a restored database send again; print what was found."""
+    app = build_app(settings)
+    schema.require_ready(app.db)
+    worker = jobs.worker_of(app)
+    done = flow.resume(worker.sender, worker.fetchers, journal_of(settings).lines(), app.clock())
+    for line in flow.said(done):
+        print(line)
+    return 0
+
+
+ACTIONS: dict[str, Callable[[Settings, argparse.Namespace], int]] = {
+    "upgrade": upgrade,
+    "check": check,
+    "backup": backup,
+    "restore": restore,
+    "resume": resume,
+}

@@ -108,11 +108,13 @@ class Channel(Protocol):
         Raises SendError: `permanent` when trying again cannot help, `unknown` when the provider may have it.
         """
 
-    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+    def find(
+        self, outgoing: Outgoing, since: datetime, taken: frozenset[str], until: datetime | None = None
+    ) -> str | None:
         """Return the receipt of an attempt whose answer was lost, None when the provider has none.
 
         `since` is the claim's instant by the machine's clock, `taken` are receipts that other rows hold.
-        Raises CannotSay.
+        `until` is given where the attempt may have been made long after `since`. Raises CannotSay.
         """
 
 

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from reminders.clock import Clock
 from reminders.flows import deliver, digest, escalate, fetch, morning, plan, progress, receive, sweep
 from reminders.flows.deliver import Sender
-from reminders.store import due, marks
+from reminders.store import due, marks, restored
 from reminders.store.db import Database, Tx
 
 LEASE_SECONDS = 120
@@ -73,6 +73,8 @@ def run(worker: Worker, now: datetime) -> Round:
     hear(worker, now)
     work_through(worker, now, done)
     worker.sender.answers_only = not is_caught_up(worker, now)
+    if is_held_back(worker.db):
+        done.said.append("This database was brought back from a file: nothing is sent before `reminders db resume`.")
     sent = deliver.send_due(worker.sender)
     done.sent, done.failed, done.waiting = sent.sent, sent.failed, sent.waiting
     return done
@@ -157,6 +159,12 @@ def is_caught_up(worker: Worker, now: datetime) -> bool:
             return False
     worker.was_away = False
     return True
+
+
+def is_held_back(db: Database) -> bool:
+    """Return whether a restored database has not been let send again."""
+    with db.read() as tx:
+        return restored.waits_since(tx) is not None
 
 
 def has_been_away(db: Database, now: datetime) -> bool:

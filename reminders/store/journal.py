@@ -83,7 +83,7 @@ def lines(tx: Tx, seen: Changes) -> Iterator[Line]:
     for client in seen.clients:
         if client.died_on is not None:
             yield client_line(tx, "death", client.id, None) | {"on": client.died_on.isoformat()}
-        if client.closed_at is not None:
+        if client.closed_at is not None and client.closed_reason != "erased":
             yield client_line(tx, "discharge", client.id, client.closed_at) | {"reason": client.closed_reason}
     yield from seen.erased
     for alert in seen.alerts:
