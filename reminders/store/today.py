@@ -88,7 +88,9 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
         )
     )
     pairs: list[Any] = [*alert_pairs, *note_pairs, *hold_pairs, *proposal_pairs]
-    people = {client.id or 0: client for _, client in pairs if client is not None} | {one.id or 0: one for one in unchecked}
+    people = {client.id or 0: client for _, client in pairs if client is not None} | {
+        one.id or 0: one for one in unchecked
+    }
     alerts = [alert for alert, _ in alert_pairs]
     words = words_of(tx, alerts)
     return Facts(
@@ -172,7 +174,7 @@ def first_days(tx: Tx, client_ids: Sequence[int]) -> dict[int, Any]:
     """Return the next planned day of some clients."""
     found: dict[int, Any] = {}
     for part in chunks(client_ids):
-        statement = select(ExerciseSession.client_id, ExerciseSession.on_date).where(
+        statement = select(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
             col(ExerciseSession.client_id).in_(part), ExerciseSession.state == "planned"
         )
         for client_id, on_date in tx.exec(statement.order_by(col(ExerciseSession.on_date).desc())):

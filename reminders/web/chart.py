@@ -73,10 +73,9 @@ def chart(drawn: Drawn, title: str) -> str:
     scale = Scale(min(dates), max((max(dates) - min(dates)).days, 6))
     parts = [axis(scale), levels(drawn, scale), weeks(scale), steps(drawn, scale)]
     parts += [line(drawn, scale), points(drawn, scale), states(drawn, scale), alerts(drawn, scale)]
-    return (
-        f'<svg class="chart" viewBox="0 0 {WIDTH:g} {HEIGHT:g}" role="img" aria-label="{escape(summary(drawn, title))}">'
-        f"{''.join(parts)}</svg>"
-    )
+    label = escape(summary(drawn, title))
+    head = f'<svg class="chart" viewBox="0 0 {WIDTH:g} {HEIGHT:g}" role="img" aria-label="{label}">'
+    return f"{head}{''.join(parts)}</svg>"
 
 
 def summary(drawn: Drawn, title: str) -> str:
