@@ -29,7 +29,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     actions.add_parser("upgrade", help="create the database, or bring it to the newest schema")
     actions.add_parser("check", help="look whether the file, the schema and the audit log are whole")
     backup = actions.add_parser("backup", help="write a backup while everything runs")
-    backup.add_argument("file", metavar="FILE")
+    backup.add_argument("file", metavar="FILE", nargs="?", help="without it, a dated file in REMINDERS_BACKUP_DIR")
     bring = actions.add_parser(
         "restore", help="put a backup in the place of the database; what was there is kept aside"
     )
@@ -77,7 +77,7 @@ def backup(settings: Settings, args: argparse.Namespace) -> int:
     """Write a backup; say what it does not hold."""
     db = Database(settings.database_url)
     schema.require_ready(db)
-    path = Path(args.file)
+    path = Path(args.file) if args.file else dated(settings)
     if not path.absolute().parent.is_dir():
         raise BadInput(f"FILE: the folder of {path} is not there.")
     store_backup.write(db, path, settings.backup_key, system_clock())
@@ -85,6 +85,13 @@ def backup(settings: Settings, args: argparse.Namespace) -> int:
     print(f"{path} holds the whole database{', sealed' if settings.backup_key else ''}.")
     print("Keep with it, elsewhere: the secret key and the journal, which a backup does not hold.")
     return 0
+
+
+def dated(settings: Settings) -> Path:
+    """Return a file in the folder for backups, named by the day; raises BadInput when no folder is set."""
+    if settings.backup_dir is None:
+        raise BadInput("FILE is needed where REMINDERS_BACKUP_DIR is not set.")
+    return settings.backup_dir / f"reminders-{system_clock():%Y-%m-%d}.backup"
 
 
 def restore(settings: Settings, args: argparse.Namespace) -> int:
