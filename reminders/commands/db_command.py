@@ -99,6 +99,7 @@ def restore(settings: Settings, args: argparse.Namespace) -> int:
     app = build_app(settings)
     refuse_while_running(app)
     made_at = store_backup.bring_back(app.db, Path(args.file), settings.backup_key, aside_of(settings))
+    app.db.close()
     signing_keys(settings)
     print(f"{integrity.place_of(app.db)} holds the record up to {made_at:%Y-%m-%d %H:%M} UTC.")
     print("What was there before is kept beside it. Nothing is sent before: reminders db resume")
@@ -133,6 +134,7 @@ def resume(settings: Settings, _args: argparse.Namespace) -> int:
     schema.require_ready(app.db)
     worker = jobs.worker_of(app)
     done = flow.resume(worker.sender, worker.fetchers, journal_of(settings).lines(), app.clock())
+    app.db.close()
     for line in flow.said(done):
         print(line)
     return 0
