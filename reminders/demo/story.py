@@ -1,0 +1,292 @@
+"""The simulated weeks: a clock that jumps from one thing that is due to the next, through the service's own flows.
+
+A moment is what can happen at one instant: texts arrive and are read, staff act, the recurring work runs, what is due
+is sent, and what reached the clients makes them write later. Nothing is decided here that the service decides.
+"""
+
+import heapq
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import datetime, timedelta
+from pathlib import Path
+from random import Random
+
+from sqlalchemy import func
+from sqlalchemy import select as sql_select
+from sqlmodel import col, select
+
+from reminders.core.channel import Inbound
+from reminders.core.schedule import at_local, local_date
+from reminders.demo import building
+from reminders.demo.answering import Life, Reached
+from reminders.demo.care import Act, Care
+from reminders.demo.moments import MomentDatabase
+from reminders.demo.people import CLINIC, LINE, Person
+from reminders.flows import deliver, digest, receive, tick
+from reminders.store import marks, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import Alert, Client, Clinic, ExerciseSession, InboundRow, Outbound, Question, Staff
+from reminders.wiring import App, sender_of
+
+GRID_MINUTES = 60  # texts that nobody hurries with come on common minutes, so that fewer moments are lived through
+WORK_HOUR = "09:00"
+JOBS = (tick.SWEEP, tick.PLAN, tick.REVIEW, tick.MORNING, tick.WATCH, tick.ESCALATE)
+
+
+@dataclass(frozen=True)
+class Text:
+    """A text or mail on its way from a client."""
+
+    life: Life
+    address: str
+    words: str
+    answers: str = ""  # the mail of ours that a mail answers
+
+
+@dataclass
+class Story:
+    """The clinic's weeks, under way."""
+
+    app: App
+    db: MomentDatabase
+    lives: dict[int, Life]
+    care: Care
+    now: datetime
+    ends_at: datetime
+    pending: list[tuple[datetime, int, Text | Act | None]] = field(default_factory=list)
+    entered: int = 0
+    arrived: int = 0
+    works_at: datetime | None = None
+    questions_seen: set[int] = field(default_factory=set)
+    sessions_seen: set[int] = field(default_factory=set)
+    last_writer: dict[str, int] = field(default_factory=dict)
+    tell: Callable[[datetime], None] = lambda _: None
+
+    def enter(self, at: datetime, thing: Text | Act | None) -> None:
+        """Write down that something happens at an instant."""
+        self.entered += 1
+        heapq.heappush(self.pending, (at, self.entered, thing))
+
+    def live(self) -> None:
+        """Live through the weeks, moment by moment."""
+        sender = replace(sender_of(self.app, own_clock=True), threads=1)
+        moment: datetime | None = self.now
+        while moment is not None and moment < self.ends_at:
+            self.now = moment
+            moment = self.happen(sender)
+            self.tell(self.now)
+        self.now = self.ends_at
+        self.happen(sender)
+
+    def happen(self, sender: deliver.Sender) -> datetime | None:
+        """Let everything of this instant happen, in one transaction; return when something happens next."""
+        with self.db.moment() as tx:
+            known = [*tx.exec(select(Clinic)), *tx.exec(select(Staff))]  # kept, so that flows find them without asking
+            texts, acts = self.taken()
+            self.hear(tx, texts)
+            for act in acts:
+                act(tx, self.now)
+            self.work(tx)
+            waits = outbox.next_due_at(tx)
+            if waits is not None and waits <= self.now:
+                self.reach(tx, send(sender))
+            for at, act in self.care.look(tx, self.now):
+                self.enter(max(at, self.now), act)
+            assert known
+            return self.next_moment(tx)
+
+    def next_moment(self, tx: Tx) -> datetime | None:
+        """Return when something happens next; what has come due already happens a minute later."""
+        soon = self.now + timedelta(minutes=1)
+        sends, pressing, patient = next_due(tx)
+        works = [max(pressing, soon)] if pressing is not None else []
+        works += [on_grid(max(patient, soon))] if patient is not None else []
+        works += [next_hour(self.now)]
+        self.works_at = min(works)
+        moments = [self.works_at, *([self.pending[0][0]] if self.pending else [])]
+        moments += [max(sends, soon)] if sends is not None else []
+        return max(min(moments), self.now)
+
+    def taken(self) -> tuple[list[Text], list[Act]]:
+        """Return what clients and staff do at this instant."""
+        texts: list[Text] = []
+        acts: list[Act] = []
+        while self.pending and self.pending[0][0] <= self.now:
+            thing = heapq.heappop(self.pending)[2]
+            if isinstance(thing, Text):
+                texts.append(thing)
+            elif thing is not None:
+                acts.append(thing)
+        return texts, acts
+
+    def hear(self, tx: Tx, texts: Sequence[Text]) -> None:
+        """Keep what came in and have it handled."""
+        for text in texts:
+            self.arrived += 1
+            self.last_writer[text.address] = self.id_of(text.life)
+            row_id = receive.keep(tx, inbound_of(text, self.arrived, self.now), self.now)
+            row = tx.get(InboundRow, row_id)
+            while row is not None and row.handled_at is None:
+                receive.handle_row(tx, row, self.now)
+                row = tx.exec(select(InboundRow).where(col(InboundRow.handled_at).is_(None)).limit(1)).first()
+
+    def id_of(self, life: Life) -> int:
+        """Return the client that a life belongs to."""
+        return next(client_id for client_id, one in self.lives.items() if one is life)
+
+    def work(self, tx: Tx) -> None:
+        """Do the recurring work that is due."""
+        if is_digest_hour(self.now):
+            digest.run(self.db, self.app.texts, self.now)
+        if self.works_at is None or self.works_at > self.now:
+            return
+        for job in JOBS:
+            while job.is_due(tx, self.now) and job.work(tx, self.now):
+                pass
+        marks.set_mark(tx, marks.WORKED, at=self.now)
+
+    def reach(self, tx: Tx, sent: Sequence[int]) -> None:
+        """Let what was handed over reach the clients, who may write later."""
+        wanted = select(Outbound).where(col(Outbound.id).in_(sent), col(Outbound.client_id).is_not(None))
+        rows = list(tx.exec(wanted.order_by(col(Outbound.id))))
+        sessions = outbox.sessions_of(tx, [row.session_id for row in rows])
+        questions = self.questions_open(tx) if rows else []
+        day = local_date(self.now, CLINIC["time_zone"])
+        for row in rows:
+            question = self.question_to(row, questions)
+            client_id = self.last_writer.get(row.to, 0) if question == "who" else row.client_id or 0
+            session = sessions.get(row.session_id or 0)
+            if row.kind == "reminder" and session is not None:
+                if session.id in self.sessions_seen:
+                    continue
+                self.sessions_seen.add(session.id or 0)
+            life = self.lives.get(client_id)
+            if life is not None:
+                items = session.items if session else ()
+                self.will_write(life, row, life.reached(Reached(row.kind, question, items, day)))
+
+    def questions_open(self, tx: Tx) -> list[Question]:
+        """Return the open questions that no client has met yet, newest first."""
+        statement = select(Question).where(col(Question.closed_at).is_(None)).order_by(col(Question.id).desc())
+        return [one for one in tx.exec(statement) if one.id not in self.questions_seen]
+
+    def question_to(self, row: Outbound, questions: Sequence[Question]) -> str:
+        """Return the kind of question that a message opened or carries, empty when it asks nothing new."""
+        for one in questions:
+            if one.id not in self.questions_seen and (one.address == row.to or one.client_id == row.client_id):
+                self.questions_seen.add(one.id or 0)
+                return one.kind
+        return ""
+
+    def will_write(self, life: Life, row: Outbound, said: Iterable[tuple[int, str]]) -> None:
+        """Enter what a client writes after a message of ours, each text after the one before."""
+        at = self.now
+        for minutes, words in said:
+            at = at + timedelta(minutes=minutes)
+            if not life.is_in_a_moment:
+                at = on_grid(at)
+            self.enter(at, Text(life, row.to, words, f"row:{row.id}" if row.channel == "email" else ""))
+
+
+def send(sender: deliver.Sender) -> list[int]:
+    """Hand over what is due, claim by claim; return the rows that were accepted."""
+    sent: list[int] = []
+    while True:
+        claims, _, touched = deliver.claim(sender)
+        if claims:
+            sent += deliver.hand_over(sender, claims).ids
+        if touched < deliver.BATCH:
+            return sent
+
+
+def next_due(tx: Tx) -> tuple[datetime | None, datetime | None, datetime | None]:
+    """Return when the next message is due, the next work that cannot wait, and the next that waits for its hour."""
+    waiting = col(Outbound.state) == "waiting"
+    planned = (col(ExerciseSession.state) == "planned") & col(ExerciseSession.queued_at).is_(None)
+    reminded = col(ExerciseSession.state) == "reminded"
+    sent, plan, call, closing, review = (
+        tx.connection()
+        .execute(
+            sql_select(
+                sql_select(func.min(Outbound.due_at)).where(waiting).scalar_subquery(),
+                sql_select(func.min(ExerciseSession.due_at)).where(planned).scalar_subquery(),
+                sql_select(func.min(Alert.next_step_at)).where(col(Alert.state) != "closed").scalar_subquery(),
+                sql_select(func.min(ExerciseSession.closes_at)).where(reminded).scalar_subquery(),
+                sql_select(func.min(Client.review_at)).scalar_subquery(),
+            )
+        )
+        .one()
+    )
+    return sent, earliest(plan, call), earliest(closing, review)
+
+
+def earliest(*moments: datetime | None) -> datetime | None:
+    """Return the earliest of some moments, None when there is none."""
+    return min((one for one in moments if one is not None), default=None)
+
+
+def next_hour(now: datetime) -> datetime:
+    """Return when what lasts long, and the mornings, are looked at next: once a day."""
+    day = local_date(now, CLINIC["time_zone"])
+    today = at_local(day, WORK_HOUR, CLINIC["time_zone"])
+    return today if today > now else at_local(day + timedelta(days=1), WORK_HOUR, CLINIC["time_zone"])
+
+
+def on_grid(at: datetime) -> datetime:
+    """Return the next common moment from an instant on: a minute of each hour, another on each day."""
+    offset = at.toordinal() * 7 % GRID_MINUTES
+    return at.replace(second=0, microsecond=0) + timedelta(minutes=(offset - at.minute) % GRID_MINUTES)
+
+
+def is_digest_hour(now: datetime) -> bool:
+    """Return whether the weekly digest is made now."""
+    day = local_date(now, CLINIC["time_zone"])
+    return day.weekday() == 0 and now == at_local(day, digest.HOUR, CLINIC["time_zone"])
+
+
+def inbound_of(text: Text, number: int, now: datetime) -> Inbound:
+    """Return a client's text or mail as it comes in."""
+    is_mail = "@" in text.address
+    return Inbound(
+        source="email" if is_mail else "sms",
+        provider_id=f"<demo-{number}@example.org>" if is_mail else f"SM{number:032x}",
+        address=text.address,
+        to="clinic@example.org" if is_mail else LINE,
+        text=text.words,
+        raw=text.words.encode(),
+        received_at=now,
+        answers=(text.answers,) if text.answers else (),
+        whole_text=text.words if is_mail else "",
+    )
+
+
+def begin(path: Path, people: Sequence[Person], weeks: int, seed: int, port: int) -> Story:
+    """Return a story about to be lived: the clinic is built, its people enrolled."""
+    begins_at = building.begins_at()
+    ends_on = building.FIRST_DAY + timedelta(weeks=weeks)
+    ends_at = at_local(ends_on, building.ENDS, CLINIC["time_zone"])
+    made: list[Story] = []
+    app = building.build(path, port, people, seed, lambda: made[0].now if made else begins_at)
+    with app.db.read() as tx:
+        clients = list(tx.exec(select(Client).order_by(col(Client.id))))
+    lives = {
+        client.id or 0: Life(person, Random(f"{seed} {person.name} {place}"))
+        for place, (client, person) in enumerate(zip(clients, people, strict=True))
+    }
+    app.db = db = MomentDatabase(app.settings.database_url)
+    story = Story(app, db, lives, Care(Random(f"{seed} staff")), begins_at, ends_at)
+    made.append(story)
+    enter_dates(story, weeks)
+    return story
+
+
+def enter_dates(story: Story, weeks: int) -> None:
+    """Enter the hours of the weekly digests, and what clients write out of their own heads."""
+    zone = CLINIC["time_zone"]
+    for week in range(1, weeks + 1):
+        story.enter(at_local(building.FIRST_DAY + timedelta(weeks=week), digest.HOUR, zone), None)
+    for life in story.lives.values():
+        row = life.person.row
+        address = row.get("mobile") or row.get("email", "")
+        for day, hour, words in life.person.habit.dated:
+            story.enter(at_local(building.FIRST_DAY + timedelta(days=day), hour, zone), Text(life, address, words))
