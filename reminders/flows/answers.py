@@ -8,7 +8,6 @@ from typing import Any
 
 from sqlmodel import col, select
 
-from reminders.core.kinds import kind_of
 from reminders.core.schedule import local_date
 from reminders.flows import say
 from reminders.flows.understand import Heard, Part
@@ -61,6 +60,8 @@ def may_warn(tx: Tx, heard: Heard, part: Part) -> bool:
         return False
     if not heard.people or heard.is_open or part.kind == "stranger":
         return True
+    if part.kind == "stop_level":
+        return False
     zone = heard.speaks_to.time_zone
     return all(local_date(row.created_at, zone) != local_date(heard.now, zone) for row in before)
 
@@ -139,11 +140,10 @@ def queue_shared(tx: Tx, heard: Heard, parts: list[Part], first_id: int, name: s
         session_id=parts[0].session_id,
     )
     row = tx.get(Outbound, queued) if queued is not None else None
-    if row is not None and kind_of(row.kind).is_answer:
-        taken = tx.exec(select(Outbound.id).where(Outbound.key == outbox.answer_key(first_id, name))).first()
-        if taken is None:
-            row.key = outbox.answer_key(first_id, name)
-            tx.flush()
+    key = outbox.answer_key(first_id, name)
+    if row is not None and tx.exec(select(Outbound.id).where(Outbound.key == key)).first() is None:
+        row.key = key
+        tx.flush()
 
 
 def merge(waiting: Outbound, parts: list[Part]) -> None:

@@ -9,6 +9,7 @@ from typing import Any
 from sqlmodel import col, select
 
 from reminders.core.attribution import Holder, named_holders
+from reminders.core.decide import ABOUT_A_SESSION
 from reminders.core.schedule import client_day, local_date, week_of
 from reminders.flows import alert, consent, pause, questions, say
 from reminders.flows.understand import Heard
@@ -124,6 +125,13 @@ def who(tx: Tx, heard: Heard, question: Question) -> bool:
             row.client_id, row.handled_at, row.outcome = min(named), None, ""
     tx.flush()
     return True
+
+
+def says_more(heard: Heard) -> bool:
+    """Return whether a reply that names whose an earlier one was says something of its own."""
+    reading = heard.reading
+    asks_for = reading.intent not in (*ABOUT_A_SESSION, "unclear", "chat")
+    return bool(reading.red_flags or reading.concerns) or asks_for or reading.pain is not None
 
 
 def number_of(choice: Any) -> int | None:

@@ -266,13 +266,14 @@ def tell_desk(tx: Tx, heard: Heard, client: Client, what: str, **details: Any) -
 
 def confirm(heard: Heard) -> None:
     """Note that the address answers sensibly, and for a sure reply that it is still hers."""
-    contact = heard.contact
-    if contact is None or heard.reading.intent in ("unclear", "wrong_number"):
+    reading, own = heard.reading, heard.contact
+    if own is None or reading.intent in ("unclear", "wrong_number"):
         return
-    contact.confirmed_at = contact.confirmed_at or heard.now
-    contact.reminders_unconfirmed = 0
-    if heard.reading.intent in ("report", "skip", "pain") and heard.reading.ask is None and heard.client is not None:
-        contact.last_sure_at = heard.row.received_at
+    for contact in (one for one, _ in heard.people if one.address == own.address):
+        contact.confirmed_at = contact.confirmed_at or heard.now
+        contact.reminders_unconfirmed = 0
+    if reading.intent in ("report", "skip", "pain") and reading.ask is None and heard.client is not None:
+        own.last_sure_at = heard.row.received_at
 
 
 def refuse_address(tx: Tx, clinic: Clinic, row: InboundRow, kind: str, now: datetime) -> None:

@@ -5,6 +5,7 @@ one that can are written together with the mark that it is handled.
 """
 
 import logging
+import traceback
 from datetime import datetime, timedelta
 
 from sqlalchemy import Table, or_
@@ -12,7 +13,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 from sqlmodel import col, select
 
 from reminders.core.channel import Inbound
-from reminders.flows import answers, choices, delivery_status, replies, staff_line, strangers, unverified
+from reminders.flows import answers, choices, delivery_status, replies, say, staff_line, strangers, unverified
 from reminders.flows.understand import Heard, people_at, settle_whose
 from reminders.store import clients
 from reminders.store.db import Database, Tx, lock_client
@@ -22,6 +23,7 @@ LOG = logging.getLogger("reminders.receive")
 TABLE: Table = InboundRow.__table__  # type: ignore[attr-defined]
 FIRST_WAIT, LONGEST_WAIT = timedelta(seconds=30), timedelta(hours=1)
 BATCH = 500
+TELL_AFTER = 2  # failures after which the operator hears: an unread message may hold a danger sign
 
 
 def keep(tx: Tx, inbound: Inbound, now: datetime, *, fetched: bool = False) -> int | None:
@@ -89,8 +91,11 @@ def handle_one(db: Database, row_id: int, now: datetime) -> bool:
             if row is None:
                 return False
             handle_row(tx, row, now)
-    except Exception:
-        LOG.exception("inbound not handled", extra={"inbound_id": row_id})
+    except Exception as error:  # noqa: BLE001 - whatever went wrong, the message stays and is tried again
+        # The error's own words may hold hers: only its kind and place are logged.
+        place = traceback.extract_tb(error.__traceback__)[-1]
+        where = f"{place.filename.rpartition('/')[2]}:{place.lineno}"
+        LOG.error("inbound not handled", extra={"inbound_id": row_id, "error": type(error).__name__, "where": where})
         count_failure(db, row_id, now)
         return False
     return True
@@ -104,6 +109,9 @@ def count_failure(db: Database, row_id: int, now: datetime) -> None:
             return
         row.failures += 1
         row.retry_at = now + min(FIRST_WAIT * 2 ** min(row.failures - 1, 10), LONGEST_WAIT)
+        clinic = strangers.clinic_of(tx, row)
+        if row.failures >= TELL_AFTER and clinic is not None:
+            say.tell_operator(tx, clinic, "unread messages", {"inbound": row.id, "failures": row.failures}, now)
 
 
 def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
@@ -154,7 +162,7 @@ def handle_person(
         handle_known(tx, heard, is_sure)
     answers.flush(tx, heard)
     row.outcome = heard.outcome
-    row.reading = heard.reading.as_dict()
+    row.reading = heard.reading.as_dict() if heard.outcome != "automatic" else None
     return heard
 
 
@@ -163,7 +171,9 @@ def handle_known(tx: Tx, heard: Heard, is_sure: bool) -> None:
     settle_whose(tx, heard)
     question = heard.question
     if question is not None and question.kind == "who" and choices.who(tx, heard, question):
-        return
+        heard.question = None
+        if not choices.says_more(heard):
+            return
     if not is_sure:
         unverified.handle(tx, heard)
         return

@@ -72,6 +72,7 @@ def only_resumes(tx: Tx, heard: Heard, client: Client) -> bool:
 def handle_undecided(tx: Tx, heard: Heard) -> None:
     """Act on a reply from a shared phone when it is not known whose it is; danger never waits for that."""
     reading = heard.reading
+    consent.confirm(heard)
     everyone = [client for _, client in heard.people]
     if reading.red_flags or set(reading.concerns) - {"flare", "bereaved"}:
         made = judge.judge_unattributed(tx, heard.clinic, everyone, heard.row, reading, heard.now)
@@ -126,7 +127,7 @@ def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situatio
         asked=heard.question.kind if heard.question else None,
         unclear_before=last == "unclear",
         is_held=warned or clients.open_hold(tx, client.id or 0) is not None,
-        is_closed=not heard.is_open,
+        is_closed=not heard.is_open or client.state == "closed",
         staff_wrote=wrote is not None and heard.row.received_at - wrote <= STAFF_TALK,
     )
 

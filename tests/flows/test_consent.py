@@ -320,3 +320,90 @@ def test_nothing_that_needs_consent_is_ever_queued_for_a_closed_address(world: W
     waiting = [row for row in world.queued() if row.to == ANA and row.state == "waiting"]
     assert [row.kind for row in waiting if kind_of(row.kind).needs_consent] == []
     assert world.rows(Question, closed_at=None) == []
+
+
+def test_start_ends_a_pause_where_nothing_was_closed(world: World) -> None:
+    from reminders.store.tables import Pause
+
+    ana = reminded(world)
+    world.hear("please pause")
+    world.pass_time(minutes=3)
+
+    world.hear("START")
+
+    assert world.rows(Pause, client_id=ana)[0].ended_at is not None
+    assert templates(world)[-1] == "said_back_resume"
+
+
+def test_at_a_closed_address_a_rating_at_the_stop_level_alerts_and_answers_nothing(world: World) -> None:
+    ana = reminded(world)
+    world.hear("STOP")
+
+    world.hear("done pain 7")
+
+    assert [one.rule for one in world.alerts(ana)] == ["pain_up"]
+    assert templates(world) == ["stopped"]
+
+
+def test_a_second_stop_with_danger_on_one_day_still_confirms_nothing_twice(world: World) -> None:
+    reminded(world)
+    world.hear("I have chest pain")
+    world.pass_time(minutes=5)
+
+    world.hear("stop, I fell and hit my head")
+
+    assert contact(world).consent == "closed"
+    assert [row.kind for row in answers(world)] == ["danger", "stopped"]
+
+
+def test_one_click_soon_after_a_pain_text_may_have_meant_the_exercises(world: World) -> None:
+    ana = reminded(world, email="ana@example.org", channel="sms+email")
+    world.hear("done pain 7")
+
+    with world.db.begin() as tx:
+        found = tx.get(Contact, contact(world, "email").id)
+        assert found is not None
+        consent.unsubscribe(tx, found, world.now)
+
+    assert "opt_out_after_pain" in {one.rule for one in world.alerts(ana)}
+
+
+def test_a_name_with_danger_words_after_whose_is_it_is_judged_too(world: World) -> None:
+    ana, hugo = couple(world)
+    world.hear("done pain 2")
+    world.pass_time(minutes=2)
+
+    world.hear("Hugo, he fell and hit his head")
+
+    assert [one.level for one in world.alerts(hugo)] == ["urgent"]
+    assert world.alerts(ana) == []
+    assert world.sessions(hugo)[0].pain == 2
+
+
+def test_any_reply_confirms_a_shared_phone_for_all_on_it(world: World) -> None:
+    couple(world)
+
+    world.hear("done pain 2")
+
+    assert all(one.confirmed_at is not None for one in world.rows(Contact))
+
+
+def test_thanks_from_a_shared_phone_ask_nothing_and_help_is_for_all(world: World) -> None:
+    couple(world)
+
+    world.hear("thank you")
+    world.hear("HELP")
+
+    assert templates(world) == ["help"]
+
+
+def test_a_discharged_client_is_asked_nothing(world: World) -> None:
+    ana = reminded(world)
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        client.state = "closed"
+
+    world.hear("done")
+
+    assert world.rows(Question) == []

@@ -258,7 +258,7 @@ INTENTS = {
     "other days go to the clinic": ("can we move to Tuesdays instead", ["said_back_reschedule"], ["reschedule"]),
     "later bothers nobody": ("I'll do it later", ["said_back_later"], []),
     "thanks get no answer": ("thank you!", [], []),
-    "today's exercises again": ("please send me todays exercises again", ["reminder"], []),
+    "today's exercises again": ("send me todays exercises again", ["reminder"], []),
 }
 
 
@@ -466,3 +466,91 @@ def test_words_of_her_death_take_back_all_that_waits_and_bring_one_line_once(wor
     world.pass_time(minutes=5)
     world.hear("I told you my mother passed away")
     assert templates(world, ANA) == ["sympathy"]
+
+
+def test_the_operator_hears_of_a_message_that_cannot_be_read(world: World) -> None:
+    keep(world, inbound("x", "P1", world, source="page", answers=("session:none",)))
+
+    receive.handle_waiting(world.db, world.now)
+    assert world.queued("operator") == []
+    world.pass_time(minutes=1)
+    receive.handle_waiting(world.db, world.now)
+
+    assert [row.details["what"] for row in world.queued("operator")] == ["unread messages"]
+
+
+def test_a_message_that_another_worker_has_handled_is_left_alone(world: World) -> None:
+    ana = reminded(world)
+    row_id = world.hear("Y2")
+
+    assert not receive.handle_one(world.db, row_id, world.now)
+    receive.count_failure(world.db, row_id, world.now)
+
+    assert len(world.reports(ana)) == 1
+    assert heard(world, row_id).failures == 0
+
+
+def test_a_bounce_of_nothing_ours_and_a_delay_change_nothing(world: World) -> None:
+    reminded(world, email="ana@example.org", channel="email", mobile="")
+    receipt = world.queued("reminder")[0].receipt
+    for number, (name, code) in enumerate((("<x@example.org>", "5.1.1"), (receipt, "4.2.2"))):
+        keep(
+            world,
+            inbound("", f"m{number}", world, source="email", address="", bounce_of=name, bounce_code=f"smtp:{code}"),
+        )
+
+    receive.handle_waiting(world.db, world.now)
+
+    assert [row.outcome for row in world.rows(InboundRow)] == ["bounce of nothing ours", "delayed"]
+    assert world.queued("reminder")[0].state == "accepted"
+
+
+def test_a_second_extra_of_a_day_is_the_same_session(world: World) -> None:
+    ana = reminded(world)
+    world.hear("Y2")
+    world.now = datetime(2027, 3, 4, 15, 0, tzinfo=UTC)
+
+    world.hear("did them again, pain 3")
+    world.pass_time(minutes=5)
+    world.hear("and once more, all done, pain 2")
+
+    assert [one.kind for one in world.sessions(ana)].count("extra") == 1
+
+
+def test_a_client_who_is_staff_too_reports_from_her_own_phone(world: World) -> None:
+    ben = reminded(world, name="Ben Ames", mobile=BEN)
+
+    world.hear("done pain 2", BEN)
+    world.hear("HELP", BEN)
+
+    assert world.sessions(ben)[0].pain == 2
+    assert [row.template for row in world.rows(Outbound, kind="staff_answer")] == ["staff_help"]
+
+
+def test_a_mail_with_danger_words_from_nobody_we_know_is_shown_and_not_answered(world: World) -> None:
+    keep(world, inbound("I fell and cannot get up", "m1", world, source="email", address="who@example.org"))
+
+    receive.handle_waiting(world.db, world.now)
+
+    assert [(one.client_id, one.level) for one in world.alerts()] == [(None, "urgent")]
+    assert world.rows(Outbound, to="who@example.org") == []
+
+
+def test_a_danger_answer_is_not_repeated_within_a_minute(world: World) -> None:
+    ana = reminded(world)
+
+    for _ in range(3):
+        world.hear("I fell and hit my head")
+        world.pass_time(seconds=10)
+
+    assert [row.kind for row in answers(world)] == ["danger"]
+    assert len(world.reports(ana)) == 3
+
+
+def test_amounts_one_by_one_ask_how_much_of_the_rest(world: World) -> None:
+    ana = reminded(world)
+
+    world.hear("did 2x10 heel raises")
+
+    assert world.sessions(ana)[0].state in ("part", "reminded")
+    assert templates(world)[0] in ("ask_pain", "ask_amount")
