@@ -19,8 +19,8 @@ from reminders.core.channel import Channel, Outgoing
 from reminders.core.pace import Pace
 from reminders.errors import SendError
 from reminders.flows import gate, outcomes, render, unknown
-from reminders.store import marks, outbox
-from reminders.store.db import Database, Tx
+from reminders.store import marks, outbox, restored
+from reminders.store.db import Database, Tx, free_clients
 from reminders.store.tables import Attempt, Client, Outbound
 from reminders.texts import Texts
 
@@ -44,6 +44,7 @@ class Sender:
     operator_email: str = ""
     own_clock: bool = False  # a given clock rules leases too; without one PostgreSQL's does
     threads: int = THREADS
+    batch: int = BATCH
     answers_only: bool = False  # after a stop, until what came meanwhile has been fetched
     name: str = field(default_factory=lambda: uuid.uuid4().hex)
     wait: Callable[[float], None] = time.sleep
@@ -108,37 +109,50 @@ def waiting_count(sender: Sender) -> int:
 
 def claim(sender: Sender) -> tuple[list[Claim], float, int]:
     """Claim the most pressing rows; return them, the seconds to wait when the pace is full, and how many were read."""
+    with sender.db.read() as tx:
+        if not outbox.is_due(tx, sender.clock(), answers_only=sender.answers_only):
+            return [], 0.0, 0
+        if restored.waits_since(tx) is not None:
+            return [], 0.0, 0
     with sender.db.begin() as tx:
         now, moment = sender.clock(), time.monotonic()
         pace = Pace(sender.parts_per_second, pace_free_at(sender, tx), machine_seconds())
         channels = tuple(sender.channels)
         if not pace.has_room(CLAIM_AHEAD_SECONDS):
             channels = tuple(channel for channel in channels if channel != "sms")
-        rows = outbox.due(tx, now, BATCH, channels, answers_only=sender.answers_only)
+        rows = outbox.due(tx, now, sender.batch, channels, answers_only=sender.answers_only)
         if not rows:
             return [], pace.seconds_until_room(CLAIM_AHEAD_SECONDS) if "sms" not in channels else 0.0, 0
-        facts = gate.read_facts(tx, rows, now)
-        until = sender.leases_at(tx) + LEASE
-        taken, attempts = [], []
-        for row in rows:
-            if not admit(sender, tx, row, facts, now):
-                continue
-            if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
-                row.body, row.html, row.subject, row.parts = "", "", "", 0
-                continue
-            row.state, row.claimed_at, row.claim_until, row.claimed_by = "claimed", now, until, sender.name
-            row.called_at = system_clock()
-            row.attempts += 1
-            row.lookups = 0
-            slot = pace.take(row.parts) if row.channel == "sms" else 0.0
-            attempts.append({"outbound_id": row.id, "number": row.attempts, "began_at": now})
-            taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
-        if attempts:
-            tx.execute(insert(Attempt), attempts)
+        free = free_clients(tx, [row.client_id for row in rows])
+        rows = [row for row in rows if row.client_id is None or row.client_id in free]
+        taken = take(sender, tx, rows, pace, now, moment)
         if sender.parts_per_second > 0:
             marks.set_pace(tx, pace.free_at)
         tx.flush()
     return taken, 0.0, len(rows)
+
+
+def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: datetime, moment: float) -> list[Claim]:
+    """Claim those of the due rows that may go now and that the pace has room for."""
+    facts = gate.read_facts(tx, rows, now)
+    until = sender.leases_at(tx) + LEASE
+    taken, attempts = [], []
+    for row in rows:
+        if not admit(sender, tx, row, facts, now):
+            continue
+        if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
+            row.body, row.html, row.subject, row.parts = "", "", "", 0
+            continue
+        row.state, row.claimed_at, row.claim_until, row.claimed_by = "claimed", now, until, sender.name
+        row.called_at = system_clock()
+        row.attempts += 1
+        row.lookups = 0
+        slot = pace.take(row.parts) if row.channel == "sms" else 0.0
+        attempts.append({"outbound_id": row.id, "number": row.attempts, "began_at": now})
+        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
+    if attempts:
+        tx.execute(insert(Attempt), attempts)
+    return taken
 
 
 def pace_free_at(sender: Sender, tx: Tx) -> float:
@@ -257,7 +271,7 @@ def settle(sender: Sender, results: Sequence[tuple[Outbound, str | SendError]]) 
     done = Sent()
     with sender.db.begin() as tx:
         now = sender.clock()
-        fresh = outbox.by_ids(tx, [row.id or 0 for row, _ in results])
+        fresh = outbox.locked(tx, [row.id or 0 for row, _ in results])
         ended: list[dict[str, Any]] = []
         taken: list[tuple[Outbound, str]] = []
         for claimed, outcome in results:

@@ -10,6 +10,7 @@ from sqlmodel import col, select
 from reminders.core.channel import StatusReport
 from reminders.core.provider_codes import treatment
 from reminders.flows import outcomes
+from reminders.store import outbox
 from reminders.store.db import Tx
 from reminders.store.tables import DeliveryEvent, InboundRow, Outbound
 
@@ -47,10 +48,11 @@ def row_of(tx: Tx, report: StatusReport, now: datetime) -> Outbound | None:
 
     An attempt whose answer was lost, or is still to come, is settled as accepted by that: the provider has it.
     """
-    known = tx.exec(select(Outbound).where(Outbound.receipt == report.provider_id).with_for_update()).first()
-    if known is not None or not report.row:
-        return known
-    row = tx.exec(select(Outbound).where(Outbound.id == report.row).with_for_update()).first()
+    known = tx.exec(select(Outbound.id).where(Outbound.receipt == report.provider_id)).first()
+    wanted = known or report.row
+    row = outbox.locked(tx, [wanted]).get(wanted) if wanted else None
+    if known is not None:
+        return row
     if row is None or row.channel != "sms" or row.to != report.to or row.receipt:
         return None
     this_try = row.state in NOT_SETTLED and row.attempts == report.attempt

@@ -142,7 +142,7 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
         )
         .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
         .limit(limit)
-        .with_for_update(of=ExerciseSession, skip_locked=True)
+        .with_for_update(of=(ExerciseSession, Client), skip_locked=True, key_share=True)
     )
     pairs = list(tx.exec(statement))
     if not pairs:

@@ -32,8 +32,8 @@ def settle(db: Database, channels: Mapping[str, Channel], clock: Clock) -> int:
             held = outbox.receipts_held(tx, row.to)  # read again: a twin of this row may just have taken a receipt
         found, can_say = look_up(channels[row.channel], row, held)
         with db.begin() as tx:
-            fresh = tx.get(Outbound, row.id)
-            if fresh is None or fresh.state != "unknown" or fresh.attempts != row.attempts:
+            fresh = outbox.locked(tx, [row.id or 0]).get(row.id or 0)
+            if fresh is None or not is_same(fresh, row):
                 continue
             apply(tx, fresh, found, can_say, clock())
             settled += 1
@@ -51,6 +51,11 @@ def release(db: Database, clock: Clock) -> None:
             row.claim_until = None
             row.state = "unknown" if row.channel == "sms" else "waiting"
             row.lookups = 0
+
+
+def is_same(fresh: Outbound, row: Outbound) -> bool:
+    """Return whether a row is still as it was before the look-up; else another worker, or a callback, was first."""
+    return (fresh.state, fresh.attempts, fresh.lookups) == ("unknown", row.attempts, row.lookups)
 
 
 def is_time(row: Outbound, now: datetime) -> bool:

@@ -5,7 +5,7 @@ writer loses updates silently. On PostgreSQL a writer locks the client's row fir
 """
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, Protocol
@@ -16,7 +16,10 @@ from sqlmodel import Session as Tx
 
 from reminders.errors import BadInput
 
-__all__ = ["Database", "Tx", "lock_client", "sqlite_path"]
+__all__ = ["Database", "Tx", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
+
+LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
+LOCK_FREE_CLIENTS = text("SELECT id FROM client WHERE id = ANY(:ids) ORDER BY id FOR NO KEY UPDATE SKIP LOCKED")
 
 
 def sqlite_path(url: str) -> Path | None:
@@ -109,7 +112,30 @@ class Database:
         self.engine.dispose()
 
 
+def is_postgres(tx: Tx) -> bool:
+    """Return whether a transaction is one of PostgreSQL's."""
+    return tx.get_bind().dialect.name == "postgresql"
+
+
 def lock_client(tx: Tx, client_id: int) -> None:
     """Let one writer at a time change what hangs on a client; SQLite has one writer anyway."""
-    if tx.get_bind().dialect.name == "postgresql":
-        tx.execute(text("SELECT id FROM client WHERE id = :id FOR UPDATE"), {"id": client_id})
+    lock_clients(tx, [client_id])
+
+
+def lock_clients(tx: Tx, client_ids: Iterable[int | None]) -> None:
+    """Lock several clients, always in the order of their ids, so that no two writers wait for each other.
+
+    NO KEY: a row that only refers to a client may still be written meanwhile, by planning for one.
+    """
+    if not is_postgres(tx):
+        return
+    for client_id in sorted({one for one in client_ids if one is not None}):
+        tx.execute(LOCK_CLIENT, {"id": client_id})
+
+
+def free_clients(tx: Tx, client_ids: Iterable[int | None]) -> set[int]:
+    """Lock those of these clients that nobody else is writing to, waiting for none; return which."""
+    wanted = sorted({one for one in client_ids if one is not None})
+    if not is_postgres(tx) or not wanted:
+        return set(wanted)
+    return set(tx.execute(LOCK_FREE_CLIENTS, {"ids": wanted}).scalars())

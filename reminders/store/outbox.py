@@ -9,7 +9,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 from sqlmodel import SQLModel, col, select
 
 from reminders.core.kinds import kind_of
-from reminders.store.db import Tx
+from reminders.store.db import Tx, lock_clients
 from reminders.store.tables import Attempt, ExerciseSession, Outbound
 
 Row = TypeVar("Row", bound=SQLModel)
@@ -142,6 +142,14 @@ def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], *, answers_o
     return list(tx.exec(statement))
 
 
+def is_due(tx: Tx, now: datetime, *, answers_only: bool = False) -> bool:
+    """Return whether anything waiting is due, by one look into an index."""
+    statement = select(Outbound.id).where(col(Outbound.state) == "waiting", col(Outbound.due_at) <= now)
+    if answers_only:
+        statement = statement.where(col(Outbound.order_full) == 0)
+    return tx.exec(statement.limit(1)).first() is not None
+
+
 def lapsed_claims(tx: Tx, now: datetime, limit: int = 200) -> list[Outbound]:
     """Return claimed messages whose lease has run out: their attempts are unknown."""
     statement = (
@@ -189,9 +197,11 @@ def receipts_held(tx: Tx, to: str) -> frozenset[str]:
     return frozenset(found)
 
 
-def by_ids(tx: Tx, ids: Sequence[int]) -> dict[int, Outbound]:
-    """Return rows by their ids."""
-    return {row.id or 0: row for row in tx.exec(select(Outbound).where(col(Outbound.id).in_(ids)))}
+def locked(tx: Tx, ids: Sequence[int]) -> dict[int, Outbound]:
+    """Return rows by their ids, as they stand and locked: their clients first, as every writer does."""
+    lock_clients(tx, tx.exec(select(Outbound.client_id).where(col(Outbound.id).in_(ids))))
+    statement = select(Outbound).where(col(Outbound.id).in_(ids)).order_by(col(Outbound.id)).with_for_update()
+    return {row.id or 0: row for row in tx.exec(statement)}
 
 
 def sessions_of(tx: Tx, ids: Iterable[int | None]) -> dict[int, ExerciseSession]:
