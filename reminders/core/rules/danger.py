@@ -113,7 +113,7 @@ def falls_counted(count: int, since: str) -> Finding | None:
     """
     if count < 1:
         return None
-    return Finding("falls_counted", TODAY, "counted", {"count": count, "since_on": since})
+    return Finding("falls_counted", TODAY, "counted" if since else "told", {"count": count, "since_on": since or None})
 
 
 def wording(reading: Mapping[str, Any], findings: list[Finding]) -> str | None:

@@ -111,6 +111,8 @@ class History:
         """Return the history without what lies after a day, mornings included."""
         kept = (
             replace(one, mornings=tuple(morning for morning in one.mornings if morning.on <= day))
+            if one.mornings
+            else one
             for one in self.sessions
             if one.on <= day
         )
