@@ -1,8 +1,8 @@
 """A second opinion on the intent: a small trained text classifier, for wording that no rule foresaw.
 
-It is linear: each piece of a text (words, pairs of words, runs of three to five letters) adds its weight to each intent.
-Weights stand in weights/<language>.json, written by `python -m tests.corpus.train` from the corpora to build on; they
-are read with the standard library. It never decides on danger signs, numbers or opt-outs by itself.
+It is linear: each piece of a text (words, pairs of words, runs of three to five letters) adds its weight to each
+intent. Weights stand in weights/<language>.json, written by `python -m tests.corpus.train` from the corpora to build
+on; they are read with the standard library. It never decides on danger signs, numbers or opt-outs by itself.
 """
 
 import json
@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
+from itertools import pairwise
 
 WORD = re.compile(r"[a-z#']+|[^\sa-z#']")
 DIGITS = re.compile(r"\d+")
@@ -52,7 +53,7 @@ def pieces_of(text: str, asked: str | None) -> Iterator[tuple[str, float]]:
     framed = ["^", *words, "$"]
     line = f" {' '.join(words)} "
     found = set(framed)
-    found.update(f"{first}_{second}" for first, second in zip(framed, framed[1:], strict=False))
+    found.update(f"{first}_{second}" for first, second in pairwise(framed))
     for piece in found:
         yield piece, 1.0
     runs = {f"c:{line[at : at + size]}" for size in LETTER_RUNS for at in range(len(line) - size + 1)}

@@ -1,8 +1,8 @@
 """Where the rules and the trained classifier meet: which intent stands, and whether it must be asked.
 
-Danger signs, carrier words and answers to a question are the rules' alone. Where both agree, that is it. Where the rules
-found nothing, a sure classifier fills in; where they differ, the surer one stands, and the service asks unless the
-difference changes nothing in the record.
+Danger signs, carrier words and answers to a question are the rules' alone. Where both agree, that is it. Where the
+rules found nothing, a sure classifier fills in; where they differ, the surer one stands, and the service asks unless
+the difference changes nothing in the record.
 """
 
 from dataclasses import dataclass

@@ -9,13 +9,14 @@ from datetime import date
 
 from reminders.core.reading import answers, completion, dates
 from reminders.core.reading.danger import Danger, Span, find_danger
+from reminders.core.reading.decision import Decision, decision_of
 from reminders.core.reading.exercises import Teller, letter_mentions, mark_mentions, settle_mentions
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
+from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
-from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.pain import Pain, body_part, find_pain
+from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import names_of
 from reminders.core.reading.tokens import Text, cut
@@ -28,14 +29,16 @@ class Read:
     reading: Reading
     text: Text
     spans: dict[str, list[Span]] = field(default_factory=dict)
+    said: dict[str, tuple[str, ...]] = field(default_factory=dict)  # words that spoke for a guessed field
 
     def why(self) -> dict[str, str]:
         """Return field → the words that led to it."""
-        return {
+        told = {
             name: "; ".join(dict.fromkeys(self.text.said(*span) for span in sorted(spans)))
             for name, spans in self.spans.items()
             if spans
         }
+        return told | {name: "; ".join(words) for name, words in self.said.items() if words and name not in told}
 
 
 def read(
@@ -47,15 +50,23 @@ def read(
     today: date | None = None,
 ) -> Read:
     """Return the reading of a text with the words behind it."""
-    grammar = grammar_for(vocabulary_language)
+    evidence, lexicon, exercises = evidence_of(text, vocabulary_language, session, asked, holder)
+    decision = decision_of(evidence, exercises, lexicon)
+    return _reading(evidence, decision, today)
+
+
+def evidence_of(
+    text: str, language: str, session: Sequence[SessionExercise], asked: str | None, holder: str = "self"
+) -> tuple[Evidence, Lexicon, tuple[SessionExercise, ...]]:
+    """Return all that the rules find in a text, in the language it is written in."""
+    grammar = grammar_for(language)
     tokens = cut(text, grammar.lexicon)
-    spoken = language_of(tokens.raw, vocabulary_language)
-    if spoken != vocabulary_language:
+    spoken = language_of(tokens.raw, language)
+    if spoken != language:
         grammar = grammar_for(spoken)
         tokens = cut(text, grammar.lexicon)
-    evidence = _evidence(tokens, grammar, tuple(session), asked, holder)
-    intent = decide(evidence)
-    return _reading(evidence, intent, tuple(session), today)
+    exercises = tuple(session)
+    return _evidence(tokens, grammar, exercises, asked, holder), grammar.lexicon, exercises
 
 
 def _evidence(
@@ -81,7 +92,9 @@ def _evidence(
     teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
     evidence = Evidence(hits, scope, asked, danger, numbers, teller.tell(), Pain(), marked)
     completion.add_groups(evidence, session)
-    is_report = bool(evidence.done() or evidence.told.by_exercise or evidence.has("yes_report") or evidence.told.amounts)
+    is_report = bool(
+        evidence.done() or evidence.told.by_exercise or evidence.has("yes_report") or evidence.told.amounts
+    )
     evidence.pain = find_pain(numbers, hits, scope, asked, is_report)
     return evidence
 
@@ -99,10 +112,9 @@ def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
     return not lexicon.chars("THIRD_DID").isdisjoint(text.signature)
 
 
-def _reading(
-    evidence: Evidence, intent: str, session: tuple[SessionExercise, ...], today: date | None
-) -> Read:
+def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read:
     """Put the reading together."""
+    intent, completed = decision.intent, decision.completed
     danger, pain, told = evidence.danger, evidence.pain, evidence.told
     value = pain.value if intent in ("report", "skip", "pain") else (pain.value if danger.grades else None)
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
@@ -110,9 +122,8 @@ def _reading(
     if value is not None and value >= SEVERE_FROM:
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
-    completed = completion.completed_of(evidence, intent, session)
     is_session = intent in ("report", "skip")
-    amounts = is_session and intent == "report" and not told.by_exercise or bool(told.sets and intent == "report")
+    amounts = (is_session and intent == "report" and not told.by_exercise) or bool(told.sets and intent == "report")
     reading = Reading(
         intent=intent,
         completed=completed,
@@ -131,7 +142,7 @@ def _reading(
         about=_about(evidence.scope, danger),
     )
     reading = replace(reading, choice=answers.choice_of(evidence, reading, today))
-    reading = replace(reading, ask=answers.ask_of(evidence, reading))
+    reading = replace(reading, ask=answers.ask_of(evidence, reading, decision))
     return Read(reading, evidence.scope.text, _spans(evidence, reading))
 
 
