@@ -24,7 +24,7 @@ from reminders.wiring import App, build_app
 
 FIRST_DAY = date(2027, 1, 4)  # a Monday; eight weeks from it lie outside any clock change of the clinic's zone
 OPENS, ENDS = "08:20", "10:20"
-BESIDE = ("", "-wal", "-shm", "-journal", ".key")
+BESIDE = ("", "-wal", "-shm", "-journal", ".journal", ".key")
 
 
 def demo_settings(path: Path, port: int) -> Settings:

@@ -38,7 +38,7 @@ class Habit:
 KEEN = Habit("keen: answers within the hour, nearly always in full", "keen", 0.99, (8, 55), full=0.97, part=0.02,
              no_number=0.02, says={"effort": "easy", "days": "7"})  # fmt: skip
 SORE = Habit("sore: her pain climbs from the third week on until the service stops her", "plain",
-             pain=((1, 2, 3), (7, 4, 4), (9, 5, 5), (11, 6, 7), (13, 2, 3)),
+             pain=((1, 2, 2), (8, 5, 5), (10, 7, 7), (11, 2, 3)),
              says={"settling": "4", "where": "my right hip", "effort": "hard"})  # fmt: skip
 SPANISH = Habit("writes Spanish, in whole sentences", "plain", pain=((1, 1, 3),))
 COUPLE = Habit("shares one phone with the other half of the couple, and signs most texts with a name", "couple", 0.85,

@@ -15,6 +15,14 @@ class MomentDatabase(Database):
 
     running: Tx | None = None
 
+    @classmethod
+    def instead_of(cls, db: Database) -> "MomentDatabase":
+        """Return such a database in the place of another one, which is closed."""
+        made = cls(db.url)
+        made.journal = db.journal
+        db.close()
+        return made
+
     @contextmanager
     def moment(self) -> Iterator[Tx]:
         """Run a block in one write transaction that every other one inside it joins."""

@@ -28,7 +28,7 @@ ENGLISH: Mapping[str, Kinds] = {
         "none": ("N", "Not today", "No exercises today, too tired", "Skipped today, family visiting"),
         "no_number": ("All done!", "Done", "Did them all", "yes done"),
         "late": ("Did yesterday's exercises, forgot to write. Pain {p}", "Yesterday all done, pain {p}"),
-        "chat": ("Thank you", "Thanks!", "ok thank you", "👍"),
+        "chat": ("Thank you", "Thanks!", "ok thank you"),
     },
     "keen": {
         "all": ("Y{p}", "Y{p} thank you", "y{p}", "All done! Pain {p}", "Y{p} 😊", "Done before breakfast, pain {p}"),

@@ -77,6 +77,8 @@ class Story:
             self.tell(self.now)
         self.now = self.ends_at
         self.happen(sender)
+        with self.db.begin() as tx:
+            marks.set_mark(tx, marks.WORKED, at=self.now)
 
     def happen(self, sender: deliver.Sender) -> datetime | None:
         """Let everything of this instant happen, in one transaction; return when something happens next."""
@@ -273,7 +275,7 @@ def begin(path: Path, people: Sequence[Person], weeks: int, seed: int, port: int
         client.id or 0: Life(person, Random(f"{seed} {person.name} {place}"))
         for place, (client, person) in enumerate(zip(clients, people, strict=True))
     }
-    app.db = db = MomentDatabase(app.settings.database_url)
+    app.db = db = MomentDatabase.instead_of(app.db)
     story = Story(app, db, lives, Care(Random(f"{seed} staff")), begins_at, ends_at)
     made.append(story)
     enter_dates(story, weeks)
