@@ -48,7 +48,7 @@ is_current() {
 }
 
 run_pip() {
-    TMPDIR="$(pwd)/.venv/tmp" .venv/bin/python -m pip --disable-pip-version-check install --quiet --no-cache-dir "$@"
+    TMPDIR="$(pwd)/.venv/tmp" .venv/bin/python -m pip --disable-pip-version-check install --quiet --quiet --no-cache-dir "$@"
 }
 
 install_locked() {

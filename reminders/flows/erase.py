@@ -86,7 +86,7 @@ def erase(tx: Tx, texts: Texts, clinic_id: int, client_id: int, by: str, why: st
     blank_digests(tx, texts, client)
     blank_mentions(tx, client)
     for table in HANGING:
-        rows += removed(tx, table, table.client_id == client_id)  # type: ignore[attr-defined]
+        rows += removed(tx, table, table.client_id == client_id)
     blank_client(client, now)
     tx.flush()
     details = {"reason": why, "rows": rows, "kept": {"alert numbers": alerts, "closed addresses": closed}}
@@ -107,8 +107,15 @@ def keep_closed(tx: Tx, client: Client, now: datetime) -> int:
     for contact in clients.contacts_of(tx, client.id or 0):
         if contact.consent == "closed" or closed_elsewhere(tx, contact):
             hashed = addresses.address_hash(tx, contact.address)
-            event = ConsentEvent(clinic_id=client.clinic_id, address=hashed, kind=contact.kind, change="closed")
-            event.how, event.by, event.at = "record erased", "service", now
+            event = ConsentEvent(
+                clinic_id=client.clinic_id,
+                address=hashed,
+                kind=contact.kind,
+                change="closed",
+                how="record erased",
+                by="service",
+                at=now,
+            )
             tx.add(event)
             closed += 1
         if not is_shared(tx, contact):

@@ -5,6 +5,7 @@ writer loses updates silently. On PostgreSQL a writer locks the client's row fir
 """
 
 import sqlite3
+import weakref
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -76,6 +77,8 @@ class Database:
         self.url = url
         self.engine = make_engine(url)
         self.is_postgres = self.engine.dialect.name == "postgresql"
+        # A command forgets its database when it ends; the connections must not wait for the process to end too.
+        weakref.finalize(self, self.engine.dispose)
 
     @contextmanager
     def begin(self) -> Iterator[Tx]:
