@@ -1,6 +1,7 @@
 """`reminders serve`: console, webhooks and API; scheduler and senders in a child process."""
 
 import argparse
+import signal
 import subprocess
 import sys
 import threading
@@ -29,6 +30,8 @@ def run(args: argparse.Namespace) -> int:
     app = opened(args)
     set_up(app.settings.log)
     stop = threading.Event()
+    # The server raises the signal that ended it once more: as an exit, so that the child is ended too.
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
     keeper = threading.Thread(target=keep_child, args=(stop,), daemon=True)
     if not args.no_scheduler:
         keeper.start()
@@ -52,7 +55,8 @@ def run(args: argparse.Namespace) -> int:
 def keep_child(stop: threading.Event) -> None:
     """Keep a worker process running until told to stop; one that died is started again."""
     while not stop.is_set():
-        child = subprocess.Popen([sys.executable, "-m", "reminders", "work"])  # noqa: S603 - our own program
+        command = [sys.executable, "-m", "reminders", "work", "--until-input-ends"]
+        child = subprocess.Popen(command, stdin=subprocess.PIPE)  # noqa: S603 - our own program
         while child.poll() is None and not stop.is_set():
             stop.wait(0.5)
         if stop.is_set():

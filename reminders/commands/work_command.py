@@ -1,6 +1,7 @@
 """`reminders work`: scheduler and senders alone, until stopped."""
 
 import argparse
+import os
 import signal
 import threading
 
@@ -10,7 +11,17 @@ from reminders.logs import set_up
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
-    """The command has no options: what it does is in the settings."""
+    """Add the command's options."""
+    parser.add_argument(
+        "--until-input-ends", action="store_true", help="stop when standard input ends, as it does when its parent dies"
+    )
+
+
+def stop_at_end_of_input(stop: threading.Event) -> None:
+    """Wait for the end of standard input, then stop: whoever began this process is gone."""
+    while os.read(0, 1024):
+        pass
+    stop.set()
 
 
 def run(args: argparse.Namespace) -> int:
@@ -20,5 +31,7 @@ def run(args: argparse.Namespace) -> int:
     stop = threading.Event()
     for number in (signal.SIGTERM, signal.SIGINT):
         signal.signal(number, lambda *_: stop.set())
+    if args.until_input_ends:
+        threading.Thread(target=stop_at_end_of_input, args=(stop,), daemon=True).start()
     jobs.work(app, stop)
     return 0
