@@ -5,7 +5,10 @@ Only the way from rows to `core.rules.history` belongs here; what a rule makes o
 
 from collections.abc import Iterable
 from datetime import date
+from typing import Any
 
+from sqlalchemy import Row
+from sqlalchemy import select as columns
 from sqlmodel import col, select
 
 from reminders.core.levels import Levels, merged
@@ -17,6 +20,20 @@ from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSessio
 
 # The rules look back ten ratings and a few weeks; more sessions than these change nothing.
 SESSIONS_SEEN = 60
+# What a rule looks at of a session; the exercises it showed are the bulk of a row and stay unread.
+SEEN = (
+    col(ExerciseSession.id),
+    col(ExerciseSession.on_date),
+    col(ExerciseSession.kind),
+    col(ExerciseSession.state),
+    col(ExerciseSession.pain),
+    col(ExerciseSession.pain_before),
+    col(ExerciseSession.pain_after),
+    col(ExerciseSession.reps),
+    col(ExerciseSession.rung),
+    col(ExerciseSession.program_id),
+    col(ExerciseSession.is_easy),
+)
 
 
 def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) -> Levels:
@@ -27,11 +44,11 @@ def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) ->
 def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> History:
     """Return a client's history, the newest sessions only unless `most` is None."""
     statement = (
-        select(ExerciseSession)
-        .where(ExerciseSession.client_id == client.id, ExerciseSession.state != "planned")
+        columns(*SEEN)
+        .where(col(ExerciseSession.client_id) == client.id, col(ExerciseSession.state) != "planned")
         .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
     )
-    rows = list(tx.exec(statement.limit(most) if most else statement))
+    rows = list(tx.execute(statement.limit(most) if most else statement))
     mornings = mornings_of(tx, client, [row.id or 0 for row in rows])
     rungs = rung_days(tx, client)
     facts = [session_fact(row, rungs, mornings.get(row.id or 0, ())) for row in rows]
@@ -45,7 +62,7 @@ def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> H
     )
 
 
-def session_fact(row: ExerciseSession, rungs: dict[int, date], mornings: Iterable[Morning]) -> SessionFact:
+def session_fact(row: Row[Any], rungs: dict[int, date], mornings: Iterable[Morning]) -> SessionFact:
     """Return one session as the rules see it."""
     return SessionFact(
         id=row.id or 0,
@@ -83,5 +100,6 @@ def mornings_of(tx: Tx, client: Client, session_ids: list[int]) -> dict[int, lis
 
 def rung_days(tx: Tx, client: Client) -> dict[int, date]:
     """Return, by program version, the local date from which its dose counted."""
-    rows = tx.exec(select(ClientProgram).where(ClientProgram.client_id == client.id))
-    return {row.id or 0: row.rung_since_on for row in rows}
+    statement = columns(col(ClientProgram.id), col(ClientProgram.rung_since_on))
+    rows = tx.execute(statement.where(col(ClientProgram.client_id) == client.id))
+    return {row.id: row.rung_since_on for row in rows}
