@@ -1,4 +1,4 @@
-"""Played from outside by commands alone: enrol, ten weeks of ticks and texts, and the record shows every session state."""
+"""Played from outside by commands alone: ten weeks of ticks and texts, and the record shows every session state."""
 
 import json
 from collections.abc import Callable

@@ -35,5 +35,5 @@ def test_working_days_are_counted_after_the_first_date() -> None:
 
 @pytest.mark.parametrize("text", ["", "mon", "mon/17:00-08:00", "day/08:00-17:00", "mon/8-17"])
 def test_hours_that_cannot_be_read_are_refused(text: str) -> None:
-    with pytest.raises(ValueError, match="hours|mon|day|time"):
+    with pytest.raises(ValueError, match=r"hours|mon|day|time"):
         parse_hours(text, NEW_YORK)

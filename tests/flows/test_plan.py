@@ -94,7 +94,7 @@ def test_a_paused_day_is_paused(world: World) -> None:
 
     world.plan()
 
-    assert [one.state for one in world.sessions(ana)][0] == "paused"
+    assert world.sessions(ana)[0].state == "paused"
     assert [one.session_id for one in world.queued("reminder")] == [world.sessions(ana)[1].id]
 
 
