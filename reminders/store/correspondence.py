@@ -111,7 +111,11 @@ def alerts_json(tx: Tx, clinic_id: int, client_id: int | None = None) -> list[Ro
     statement = select(Alert).where(Alert.clinic_id == clinic_id)
     if client_id is not None:
         statement = statement.where(Alert.client_id == client_id)
-    alerts = list(tx.exec(statement.order_by(col(Alert.id))))
+    return alerts_by_row_json(tx, list(tx.exec(statement.order_by(col(Alert.id)))))
+
+
+def alerts_by_row_json(tx: Tx, alerts: Sequence[Alert]) -> list[Row]:
+    """Return alerts in the record's shape, in a constant number of questions."""
     told: defaultdict[int | None, list[Row]] = defaultdict(list)
     ids = [alert.id for alert in alerts if alert.id is not None]
     dates = dates_of(tx, sorted({session_id for alert in alerts for session_id in alert.session_ids}))

@@ -3,7 +3,6 @@
 What a person may see of a page's rows (her clinic, her clients) is decided in `sight`; what a token is, in `api`.
 """
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from fastapi import Request
@@ -16,29 +15,8 @@ from reminders.web.api.tokens import check_token
 from reminders.web.cookies import session_token
 from reminders.web.deps import app_of
 from reminders.web.forms import Form, read_form
+from reminders.web.refusals import Forbidden, ForgedForm, NeedsConfirming, NeedsSignIn
 from reminders.wiring import App
-
-
-class Forbidden(Exception):
-    """Your role may not do this."""
-
-
-class ForgedForm(Exception):
-    """The form was not made by this console for this session."""
-
-
-@dataclass
-class NeedsSignIn(Exception):
-    """Nobody is signed in, or the session has ended; `kept` is the work of a form that was posted too late."""
-
-    kept: Form | None = None
-
-
-@dataclass
-class NeedsConfirming(Exception):
-    """The person must prove again who she is before this."""
-
-    kept: Form | None = None
 
 
 def rule_of(request: Request) -> Rule:

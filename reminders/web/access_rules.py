@@ -54,7 +54,6 @@ CONSOLE: dict[str, Rule] = {
     "POST /alerts/{alert_id}/close": DECIDES,
     "POST /notes/{note_id}/close": DESK_OR_CARE,
     "POST /proposals/{proposal_id}": DECIDES,
-    "POST /programs/{version_id}/checked": DECIDES,
     "GET /clients": DESK_OR_CARE,
     "GET /clients/{client_id}": CARE,
     "POST /clients/{client_id}/write": CARE,
@@ -133,4 +132,83 @@ OUTSIDE: dict[str, Rule] = {
     "GET /favicon.ico": OPEN,
     "GET /api/v1/openapi.json": OPEN,
 }
-RULES: dict[str, Rule] = OUTSIDE | CONSOLE
+# Other programs: each scope with its routes below /api/v1.
+API_SCOPES: dict[str, tuple[str, ...]] = {
+    "clients:read": (
+        "GET /clients",
+        "GET /clients/{client_id}",
+        "GET /clients/{client_id}/consents",
+        "GET /clients/{client_id}/program",
+    ),
+    "clients:write": (
+        "POST /clients",
+        "PATCH /clients/{client_id}",
+        "POST /clients/{client_id}/consents",
+        "POST /clients/{client_id}/pause",
+        "POST /clients/{client_id}/resume",
+        "POST /clients/{client_id}/close",
+        "POST /clients/{client_id}/reopen",
+    ),
+    "record:write": (
+        "PUT /clients/{client_id}/program",
+        "POST /clients/{client_id}/program/extend",
+        "POST /clients/{client_id}/program/rechecked",
+        "POST /clients/{client_id}/messages",
+        "POST /clients/{client_id}/hold",
+        "POST /clients/{client_id}/clear",
+        "POST /clients/{client_id}/easy-day",
+        "POST /clients/{client_id}/dose",
+        "POST /clients/{client_id}/notes",
+        "POST /sessions/{session_id}/correction",
+    ),
+    "record:read": (
+        "GET /clients/{client_id}/sessions",
+        "GET /clients/{client_id}/reports",
+        "GET /clients/{client_id}/messages",
+        "GET /digests/{week}",
+    ),
+    "record:export": (
+        "POST /clients/{client_id}/export",
+        "POST /clients/{client_id}/erase",
+    ),
+    "alerts:read": (
+        "GET /alerts",
+        "GET /inbox",
+        "GET /proposals",
+    ),
+    "alerts:write": (
+        "POST /alerts/{alert_id}/acknowledge",
+        "POST /alerts/{alert_id}/close",
+        "POST /inbox/{note_id}/settle",
+        "POST /proposals/{proposal_id}",
+    ),
+    "clinic:read": (
+        "GET /clinic",
+        "GET /staff",
+        "GET /levels",
+        "GET /work-list",
+        "GET /delivery",
+    ),
+    "clinic:write": (
+        "PATCH /clinic",
+        "POST /staff",
+        "PATCH /staff/{staff_id}",
+        "POST /staff/{staff_id}/link",
+        "POST /staff/{staff_id}/move",
+        "PUT /levels",
+        "PUT /wording",
+    ),
+    "audit:read": ("GET /audit",),
+}
+API: dict[str, Rule] = {
+    rule.replace(" ", " /api/v1", 1): Rule(scope=scope) for scope, rules in API_SCOPES.items() for rule in rules
+}
+# A demo's own pages; where the database is none these routes do not exist.
+DEMO: dict[str, Rule] = {
+    "GET /demo": OPEN,
+    "GET /demo/sign-in/{staff_id}": OPEN,
+    "POST /demo/sign-in/{staff_id}": OPEN,
+    "GET /demo/phone/{client_id}": OPEN,
+    "POST /demo/phone/{client_id}": OPEN,
+}
+RULES: dict[str, Rule] = DEMO | OUTSIDE | CONSOLE | API

@@ -2,19 +2,26 @@
 
 from fastapi import Depends, FastAPI
 
-from reminders.web import acknowledge_page, client_page, health, static, unsubscribe, webhooks
+from reminders.web import acknowledge_page, client_page, demo, health, static, unsubscribe, webhooks
 from reminders.web.access import guard
-from reminders.web.console import ROUTERS
+from reminders.web.api.description import WORDS
+from reminders.web.api.routers import ROUTERS as FOR_PROGRAMS
+from reminders.web.console.routers import ROUTERS as CONSOLE
 from reminders.web.errors import add_error_pages
 from reminders.web.headers import BodyLimit, SafeHeaders
 from reminders.web.pages import page_environment
 from reminders.wiring import App
+
+LINKS = (client_page.router, acknowledge_page.router, unsubscribe.router)
+MACHINES = (health.router, static.router, webhooks.router)
 
 
 def create_app(app: App) -> FastAPI:
     """Return the web application of an App; the framework's own documentation pages are off."""
     web = FastAPI(
         title="Reminders",
+        description=WORDS,
+        version="1",
         docs_url=None,
         redoc_url=None,
         openapi_url=None,
@@ -23,9 +30,10 @@ def create_app(app: App) -> FastAPI:
     )
     web.state.app = app
     web.state.jinja = page_environment(app.texts.folder)
-    links = (client_page.router, acknowledge_page.router, unsubscribe.router)
-    for router in (health.router, static.router, webhooks.router, *links, *ROUTERS):
+    for router in (*MACHINES, *LINKS, *CONSOLE, *FOR_PROGRAMS):
         web.include_router(router)
+    if demo.is_demo(app):
+        web.include_router(demo.router)
     add_error_pages(web)
     web.add_middleware(BodyLimit)
     web.add_middleware(SafeHeaders, is_https=app.settings.public_url.startswith("https://"))

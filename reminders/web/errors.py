@@ -14,10 +14,10 @@ from starlette.exceptions import HTTPException
 from starlette.responses import JSONResponse, Response
 
 from reminders.errors import BadInput, DatabaseNotReady, NotFound, Refused, ReminderError
-from reminders.web.access import Forbidden, ForgedForm, NeedsConfirming, NeedsSignIn
 from reminders.web.cookies import drop_session
 from reminders.web.forms import Form
 from reminders.web.pages import pages_of, see
+from reminders.web.refusals import Forbidden, ForgedForm, MissingScope, NeedsConfirming, NeedsSignIn, NoToken
 
 log = logging.getLogger("reminders.web")
 
@@ -53,6 +53,8 @@ def add_error_pages(web: FastAPI) -> None:
     web.add_exception_handler(ForgedForm, on_forged)
     web.add_exception_handler(NeedsSignIn, on_sign_in_needed)
     web.add_exception_handler(NeedsConfirming, on_confirming_needed)
+    web.add_exception_handler(NoToken, on_no_token)
+    web.add_exception_handler(MissingScope, on_missing_scope)
     web.add_exception_handler(Exception, on_surprise)
 
 
@@ -131,6 +133,16 @@ def on_confirming_needed(request: Request, error: Exception) -> Response:
     assert isinstance(error, NeedsConfirming)
     kept = packed(error.kept) if error.kept else ""
     return pages_of(request).show("confirm.html", status=401, next=request.url.path, kept=kept, wrong="")
+
+
+def on_no_token(request: Request, _: Exception) -> Response:
+    """Ask for a token."""
+    return problem(401, "Send a token of this clinic that was not revoked.", headers={"WWW-Authenticate": "Bearer"})
+
+
+def on_missing_scope(request: Request, error: Exception) -> Response:
+    """Name the scope that the token lacks."""
+    return problem(403, f"The token needs the scope {error.args[0]}.")
 
 
 def on_surprise(request: Request, error: Exception) -> Response:

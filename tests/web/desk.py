@@ -7,7 +7,7 @@ from fastapi import FastAPI
 from sqlmodel import select
 
 from reminders.settings import Settings
-from reminders.store.tables import Staff
+from reminders.store.tables import ApiToken, Clinic, Staff
 from reminders.texts import Texts
 from reminders.web import auth
 from reminders.web.app import create_app
@@ -67,3 +67,13 @@ def a_desk(world: World) -> Desk:
     settings = Settings(database_url=world.db.url, secret_keys=(SECRET,), public_url=BASE)
     app = App(settings, world.db, {"sms": world.sms, "email": world.email}, Texts(), world.clock)
     return Desk(world, create_app(app))
+
+
+def a_token(world: World, scopes: str, clinic_name: str = "Alder Hill Physio") -> dict[str, str]:
+    """Return the headers of another program of a clinic."""
+    with world.db.begin() as tx:
+        clinic = tx.exec(select(Clinic).where(Clinic.name == clinic_name)).one()
+        token = f"token-of-{clinic.id}-{scopes}".replace(" ", ".")
+        row = ApiToken(clinic_id=clinic.id or 0, token_hash=auth.token_hash(token), scopes=scopes, made_at=world.now)
+        tx.add(row)
+    return {"authorization": f"Bearer {token}"}

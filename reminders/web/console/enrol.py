@@ -1,7 +1,5 @@
 """Enrolling at the desk: five fields and go, or a file whose every row is shown before anything is kept."""
 
-import csv
-import io
 from datetime import datetime
 from typing import Any
 
@@ -22,7 +20,7 @@ from reminders.web import sight
 from reminders.web.auth import Person
 from reminders.web.console.rows import delivery_word
 from reminders.web.deps import AppDep, FormDep, PersonDep
-from reminders.web.forms import Form
+from reminders.web.forms import Form, as_csv
 from reminders.web.pages import Pages, PagesDep, see
 from reminders.wiring import App
 
@@ -88,23 +86,15 @@ def row_in(form: Form, today: str) -> dict[str, str]:
     return row
 
 
-def as_file(row: dict[str, str]) -> bytes:
-    """Return one row as an enrolment file."""
-    made = io.StringIO(newline="")
-    writer = csv.writer(made)
-    writer.writerow(row)
-    writer.writerow(row.values())
-    return made.getvalue().encode()
-
-
 @router.post("/enrol")
 def enrol_one(app: AppDep, pages: PagesDep, person: PersonDep, form: FormDep) -> Response:
     """Enrol one client; with her consent the welcome goes out at once."""
     now = app.clock()
     with app.db.read() as tx:
         clinic = clients.the_clinic(tx, person.clinic_id)
+    form.text("name", "The name", needed=True)
     row = row_in(form, local_date(now, clinic.time_zone).isoformat())
-    enrolled, problems = attempt(app, person, as_file(row), now, keep=True)
+    enrolled, problems = attempt(app, person, as_csv(row), now, keep=True)
     if problems:
         return form_page(app, pages, person, form, problems)
     return see(f"/enrol/{enrolled[0].client.id}")

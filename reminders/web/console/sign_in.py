@@ -16,12 +16,12 @@ from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.tables import Staff
 from reminders.web import auth, guessing, passwords
-from reminders.web.access import ForgedForm
 from reminders.web.cookies import drop_session, session_token, set_session
 from reminders.web.deps import AppDep, CallerDep, FormDep, PersonDep, SecretsDep
 from reminders.web.errors import unpacked
 from reminders.web.forms import Form
 from reminders.web.pages import PagesDep, see
+from reminders.web.refusals import ForgedForm
 
 router = APIRouter(include_in_schema=False)
 

@@ -5,6 +5,7 @@ from datetime import datetime
 from fastapi import APIRouter
 from starlette.responses import Response
 
+from reminders.errors import BadInput
 from reminders.flows import audit, sign_in, staffing
 from reminders.store import clients, staff_view
 from reminders.store.db import Tx
@@ -96,7 +97,9 @@ def record(tx: Tx, person: Person, action: str, staff: Staff, now: datetime) -> 
 def move(app: AppDep, person: PersonDep, form: FormDep, staff_id: int) -> Response:
     """Give all of somebody's clients to a colleague."""
     now = app.clock()
-    to_id = form.whole("to", "The colleague") or 0
+    to_id = form.whole("to", "The colleague")
+    if to_id is None:
+        raise BadInput("Choose the colleague who takes over.")
     with app.db.begin() as tx:
         staff = sight.staff_seen(tx, person.clinic_id, staff_id)
         staffing.move_clients(tx, staff, sight.staff_seen(tx, person.clinic_id, to_id), person.email, now)
