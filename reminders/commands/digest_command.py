@@ -43,7 +43,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print_json({**values, "made": stamp(made_at)})
     if args.text or not (args.json or args.html):
-        print(mail.text, end="")
+        print(mail.text.rstrip())
     return 0
 
 

@@ -52,13 +52,15 @@ class ClientRows:
 def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime) -> list[ClientFacts]:
     """Return what is known of each of a therapist's clients at the end of an ISO week, or now while it runs.
 
-    Who was closed before the week began, or has not yet said yes, is left out.
+    Who was closed before the week began, had not said yes by its end or not yet at all, is left out.
     """
     monday, sunday = week_days(week)
     begins = at_local(monday, "00:00", clinic.time_zone)
     ends = min(at_local(sunday + timedelta(days=1), "00:00", clinic.time_zone), now)
     shown = or_(col(Client.state).in_(SHOWN_STATES), col(Client.closed_at) >= begins)
-    clients = list(tx.exec(select(Client).where(Client.therapist_id == therapist.id, shown).order_by(col(Client.id))))
+    begun = or_(col(Client.active_on).is_(None), col(Client.active_on) <= sunday)
+    hers = select(Client).where(Client.therapist_id == therapist.id, shown, begun)
+    clients = list(tx.exec(hers.order_by(col(Client.id))))
     ids = [client.id for client in clients if client.id is not None]
     sessions = by_client(rows_of(tx, ExerciseSession, ids))
     versions = by_client(rows_of(tx, ClientProgram, ids))
