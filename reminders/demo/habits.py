@@ -77,8 +77,8 @@ HOLIDAY = Habit("visits her sister for two weeks and pauses", "plain", moments={
 FORGETFUL = Habit("forgetful: answers the evening prompt, or the next morning, or not at all", "typos", 0.35,
                   (200, 520), evening=0.55, late=0.5)  # fmt: skip
 TERSE_SPANISH = Habit("writes Spanish, one letter and one digit", "terse", 0.85, (10, 150), no_number=0.04)
-JOINS_LATE = Habit("was invited and starts by herself with a text on the second day", "plain", dated=(
-    (1, "11:05", "START"),), pain=((1, 1, 2),))  # fmt: skip
+JOINS_LATE = Habit("was invited, starts with a text on the second day, and reports the amounts done", "numbers", 0.85,
+                   (20, 200), pain=((1, 0, 2),), dated=((1, "11:05", "START"),))  # fmt: skip
 
 # Those that more clients than the first ones share, in turn: mostly quiet lives, as in a real clinic.
 ORDINARY = (

@@ -79,6 +79,7 @@ class Story:
         self.happen(sender)
         with self.db.begin() as tx:
             marks.set_mark(tx, marks.WORKED, at=self.now)
+        self.tell(self.now)
 
     def happen(self, sender: deliver.Sender) -> datetime | None:
         """Let everything of this instant happen, in one transaction; return when something happens next."""
