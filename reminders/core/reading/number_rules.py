@@ -100,6 +100,7 @@ SHARED_RULES: dict[str, str] = {
         ^ YES|DONE|ALLDONE ,? .? FILL* # $
         ^ YES|DONE DONE|YES|ALL|EXER ,? .? FILL* # $
         ^ YES ,? JOINAND? #
+        ^ YES ,? .? #
         . YES FILL* # $
         YES ~ EXERNOUN ,? # $
         . FILL* # $
@@ -119,6 +120,9 @@ SHARED_RULES: dict[str, str] = {
         # FILL* BODY
         AND FILL* # $
         AND FILL* # NOWISH|IN_BODY
+    """,
+    "yes_report": """
+        ^ YES ,? .? #
     """,
     "num.retracted": """
         NOT FILL? FILL? #

@@ -271,7 +271,8 @@ RULES = {
     """,
     "danger.severe_pain": """
         SEVERE
-        worst pain|ever|ache|agony|hurt
+        worst ever|agony
+        worst pain|ache|hurt ive|i|weve|ever|yet|imaginable|possible
         worst ~ PAIN ~ life|ever|had
         worst its|it ever
         CANT|cant|couldnt|cannot ~ stand|bear|take|tolerate|handle|endure ~ PAIN

@@ -208,7 +208,8 @@ RULES = {
         me muero de|del dolor
         muero ~ dolor
         me esta|estan|tiene matando ~ !de !hambre !calor !nieto !risa
-        peor dolor
+        peor dolor de|en mi|la vida
+        peor dolor que|imaginable|posible|jamas|nunca
         dolor mas fuerte ~ vida
         lloro|llore|llorando|grito|grite|gritando|chillando|llorar|gritar|aullando ~~ dolor|duele
         dolor|duele ~~ llorar|llorando|gritar|grito|lloro|grite|gritos|chillar|vomite|vomitar|desmayo
