@@ -6,7 +6,7 @@ paused or unsent days), `replan` starts over after a change of days, hour, zone,
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, timedelta
+from datetime import date, datetime, timedelta
 
 from sqlalchemy import delete, insert
 from sqlmodel import col, select
@@ -294,15 +294,3 @@ def change_schedule(tx: Tx, client: Client, days: str, time: str, zone: str, now
     tx.flush()
     replan(tx, client, now)
     return from_on
-
-
-def earliest_due_at(tx: Tx) -> datetime | None:
-    """Return when the next planned session is due."""
-    statement = (
-        select(ExerciseSession.due_at)
-        .where(ExerciseSession.state == "planned", col(ExerciseSession.queued_at).is_(None))
-        .order_by(col(ExerciseSession.due_at))
-        .limit(1)
-    )
-    found = tx.exec(statement).first()
-    return found.astimezone(UTC) if found else None
