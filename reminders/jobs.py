@@ -52,8 +52,12 @@ def guarded(name: str, job: Callable[[], None]) -> None:
 
 
 def work(app: App, stop: threading.Event) -> None:
-    """Run scheduler and sender until told to stop."""
-    worker = worker_of(app)
+    """Run scheduler and sender of an App until told to stop."""
+    keep_working(worker_of(app), stop)
+
+
+def keep_working(worker: Worker, stop: threading.Event) -> None:
+    """Run a worker's jobs and send until told to stop."""
     scheduler = scheduler_of(worker)
     guarded("hear", lambda: tick.hear(worker, worker.clock()))
     guarded("round", lambda: one_round(worker))

@@ -199,7 +199,7 @@ def receipts_held(tx: Tx, to: str) -> frozenset[str]:
 
 def locked(tx: Tx, ids: Sequence[int]) -> dict[int, Outbound]:
     """Return rows by their ids, as they stand and locked: their clients first, as every writer does."""
-    lock_clients(tx, tx.exec(select(Outbound.client_id).where(col(Outbound.id).in_(ids))))
+    lock_clients(tx, tx.exec(select(col(Outbound.client_id)).where(col(Outbound.id).in_(ids))))
     statement = select(Outbound).where(col(Outbound.id).in_(ids)).order_by(col(Outbound.id)).with_for_update()
     return {row.id or 0: row for row in tx.exec(statement)}
 
