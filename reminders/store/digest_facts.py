@@ -26,8 +26,10 @@ from reminders.store.tables import (
     ExerciseSession,
     Flag,
     Hold,
+    InboundRow,
     Pause,
     Proposal,
+    Question,
     Staff,
 )
 
@@ -47,6 +49,7 @@ class ClientRows:
     flags: Sequence[Flag]
     notes: Sequence[ClinicNote]
     alerts: Sequence[Alert]
+    falls: int | None = None
 
 
 def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime) -> list[ClientFacts]:
@@ -70,6 +73,7 @@ def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime)
     flags = by_client(row for row in rows_of(tx, Flag, ids) if begins <= row.at < ends)
     notes = by_client(row for row in rows_of(tx, ClinicNote, ids) if row.kind in ASKED_OF_US and row.closed_at is None)
     alerts = by_client(alerts_of(tx, ids, begins, ends))
+    falls = falls_told(tx, rows_of(tx, Question, ids), begins, ends)
     return [
         client_facts(
             client,
@@ -84,6 +88,7 @@ def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime)
                 flags=flags[client.id],
                 notes=notes[client.id],
                 alerts=alerts[client.id],
+                falls=falls.get(client.id or 0),
             ),
         )
         for client in clients
@@ -132,7 +137,29 @@ def client_facts(client: Client, levels: Levels, days: tuple[date, date], rows: 
         recheck_on=newest.recheck_on if newest and newest.rechecked_on is None else None,
         end_on=newest.end_on if newest else None,
         program_unchecked=not client.precautions_stated,
+        falls=rows.falls,
     )
+
+
+def falls_told(tx: Tx, questions: Sequence[Question], begins: datetime, ends: datetime) -> dict[int, int]:
+    """Return how many falls each client counted when she was asked, for those who answered between two instants."""
+    told: dict[int, int] = {}
+    for question in questions:
+        answered_at = question.closed_at
+        if question.kind != "falls" or question.closed_how != "answered" or answered_at is None:
+            continue
+        if not begins <= answered_at < ends:
+            continue
+        replies = select(InboundRow).where(
+            InboundRow.client_id == question.client_id,
+            col(InboundRow.received_at) >= question.asked_at,
+            col(InboundRow.received_at) <= answered_at,
+        )
+        for reply in tx.exec(replies.order_by(col(InboundRow.received_at))):
+            count = str((reply.reading or {}).get("choice"))
+            if count.isdigit() and question.client_id is not None:
+                told[question.client_id] = int(count)
+    return told
 
 
 def usual_by(client: Client, levels: Levels, last: date, sessions: Sequence[ExerciseSession]) -> float:

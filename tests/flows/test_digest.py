@@ -4,9 +4,20 @@ import pytest
 from sqlmodel import select
 
 from reminders.flows import digest
-from reminders.store.tables import Client, Clinic, Digest, ExerciseSession, Flag, Hold, Outbound, Staff
+from reminders.store.tables import (
+    Client,
+    Clinic,
+    Digest,
+    ExerciseSession,
+    Flag,
+    Hold,
+    InboundRow,
+    Outbound,
+    Question,
+    Staff,
+)
 from reminders.texts import LANGUAGES, Texts
-from tests.clinic import World
+from tests.clinic import ANA, World
 
 MONDAY_7 = datetime(2027, 3, 15, 11, 0, tzinfo=UTC)  # 07:00 in New York, the day after the clocks went forward
 WEEK = "2027-W10"
@@ -142,6 +153,34 @@ def test_a_name_with_signs_of_markup_stays_a_name(world: World, language: str) -
     assert "<b>" not in mail.html
     assert "Ana &lt;b&gt;Ruiz&lt;/b&gt; &amp; Co" in mail.html
     assert "Ana <b>Ruiz</b> & Co" in mail.text
+
+
+def test_falls_that_she_counted_when_asked_are_told(world: World) -> None:
+    client_id = with_record(world)
+    asked_at, answered_at = datetime(2027, 3, 11, 15, 0, tzinfo=UTC), datetime(2027, 3, 11, 16, 0, tzinfo=UTC)
+    with world.db.begin() as tx:
+        question = Question(client_id=client_id, address=ANA, kind="falls", asked_at=asked_at, lapses_at=MONDAY_7)
+        question.closed_at, question.closed_how = answered_at, "answered"
+        reply = InboundRow(source="sms", provider_id="SM1", address=ANA, text="2", raw=b"", received_at=answered_at)
+        reply.kept_at, reply.handled_at, reply.client_id, reply.reading = (
+            answered_at,
+            answered_at,
+            client_id,
+            {"choice": "2"},
+        )
+        tx.add_all([question, reply])
+    make(world)
+
+    (kept,) = world.rows(Digest, week=WEEK)
+    assert kept.values["clients"][0]["falls"] == 2
+    assert "Falls told: 2" in kept.text
+
+
+def test_who_was_enrolled_after_the_week_is_left_out(world: World) -> None:
+    world.now = MONDAY_7
+    world.enrol()
+
+    assert make(world) == 0
 
 
 def test_who_was_closed_before_the_week_is_left_out(world: World) -> None:
