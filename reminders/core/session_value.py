@@ -104,6 +104,21 @@ def session_value(reports: Sequence[Stated]) -> SessionValue:
     return SessionValue(completed, *amount, max(pains, default=None), *apart)
 
 
+def so_far(value: SessionValue, at: datetime) -> Stated:
+    """Return a value as one report that states all of it: what a newer plain report is added to gives the same value
+    as all reports before it, as long as no correction is among what comes.
+    """
+    reading = {
+        "completed": value.completed,
+        "sets": value.sets,
+        "reps": value.reps,
+        "pain": value.pain,
+        "before": value.before,
+        "after": value.after,
+    }
+    return Stated(0, at, reading)
+
+
 def corrected(reports: Sequence[Stated], *, states_pain: bool) -> int | None:
     """Return the report that a client's correction replaces: the newest that still counts and states a pain, when the
     correction states one; else the newest. None when there is nothing to correct.

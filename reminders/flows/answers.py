@@ -127,23 +127,22 @@ def queue_shared(tx: Tx, heard: Heard, parts: list[Part], first_id: int, name: s
     lead = max(parts, key=lambda part: part.kind == "ask")
     client = heard.speaks_to
     at = say.answer_due_at(heard.clinic, client, heard.row.received_at, lead.kind, heard.now)
-    queued = say.answer(
-        tx,
-        heard.clinic,
-        heard.row,
-        client,
-        lead.kind,
-        template,
-        details,
-        heard.now,
-        due_at=max(at, ends_at) if ends_at else at,
-        session_id=parts[0].session_id,
-    )
-    row = tx.get(Outbound, queued) if queued is not None else None
-    key = outbox.answer_key(first_id, name)
-    if row is not None and tx.exec(select(Outbound.id).where(Outbound.key == key)).first() is None:
-        row.key = key
-        tx.flush()
+    queued = None
+    for key in (outbox.answer_key(first_id, name), ""):  # what the minute was to share may have gone already
+        if queued is None:
+            queued = say.answer(
+                tx,
+                heard.clinic,
+                heard.row,
+                client,
+                lead.kind,
+                template,
+                details,
+                heard.now,
+                due_at=max(at, ends_at) if ends_at else at,
+                session_id=parts[0].session_id,
+                key=key,
+            )
 
 
 def merge(waiting: Outbound, parts: list[Part]) -> None:

@@ -27,8 +27,12 @@ def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Si
     session = reports.session_of(tx, heard, client)
     if decision.closes and heard.question is not None:
         questions.close(heard.question, decision.closes, heard.now, inbound=heard.row.id)
+    before = worth_now(session)
     report = reports.keep_report(tx, heard, client, session, settles=decision.settles)
-    warned = judged(tx, heard, client, session, report)
+    says_nothing_new = before == worth_now(session) and not (reading.red_flags or reading.concerns or decision.settles)
+    warned = False
+    if session is None or not (says_nothing_new and reports.is_flood(tx, session.id)):
+        warned = judged(tx, heard, client, session, report)
     heard.outcome = "settling" if decision.settles else reading.intent
     if decision.settles:
         heard.say("thanks", "thanks_settling", slot="settling", pain=reading.pain)
@@ -63,6 +67,11 @@ def ask_again(tx: Tx, heard: Heard, client: Client, kind: str) -> None:
     nothing_yet = said_values(Heard(heard.row, heard.clinic, heard.now, heard.people), client, None)
     heard.say("ask", f"ask_{kind}", slot="ask", **(nothing_yet if kind in ("pain", "amount") else {}))
     heard.outcome = "unclear"
+
+
+def worth_now(session: ExerciseSession | None) -> tuple[object, ...]:
+    """Return what the rules look at of a session."""
+    return (session.completed, session.pain, session.pain_before, session.pain_after) if session else ()
 
 
 def worth(reading: Reading, session: ExerciseSession | None) -> Reading:

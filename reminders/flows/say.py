@@ -29,10 +29,11 @@ def answer(
     *,
     due_at: datetime | None = None,
     session_id: int | None = None,
+    key: str = "",
 ) -> int | None:
     """Queue an answer to the address that a message came from; return its id, None when it was queued before."""
     row = Outbound(
-        key=outbox.answer_key(inbound.id or 0, kind),
+        key=key or outbox.answer_key(inbound.id or 0, kind),
         clinic_id=clinic.id or 0,
         client_id=client.id if client else None,
         contact_id=contact_id_at(tx, client, inbound.address) if client else None,

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from sqlmodel import select
 
 from reminders.core.decide import Situation
+from reminders.core.reading import read_reply
 from reminders.core.schedule import client_day
 from reminders.flows import pause, questions
 from reminders.flows.understand import Heard, next_said
@@ -18,6 +19,10 @@ def pause_wanted(tx: Tx, heard: Heard, client: Client, situation: Situation) -> 
     today = client_day(heard.row.received_at, client.time_zone)
     reading = heard.reading
     until = pause.end_named(reading.choice, today) or pause.end_named(reading.when, today)
+    if until is None:
+        # An unasked wish is read once more as the answer to "until when?", which is where a date is sought.
+        asked = read_reply(heard.row.text, client.language, (), "until", client.holder, today)
+        until = pause.end_named(asked.choice, today)
     made = pause.begin(tx, client, until, "client", heard.now, reason=heard.row.text[:80])
     if situation.is_held:
         heard.say("said_back", "said_back_held")

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from reminders.core.session_value import SessionValue, Stated, corrected, session_value
+from reminders.core.session_value import SessionValue, Stated, corrected, session_value, so_far
 
 NOON = datetime(2027, 3, 10, 12, tzinfo=UTC)
 
@@ -150,3 +150,13 @@ def test_a_report_that_states_nothing_changes_nothing(found: list[dict[str, Any]
     silent = replace(reports[0], id=99, reading={"completed": None, "pain": None})
 
     assert session_value([*reports, silent]) == session_value(reports)
+
+
+@given(st.lists(readings, max_size=8), readings)
+def test_the_value_so_far_with_a_newer_plain_report_is_the_value_of_all(
+    found: list[dict[str, Any]], newest: dict[str, Any]
+) -> None:
+    reports = [Stated(n, NOON + timedelta(minutes=n), reading) for n, reading in enumerate(found)]
+    last = Stated(99, NOON + timedelta(minutes=99), newest)
+
+    assert session_value([so_far(session_value(reports), NOON), last]) == session_value([*reports, last])

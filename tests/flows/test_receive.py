@@ -258,7 +258,7 @@ INTENTS = {
     "other days go to the clinic": ("can we move to Tuesdays instead", ["said_back_reschedule"], ["reschedule"]),
     "later bothers nobody": ("I'll do it later", ["said_back_later"], []),
     "thanks get no answer": ("thank you!", [], []),
-    "today's exercises again": ("send me todays exercises again", ["reminder"], []),
+    "today's exercises again": ("resend it please", ["reminder"], []),
 }
 
 
@@ -296,7 +296,7 @@ def test_an_unknown_number_is_answered_for_help_only(world: World) -> None:
 
     world.hear("HELP", stranger)
     world.hear("done pain 3", stranger)
-    world.hear("who is this?", stranger)
+    world.hear("hello there", stranger)
 
     assert [row.template for row in world.rows(Outbound, to=stranger)] == ["help_stranger"]
     assert [(note.kind, note.client_id) for note in world.rows(ClinicNote)] == [("stranger", None)]
@@ -554,3 +554,28 @@ def test_amounts_one_by_one_ask_how_much_of_the_rest(world: World) -> None:
 
     assert world.sessions(ana)[0].state in ("part", "reminded")
     assert templates(world)[0] in ("ask_pain", "ask_amount")
+
+
+def test_in_a_flood_a_higher_rating_or_a_danger_sign_is_judged_all_the_same(world: World) -> None:
+    ana = reminded(world)
+    keep(world, *(inbound("done pain 2", f"SM{n}", world) for n in range(40)))
+    receive.handle_waiting(world.db, world.now)
+    assert world.alerts(ana) == []
+
+    world.hear("done pain 7")
+    assert world.sessions(ana)[0].pain == 7
+    assert [one.rule for one in world.alerts(ana)] == ["pain_up"]
+
+    world.hear("I fell and hit my head")
+    assert "fall_or_injury" in [one.rule for one in world.alerts(ana)]
+
+
+def test_in_a_flood_a_correction_still_counts(world: World) -> None:
+    ana = reminded(world)
+    keep(world, *(inbound("done pain 2", f"SM{n}", world) for n in range(40)), inbound("done pain 4", "SM-last", world))
+    receive.handle_waiting(world.db, world.now)
+    world.pass_time(minutes=2)
+
+    world.hear("sorry, pain 1 not 4")
+
+    assert world.sessions(ana)[0].pain == 2
