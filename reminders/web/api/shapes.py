@@ -163,7 +163,7 @@ class ByIn(Strict):
 
     by: By
 
-    model_config = ConfigDict(extra="forbid", json_schema_extra={"examples": [{"by": "ben@example.org"}]})
+    model_config = ConfigDict(extra="forbid")
 
 
 class WriteIn(ByIn):
