@@ -3,10 +3,14 @@
 from collections.abc import Sequence
 from datetime import date
 
+from reminders.core.reading.decision import Decision
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.model import Reading, SessionExercise
 from reminders.core.reading.roles import Numbers
 from reminders.core.reading.session import Mention
+
+
+SURE = 0.8  # below this a reading would be a guess
 
 
 def items_as_mentions(numbers: Numbers, session: Sequence[SessionExercise]) -> list[Mention]:
@@ -19,12 +23,16 @@ def choice_of(evidence: Evidence, reading: Reading, today: date | None) -> str |
     return None
 
 
-def ask_of(evidence: Evidence, reading: Reading) -> str | None:
+def ask_of(evidence: Evidence, reading: Reading, decision: Decision) -> str | None:
     """Return what must be asked: a reading that would be a guess asks."""
     if reading.danger:
         return None
     if evidence.pain.off_scale and reading.pain is None:
         return "pain"
+    if decision.intent_sureness < SURE and reading.intent not in ("opt_out", "chat"):
+        return "meaning"
+    if reading.intent == "report" and decision.completed_sureness < SURE:
+        return "amount"
     if reading.intent == "unclear":
         return evidence.asked if evidence.asked in ("pain", "amount") else "meaning"
     if reading.intent == "report" and reading.completed is None:

@@ -31,6 +31,8 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
     if intent != "report":
         return None
     told = evidence.told
+    if evidence.has("num.invited") and not told.by_exercise and not evidence.has("part_sure"):
+        return "all"
     if told.by_exercise:
         return _of_lines(evidence, session)
     if told.sets is not None and session:

@@ -141,6 +141,7 @@ def _requests(evidence: Evidence) -> str | None:
     if evidence.has("help_key"):
         return "help"
     telling = bool(evidence.done()) or bool(evidence.told.by_exercise) or bool(evidence.told.amounts)
+    telling = telling or evidence.has("num.invited")
     if telling or evidence.danger.grades:
         return None
     for label in ("resume", "opt_in", "pause", "reschedule", "resend", "help"):

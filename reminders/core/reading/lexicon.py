@@ -106,6 +106,7 @@ class Lexicon:
         self.number_chars = frozenset(self._chars["#"])
         self.shape_char_of_dash = self._char(frozenset({"DASH"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
+        self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}
 
     def _char(self, concepts: frozenset[str]) -> str:
         """Return the character of a set of concepts, a new one at first sight."""
@@ -120,6 +121,10 @@ class Lexicon:
     def chars(self, concept: str) -> frozenset[str]:
         """Return the signature characters that carry a concept (a lower-case name is that one word)."""
         return frozenset(self._chars.get(concept, ()))
+
+    def concepts_of(self, char: str) -> tuple[str, ...]:
+        """Return the concepts that a signature carries."""
+        return self._concepts_of.get(char, ())
 
     def is_in(self, concept: str, char: str) -> bool:
         """Tell whether a signature carries a concept."""

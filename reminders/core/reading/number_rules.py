@@ -5,6 +5,9 @@ Order is meaning: each number takes the role of the first rule that claims it. `
 
 # (role, pattern); a number that a rule claims is out of reach for the rules after it.
 NUMBER_RULES: tuple[tuple[str, str], ...] = (
+    ("pain_level", "^ SMALL YESKEY !# !YESKEY_NOT"),
+    ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
+    ("pain_level", "^ YES_OTHER SMALL $"),
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
     ("other", "RATE FILL* # RANGE #"),
     ("other", "AGE_WAS FILL* # WHENWORD"),
@@ -122,7 +125,14 @@ SHARED_RULES: dict[str, str] = {
         AND FILL* # NOWISH|IN_BODY
     """,
     "yes_report": """
-        ^ YES ,? .? #
+        ^ YES ,? .? #|FRAC10
+        ^ SMALL YESKEY !# !YESKEY_NOT
+        ^ YES_OTHER SMALL $
+    """,
+    "num.invited": """
+        ^ YES ,? .? FILL* PAINISH? FILL* #
+        ^ # YESKEY !# !YESKEY_NOT
+        ^ YES_OTHER # $
     """,
     "num.retracted": """
         NOT FILL? FILL? #
