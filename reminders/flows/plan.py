@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 from sqlalchemy import delete, insert
 from sqlmodel import col, select
 
-from reminders.core.schedule import Plan, at_local, local_date, next_day, parse_days, parse_window
+from reminders.core.schedule import Plan, at_local, local_date, next_day, parse_days
 from reminders.flows import say
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
@@ -127,11 +127,8 @@ def load(tx: Tx, batch: Sequence[Client]) -> Planner:
     )
 
 
-def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
-    """Write the reminders of sessions whose hour has come, each client's next session too; return how many sessions.
-
-    Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there.
-    """
+def due_sessions(tx: Tx, now: datetime, limit: int) -> list[tuple[ExerciseSession, Client]]:
+    """Return planned sessions whose hour has come, with their clients, locked against other workers on PostgreSQL."""
     statement = (
         select(ExerciseSession, Client)
         .join(Client, col(ExerciseSession.client_id) == col(Client.id))
@@ -144,7 +141,15 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
         .limit(limit)
         .with_for_update(of=(ExerciseSession, Client), skip_locked=True, key_share=True)
     )
-    pairs = list(tx.exec(statement))
+    return list(tx.exec(statement))
+
+
+def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
+    """Write the reminders of sessions whose hour has come, each client's next session too; return how many sessions.
+
+    Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there.
+    """
+    pairs = due_sessions(tx, now, limit)
     if not pairs:
         return 0
     planner = load(tx, [client for _, client in pairs])
@@ -222,29 +227,15 @@ def closing(session: ExerciseSession, upcoming: ExerciseSession | None, client: 
 def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> list[Outbound]:
     """Return a session's reminders, one for each address that her channel setting names."""
     clinic = planner.clinics[client.clinic_id]
-    window = parse_window(client.window or clinic.window)
     until = last_moment(clinic, client, session)
-    return [
-        Outbound(
-            key=outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0),
-            clinic_id=client.clinic_id,
-            client_id=client.id,
-            contact_id=contact.id,
-            session_id=session.id,
-            kind="reminder",
-            channel=contact.kind,
-            to=contact.address,
-            language=client.language,
-            template="reminder",
-            due_at=session.due_at,
-            expires_at=until,
-            window_from=window[0],
-            window_until=window[1],
-            time_zone=client.time_zone,
-            created_at=now,
-        )
-        for contact in clients.wanted_contacts(client, planner.contacts.get(client.id or 0, []))
-    ]
+    rows = []
+    for contact in clients.wanted_contacts(client, planner.contacts.get(client.id or 0, [])):
+        row = say.begun_row(clinic, client, contact, now)
+        row.key = outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0)
+        row.kind, row.template, row.session_id = "reminder", "reminder", session.id
+        row.due_at, row.expires_at = session.due_at, until
+        rows.append(row)
+    return rows
 
 
 def replan(tx: Tx, client: Client, now: datetime) -> ExerciseSession | None:

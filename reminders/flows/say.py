@@ -84,36 +84,38 @@ def tell_client(
     text_only: bool = False,
 ) -> list[int]:
     """Queue what the service begins, to each open address her channel setting names; `key` takes a contact's id."""
-    window = clients.window_of(clinic, client)
-    contacts = clients.wanted_contacts(client, clients.contacts_of(tx, client.id or 0))
     queued: list[int] = []
-    for contact in contacts:
+    for contact in clients.wanted_contacts(client, clients.contacts_of(tx, client.id or 0)):
         if text_only and contact.kind != "sms":
             continue
-        row = Outbound(
-            key=key(contact.id or 0),
-            clinic_id=clinic.id or 0,
-            client_id=client.id,
-            contact_id=contact.id,
-            session_id=session_id,
-            alert_id=alert_id,
-            kind=kind,
-            channel=contact.kind,
-            to=contact.address,
-            language=client.language,
-            template=template,
-            details=details,
-            due_at=due_at or next_inside_window(now, window, client.time_zone),
-            expires_at=expires_at,
-            window_from=window[0],
-            window_until=window[1],
-            time_zone=client.time_zone,
-            created_at=now,
-        )
+        row = begun_row(clinic, client, contact, now)
+        row.key, row.kind, row.template, row.details = key(contact.id or 0), kind, template, details
+        row.session_id, row.alert_id, row.expires_at = session_id, alert_id, expires_at
+        row.due_at = due_at or row.due_at
         found = outbox.queue(tx, row)
         if found is not None:
             queued.append(found)
     return queued
+
+
+def begun_row(clinic: Clinic, client: Client, contact: Contact, now: datetime) -> Outbound:
+    """Return the frame of a message that the service begins: to one address, inside her window."""
+    window = clients.window_of(clinic, client)
+    return Outbound(
+        key="",
+        kind="",
+        clinic_id=clinic.id or 0,
+        client_id=client.id,
+        contact_id=contact.id,
+        channel=contact.kind,
+        to=contact.address,
+        language=client.language,
+        due_at=next_inside_window(now, window, client.time_zone),
+        window_from=window[0],
+        window_until=window[1],
+        time_zone=client.time_zone,
+        created_at=now,
+    )
 
 
 def tell_staff(
