@@ -97,7 +97,8 @@ def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
         facts.clinics[clinic.id or 0] = clinic
         facts.hours[clinic.id or 0] = clients.hours_of(clinic)
     if client_ids:
-        read_client_facts(tx, facts, client_ids, now)
+        read_people(tx, facts, client_ids)
+        read_days(tx, facts, {row.client_id for row in rows if row.client_id is not None and asks_days(row)}, now)
         staff_ids |= {client.therapist_id for client in facts.clients.values()}
     if session_ids:
         for session in tx.exec(select(ExerciseSession).where(col(ExerciseSession.id).in_(session_ids))):
@@ -107,8 +108,14 @@ def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
     return facts
 
 
-def read_client_facts(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> None:
-    """Read what is known of these clients."""
+def asks_days(row: Outbound) -> bool:
+    """Return whether judging or rendering a row looks at her days, holds and counts: answers as a rule do not."""
+    rules = kind_of(row.kind)
+    return not rules.is_answer or rules.ends_with_hold or rules.ends_with_pause
+
+
+def read_people(tx: Tx, facts: Facts, ids: set[int]) -> None:
+    """Read who these clients are and who shares their addresses."""
     facts.clients = {one.id or 0: one for one in tx.exec(select(Client).where(col(Client.id).in_(ids)))}
     mine = list(tx.exec(select(Contact).where(col(Contact.client_id).in_(ids))))
     facts.contacts = {one.id or 0: one for one in mine}
@@ -119,6 +126,12 @@ def read_client_facts(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> Non
     for address, client_id in tx.exec(shared):
         people.setdefault(address, set()).add(client_id)
     facts.sharers = {address: len(those) for address, those in people.items()}
+
+
+def read_days(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> None:
+    """Read the programs, days, holds, pauses and texts of the last days of these clients."""
+    if not ids:
+        return
     for version in tx.exec(select(ClientProgram).where(col(ClientProgram.client_id).in_(ids))):
         facts.programs.setdefault(version.client_id, []).append(version)
     for schedule in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids))):
