@@ -2,6 +2,7 @@
 
 from reminders.core.words.en import (
     body_words,
+    danger_more,
     danger_rules,
     done_rules,
     exercise_names,
@@ -16,7 +17,7 @@ from reminders.core.words.vocabulary import Vocabulary, joined
 VOCABULARY = Vocabulary(
     language="en",
     concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS, reader_words.CONCEPTS),
-    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES, reader_words.RULES),
+    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES, danger_more.RULES, reader_words.RULES),
     numbers=small_words.NUMBERS,
     near_numbers=small_words.NEAR_NUMBERS,
     aliases=exercise_names.ALIASES,

@@ -46,7 +46,7 @@ CONCEPTS = {
     "SEVERE": "unbearable excruciating agony agonizing intolerable unbearably insufferable horrendous torture tortuous agonising unberable excrutiating",
     "DIE": "die dead dying death",
     "SUICIDE": "suicide suicidal",
-    "PILLS": "pills gun bridge rope shotgun pistol razor overdose knife",
+    "PILLS": "pills gun shotgun pistol razor overdose",
     "SWOLLEN": "swollen swole swolen swelled swelling puffy red hot warm",
     "FEVER": "fever fevers feverish chills",
     "CALF": "calf calves leg legs",

@@ -26,6 +26,10 @@ CONCEPTS = {
     "WASWORD": "was were is are went",
     "LETTERWORD": "a",
     # numbers
+    "YESKEY": "y yes yep yeah yup",
+    "YESKEY_NOT": "x each per leg side sides hold holds o old",
+    "ALLWELL": "zzallwell",
+    "YES_OTHER": "s",
     "OVER": "over",
     "HALF_LINK": "point",
     "OF_MONTH": "of",
