@@ -11,7 +11,7 @@ from reminders.core.reading.model import Reading
 ABOUT_A_SESSION = frozenset({"report", "skip", "pain"})
 # Replies that say nothing of what was asked: the question stays open for the next one.
 LEAVE_OPEN = frozenset({"question", "chat", "help", "unclear", "resend", "reschedule", "opt_out", "opt_in"})
-CHOICES = frozenset({"reason", "offer", "effort", "falls", "where", "keep", "days", "until", "who"})
+CHOICES = frozenset({"reason", "offer", "effort", "falls", "where", "keep", "days", "until"})
 
 
 @dataclass(frozen=True)
@@ -65,7 +65,7 @@ def decide(reading: Reading, text: str, situation: Situation) -> Decision:
             return Decision(record=True, settles=True, closes=closes)
         ask = None if situation.is_held or situation.is_closed else what_to_ask(reading, situation)
         return Decision(record=True, ask=ask, closes=closes)
-    if closes == "answered":
+    if closes == "answered" and situation.asked in CHOICES:
         return Decision(closes=closes)
     if reading.intent == "unclear" or reading.ask in ("meaning", "who"):
         if situation.is_held or situation.is_closed or situation.unclear_before:

@@ -8,7 +8,7 @@ from datetime import timedelta
 
 from sqlmodel import col, select
 
-from reminders.core.decide import ABOUT_A_SESSION, Decision, Situation, decide
+from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide
 from reminders.core.schedule import client_day
 from reminders.flows import choices, consent, judge, pause, questions, recording, reports, say, wishes
 from reminders.flows.understand import Heard
@@ -139,9 +139,8 @@ def apply(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: S
     reading = heard.reading
     if decision.record:
         recording.keep(tx, heard, client, decision, situation)
-    elif decision.closes == "answered" and heard.question is not None and heard.question.kind not in ("pain", "amount"):
+    elif decision.closes == "answered" and heard.question is not None and heard.question.kind in CHOICES:
         choices.answered(tx, heard, client, heard.question)
-        heard.outcome = heard.outcome or "answer"
     elif decision.ask == "who":
         ask_whose(tx, heard)
     elif decision.ask is not None:

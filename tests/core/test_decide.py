@@ -57,6 +57,16 @@ CASES = {
         Situation(asked="reason"),
         Decision(record=True, closes="unanswered"),
     ),
+    "a pause said plainly after we asked what she meant is a pause": (
+        Reading("pause"),
+        Situation(asked="meaning"),
+        Decision(closes="answered"),
+    ),
+    "an exercise alone asks how much of the rest": (
+        Reading("report", by_exercise=(ExerciseDone("heel raise", 1, 10, "all"),)),
+        Situation(awaits=True),
+        Decision(record=True, ask="amount"),
+    ),
     "thanks leave a question open": (Reading("chat"), Situation(asked="pain"), Decision()),
     "a question of hers leaves ours open": (Reading("question"), Situation(asked="pain"), Decision(note="question")),
     "unclear asks what it means": (UNCLEAR, Situation(), Decision(ask="meaning")),

@@ -258,3 +258,14 @@ def test_a_reply_to_an_old_question_does_not_reach_back_past_a_week(world: World
     world.hear("done pain 2")
 
     assert world.sessions(ana)[0].completed is None
+
+
+def test_a_wish_said_plainly_after_an_unclear_reply_is_carried_out(world: World) -> None:
+    ana = reminded(world)
+    world.hear("asdf qwer")
+    world.pass_time(minutes=2)
+
+    world.hear("please pause")
+
+    assert len(world.rows(Pause, client_id=ana)) == 1
+    assert templates(world) == ["ask_meaning", "ask_until"]
