@@ -64,6 +64,17 @@ def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime)
     begun = or_(col(Client.active_on).is_(None), col(Client.active_on) <= sunday)
     hers = select(Client).where(Client.therapist_id == therapist.id, shown, begun)
     clients = list(tx.exec(hers.order_by(col(Client.id))))
+    rows = rows_by_client(tx, clients, begins, ends, now)
+    return [
+        client_facts(client, merged(clinic.levels, therapist.levels, client.levels), (monday, sunday), rows[client.id])
+        for client in clients
+    ]
+
+
+def rows_by_client(
+    tx: Tx, clients: Sequence[Client], begins: datetime, ends: datetime, now: datetime
+) -> dict[int | None, ClientRows]:
+    """Return the rows that hang on each client."""
     ids = [client.id for client in clients if client.id is not None]
     sessions = by_client(rows_of(tx, ExerciseSession, ids))
     versions = by_client(rows_of(tx, ClientProgram, ids))
@@ -74,25 +85,20 @@ def facts_of(tx: Tx, clinic: Clinic, therapist: Staff, week: str, now: datetime)
     notes = by_client(row for row in rows_of(tx, ClinicNote, ids) if row.kind in ASKED_OF_US and row.closed_at is None)
     alerts = by_client(alerts_of(tx, ids, begins, ends))
     falls = falls_told(tx, rows_of(tx, Question, ids), begins, ends)
-    return [
-        client_facts(
-            client,
-            merged(clinic.levels, therapist.levels, client.levels),
-            (monday, sunday),
-            ClientRows(
-                sessions=sorted(sessions[client.id], key=lambda row: (row.on_date, row.id)),
-                versions=sorted(versions[client.id], key=lambda row: row.number),
-                holds=holds[client.id],
-                pauses=[one for one in pauses[client.id] if one.from_on <= local_date(now, client.time_zone)],
-                proposals=proposals[client.id],
-                flags=flags[client.id],
-                notes=notes[client.id],
-                alerts=alerts[client.id],
-                falls=falls.get(client.id or 0),
-            ),
+    return {
+        client.id: ClientRows(
+            sessions=sorted(sessions[client.id], key=lambda row: (row.on_date, row.id)),
+            versions=sorted(versions[client.id], key=lambda row: row.number),
+            holds=holds[client.id],
+            pauses=[one for one in pauses[client.id] if one.from_on <= local_date(now, client.time_zone)],
+            proposals=proposals[client.id],
+            flags=flags[client.id],
+            notes=notes[client.id],
+            alerts=alerts[client.id],
+            falls=falls.get(client.id or 0),
         )
         for client in clients
-    ]
+    }
 
 
 def alerts_of(tx: Tx, client_ids: Sequence[int], begins: datetime, ends: datetime) -> list[Alert]:
