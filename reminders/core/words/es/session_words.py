@@ -102,6 +102,10 @@ CONCEPTS = {
     "HAPPENED": "me se tuve dio senti senti siento",
     "WOULD": "podria puede pueda pudiera seria",
     # numbers
+    "YESKEY": "s si sip",
+    "YESKEY_NOT": "cada por lado lados de c en x pierna",
+    "ALLWELL": "todo todos",
+    "YES_OTHER": "y",
     "AGE_BEFORE": "tengo cumpli cumplo",
     "AGE_NEXT": "anos anios y pero",
     "UNTIL_WORD": "hasta",
