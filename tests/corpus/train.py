@@ -18,7 +18,7 @@ from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 
-BUILD = ("replies-practice.jsonl", "replies-en-build.jsonl", "replies-en-build-2.jsonl", "replies-es-build.jsonl")
+BUILD = ("practice", "en-build", "en-build-2", "es-build", "es-build-2")
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
 SMALLEST = 4  # hundredths: a feature whose weights are all below this is left out
@@ -133,7 +133,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--folds", action="store_true", help="judge rows left out; write nothing")
     args = parser.parse_args()
-    rows = [row for name in BUILD if (HERE / name).exists() for row in rows_of(HERE / name)]
+    rows = [row for name in BUILD for row in rows_of(HERE / f"replies-{name}.jsonl")]
     questions = samples_of(rows)
     if args.folds:
         for name, judged in questions.items():

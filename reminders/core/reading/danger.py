@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from reminders.core.reading.model import CONCERNS, GRADES, RED_FLAGS
 from reminders.core.reading.scope import Scope
 
+_CRISIS_REACH = 2  # a denial reaches less far before a wish to die: "nobody needs me and I think of ending it"
 Hits = dict[str, list[tuple[int, int]]]
 Span = tuple[int, int]
 
@@ -68,7 +69,7 @@ def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[S
 def _holds(span: Span, flag: str, scope: Scope, danger: Danger) -> bool:
     """Tell whether the words hold for this client, now; a wish to die is one even when it is only supposed."""
     start, end = span
-    if scope.is_denied(start) or (flag != "crisis" and scope.is_supposed(start, end)) or scope.is_past(start, end):
+    if scope.is_denied(start, _CRISIS_REACH if flag == "crisis" else None) or (flag != "crisis" and scope.is_supposed(start, end)) or scope.is_past(start, end):
         return False
     whose = scope.whose(start, end)
     if whose == "other":

@@ -5,7 +5,7 @@ One question is answered here, for one stretch of a text; which stretches are da
 
 from dataclasses import dataclass
 
-from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.lexicon import UNKNOWN, Lexicon
 from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
 from reminders.core.reading.tokens import Text
 
@@ -39,7 +39,7 @@ class Scope:
         chars = self.lexicon.chars(concept)
         return any(char in chars for char in self.text.signature[start:end])
 
-    def is_denied(self, start: int) -> bool:
+    def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars = self.text.signature
         lexicon = self.lexicon
@@ -48,7 +48,9 @@ class Scope:
             char = chars[at]
             if char in _ENDS or char == BUT or lexicon.is_in("BUT", char):
                 return False
-            if lexicon.is_in("NEGATOR", char):
+            if reach is not None and lexicon.is_in("NOBODY", char):
+                continue
+            if lexicon.is_in("NEGATOR", char) and not self._has("EXCLAIM", at + 1, at + 2):
                 return not self._is_plain_no(at, start) and not self._is_twice_denied(at)
             if char == COMMA:
                 if not self._is_list(at):
@@ -58,7 +60,7 @@ class Scope:
                 return False
             if not lexicon.is_in("SYMPTOM", char):
                 steps += 1
-            if steps > _NEAR:
+            if steps > (_NEAR if reach is None else reach):
                 return False
         return False
 
@@ -85,7 +87,7 @@ class Scope:
         """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
         chars, lexicon = self.text.signature, self.lexicon
         low, high = self.sentence(start, end)
-        if self._owned_by_other(start, end):
+        if self._owned_by_other(start, end) or self._led_by_unknown(start, end):
             return "other"
         for at in range(end - 1, low - 1, -1):
             char = chars[at]
@@ -104,6 +106,13 @@ class Scope:
             if lexicon.is_in("THIRD", char):
                 return self._third(at)
         return "self"
+
+    def _led_by_unknown(self, start: int, end: int) -> bool:
+        """Tell whether a noun that we do not know does it: "my tenant fell"; not when "I" or a part of her body is told."""
+        chars = self.text.signature
+        if start < 2 or chars[start - 1] != UNKNOWN or not self._has("OWNERMARK", start - 2, start - 1):
+            return False
+        return not (self._has("I", start, end) or self._has("BODY", start, end))
 
     def _governs(self, at: int, start: int) -> bool:
         """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a verb."""

@@ -393,6 +393,11 @@ RULES = {
         no such
     """,
     "taken_back": """
+        in my dream
+        i dreamed|dreamt|dream
+        had a dream
+        not me ~ hes|shes|he|she
+        patients not me
         when i wrote|said|typed|put
         WROTE ~ meant
         i did not mean

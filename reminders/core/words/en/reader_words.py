@@ -2,6 +2,8 @@
 
 CONCEPTS = {
     # scope
+    "NOBODY": "nobody",
+    "OWNERMARK": "my our a the",
     "WITHOUT": "without",
     "WROTE": "wrote said typed put",
     "ANSWER_SUBJECT": "i im ive we my",

@@ -2,6 +2,7 @@
 
 from reminders.core.words.es import (
     body_words,
+    danger_more,
     danger_rules,
     done_rules,
     exercise_names,
@@ -15,7 +16,7 @@ from reminders.core.words.vocabulary import Vocabulary, joined
 VOCABULARY = Vocabulary(
     language="es",
     concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS),
-    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES),
+    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES, danger_more.RULES),
     numbers=small_words.NUMBERS,
     near_numbers=small_words.NEAR_NUMBERS,
     aliases=exercise_names.ALIASES,

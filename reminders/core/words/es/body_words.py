@@ -31,7 +31,7 @@ CONCEPTS = {
     "SLUR": "enredado enredada enreda enredan arrastro arrastra arrastrando trabada trabado traba traban trabo trabando pesada pesado gangoso raro mocha entiende entiendo entienden",
     "DIZZY": "mareo mareos mareada mareado maree mareaba marie mareando mareadita mareadito marear vertigo vertigos vahido vahidos vaido vaidos desvanecimiento atarantada atarantado aturdida aturdido mareandome",
     "FAINTED": "desmaye desmayo desmayada desmayado desmayaba",
-    "FELL": "cai caigo cayo caimos caer caida caido cae caerme caidas caia caeria caiga",
+    "FELL": "cai caigo caimos",
     "TWIST": "torci torcio doblo doble torcedura esguince luxe falsee falseo torcida torcido doblado doblada",
     "HIT": "pegue golpee golpie golpe golpazo pego di choque machuque machuco estrelle descalabre corte raspe lastime quebre rompi fracture fracturo moretee rompio quebro golpeo",
     "BRUISE": "moreton moretones moreteada moreteado chichon golpeada golpeado sangra sangre sangrando hinchada hinchado inflamo raspada raspado morada morado puntos moretes moreteadas",

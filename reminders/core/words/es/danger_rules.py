@@ -98,9 +98,11 @@ RULES = {
         cai a|al suelo|piso|canal|hoyo
         cai en ~ bano|piso|cocina|calle|patio|suelo|escalera|regadera|banqueta|tina|pasto|hielo|jardin|sala|tienda|parada|porche
         cai ~ sentada|sentado|hincada|hincado|parada|escaleras|mano|rodilla|brazo|bano|cocina|patio|piso|calle
-        se ~ cayo|callo|cae
-        cayo|callo !la !el !mi !visita !gordo !bien !mal !de !en !sistema !peso !dormida !dormido
-        cayo de|en ~ cama|silla|escalera|escaleras|bano|espaldas|nalgas|carro|cocina|patio|calle|regadera|rodillas|lado|sentada
+        se cayo|callo|cae|caia !el !la !mi !un !una !los !las !su !lo
+        se cayo|callo|cae mi|la|el|su? CLIENTLIKE
+        CLIENTLIKE ~ se? cayo|callo|cae
+        se ha caido !el !la !mi
+        se cayo de|en ~ cama|silla|escalera|escaleras|bano|espaldas|nalgas|carro|cocina|patio|calle|regadera|rodillas|lado|sentada
         caida|caidas|cayendo
         tuve|sufri|di|dio|pegue|metí|meti|lleve|puse|dimos ~ caida|costalazo|sentonazo|porrazo|guamazo|fregadazo|golpazo|trancazo|madrazo|ranazo|resbalon|tropezon|zapotazo|zapotazo|zarpazo|chingadazo|batacazo|golpe|culazo|suelazo|sentón|senton|ranazo
         costalazo|sentonazo|porrazo|guamazo|batacazo|suelazo|fregadazo|ranazo|senton|sapotazo

@@ -91,6 +91,9 @@ CONCEPTS = {
     # scope
     "THIRD_DID": "hizo izo quiso pudo termino acabo cumplio",
     "IN_YEAR": "en el del",
+    "NOBODY": "nadie",
+    "OWNERMARK": "mi nuestro nuestra un una",
+    "EXCLAIM": "mames manches inventes mame",
     "WITHOUT": "sin",
     "WASHIM": "fue es era",
     "ASKEDME": "preguntaron pregunto preguntan",
