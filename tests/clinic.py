@@ -18,6 +18,7 @@ from reminders.store.tables import (
     Alert,
     Client,
     Clinic,
+    Contact,
     ExerciseSession,
     InboundRow,
     Outbound,
@@ -59,7 +60,7 @@ class World:
             threads=1,
         )
 
-    def enrol(self, name: str = "Ana Ruiz", mobile: str = ANA, **columns: str) -> int:
+    def enrol(self, name: str = "Ana Ruiz", mobile: str = ANA, *, confirmed: bool = True, **columns: str) -> int:
         """Enrol a client with consent; return her id."""
         row = {
             "name": name,
@@ -81,7 +82,10 @@ class World:
             assert made is not None, wrong
             against = enrol.refusals(tx, clinic, made, programs)
             assert not against, against
-            return enrol.enrol(tx, clinic, made, programs[made.program], "test", self.now).client.id or 0
+            client_id = enrol.enrol(tx, clinic, made, programs[made.program], "test", self.now).client.id or 0
+            for contact in tx.exec(select(Contact).where(Contact.client_id == client_id)):
+                contact.confirmed_at = self.now if confirmed else None
+            return client_id
 
     def plan(self) -> int:
         """Plan what is due; return how many sessions."""

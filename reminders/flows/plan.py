@@ -169,9 +169,7 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
         if state == "planned":
             reminders += reminder_rows(planner, client, session, now)
         else:
-            session.state, session.settled_at = state, now
-            if state == "unsent":
-                say.tell_operator(tx, planner.clinics[client.clinic_id], "late reminders", {}, now)
+            not_reminded(tx, planner.clinics[client.clinic_id], client, session, state, now)
     tx.flush()
     outbox.queue_many(tx, reminders)
     if following:
@@ -182,8 +180,17 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     return len(pairs)
 
 
+def not_reminded(tx: Tx, clinic: Clinic, client: Client, session: ExerciseSession, state: str, now: datetime) -> None:
+    """Settle a session that gets no reminder; operator or desk are told where they must act."""
+    session.state, session.settled_at = "paused" if state == "unanswered" else state, now
+    if state == "unsent":
+        say.tell_operator(tx, clinic, "late reminders", {}, now)
+    if state == "unanswered" and not say.is_on_desk(tx, client, "never answered"):
+        say.tell_desk(tx, clinic, client, "desk", "never answered", {}, now)
+
+
 def state_when_due(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> str:
-    """Return what a session becomes at its hour: planned (its reminder goes), held, paused, unsent, or gone."""
+    """Return what a session becomes at its hour: planned (its reminder goes), held, paused, unanswered, unsent, gone."""
     client_id = client.id or 0
     clinic = planner.clinics[client.clinic_id]
     wanted = clients.wanted_contacts(client, planner.contacts.get(client_id, []))
@@ -196,6 +203,8 @@ def state_when_due(planner: Planner, client: Client, session: ExerciseSession, n
     covering = [p for p in planner.pauses.get(client_id, []) if p.from_on <= session.on_date <= p.until_on]
     if covering or (client.weekly_only and not is_first_of_week(planner.plans.get(client_id, []), session.on_date)):
         return "paused"
+    if wanted and not clients.answered_contacts(client, planner.contacts.get(client_id, [])):
+        return "unanswered"
     if not wanted or now > last_moment(clinic, client, session) or now >= day_end(clinic, client, session):
         return "unsent"
     return "planned"
@@ -229,7 +238,7 @@ def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, no
     clinic = planner.clinics[client.clinic_id]
     until = last_moment(clinic, client, session)
     rows = []
-    for contact in clients.wanted_contacts(client, planner.contacts.get(client.id or 0, [])):
+    for contact in clients.answered_contacts(client, planner.contacts.get(client.id or 0, [])):
         row = say.begun_row(clinic, client, contact, now)
         row.key = outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0)
         row.kind, row.template, row.session_id = "reminder", "reminder", session.id

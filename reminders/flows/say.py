@@ -7,6 +7,8 @@ from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
+from sqlmodel import col, select
+
 from reminders.core.kinds import kind_of
 from reminders.core.schedule import inside_window, local_date, next_inside_window
 from reminders.store import clients, outbox
@@ -85,7 +87,7 @@ def tell_client(
 ) -> list[int]:
     """Queue what the service begins, to each open address her channel setting names; `key` takes a contact's id."""
     queued: list[int] = []
-    for contact in clients.wanted_contacts(client, clients.contacts_of(tx, client.id or 0)):
+    for contact in clients.answered_contacts(client, clients.contacts_of(tx, client.id or 0)):
         if text_only and contact.kind != "sms":
             continue
         row = begun_row(clinic, client, contact, now)
@@ -180,6 +182,14 @@ def tell_desk(
     tx.add(note)
     tx.flush()
     return note
+
+
+def is_on_desk(tx: Tx, client: Client, words: str) -> bool:
+    """Return whether the desk has an open item about a client already."""
+    statement = select(ClinicNote.id).where(
+        ClinicNote.client_id == client.id, ClinicNote.words == words, col(ClinicNote.closed_at).is_(None)
+    )
+    return tx.exec(statement.limit(1)).first() is not None
 
 
 def tell_operator(tx: Tx, clinic: Clinic, what: str, details: dict[str, Any], now: datetime) -> None:

@@ -89,6 +89,8 @@ def missed_lately(tx: Tx, client_ids: Sequence[int], now: datetime) -> list[int]
 
 def judge_silence(tx: Tx, client: Client, now: datetime) -> None:
     """Raise the missed alert when its rule fires, and ask what gets in the way unless something heavy was said."""
+    if not any(contact.confirmed_at for contact in clients.contacts_of(tx, client.id or 0)):
+        return  # nobody ever answered from there: the desk is told, when it is stopped
     finding = missed_running(histories.history_of(tx, client), silence_of(tx, client, "missed", now))
     if finding is None:
         return

@@ -10,6 +10,8 @@ from reminders.core.schedule import Plan, parse_days, parse_window
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ClientProgram, Clinic, Contact, Hold, Pause, Schedule, Staff
 
+MOST_UNANSWERED = 3  # reminders to an address that was never confirmed by an answer or by the desk
+
 
 def the_clinic(tx: Tx, clinic_id: int) -> Clinic:
     """Return a clinic that is known to exist."""
@@ -46,6 +48,16 @@ def wanted_contacts(client: Client, contacts: Sequence[Contact]) -> list[Contact
     return [
         contact for contact in contacts if contact.consent == "open" and not contact.unusable and contact.kind in wanted
     ]
+
+
+def is_unanswered(contact: Contact) -> bool:
+    """Return whether an address took three reminders and nobody ever answered from it: nothing more goes there."""
+    return contact.confirmed_at is None and contact.reminders_unconfirmed >= MOST_UNANSWERED
+
+
+def answered_contacts(client: Client, contacts: Sequence[Contact]) -> list[Contact]:
+    """Return the addresses that her channel setting names, less those that nobody ever answered from."""
+    return [contact for contact in wanted_contacts(client, contacts) if not is_unanswered(contact)]
 
 
 def open_contacts(contacts: Sequence[Contact]) -> list[Contact]:

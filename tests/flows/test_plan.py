@@ -4,7 +4,7 @@ from datetime import UTC, date, datetime, timedelta
 
 from reminders.flows import plan
 from reminders.flows.hold import open_hold
-from reminders.store.tables import Client, Clinic, ExerciseSession, Pause
+from reminders.store.tables import Client, Clinic, ClinicNote, ExerciseSession, Pause
 from tests.clinic import World
 
 MONDAY = datetime(2027, 3, 1, 15, 0, tzinfo=UTC)
@@ -174,3 +174,33 @@ def test_texts_and_mail_are_two_reminders_of_one_session(world: World) -> None:
     reminders = world.queued("reminder")
     assert [one.channel for one in reminders] == ["sms", "email"]
     assert {one.session_id for one in reminders} == {world.sessions(ana)[0].id}
+
+
+def test_an_address_that_never_answered_is_stopped_after_three_reminders_and_the_desk_alone_is_told(
+    world: World,
+) -> None:
+    ana = world.enrol(confirmed=False)
+    for day in range(14):
+        world.now = WEDNESDAY_HOUR + timedelta(days=day)
+        world.plan()
+        world.send()
+
+    states = [one.state for one in world.sessions(ana)]
+    assert states[:4] == ["reminded", "reminded", "reminded", "paused"]
+    assert set(states[4:]) == {"paused", "planned"}
+    assert [one.words for one in world.rows(ClinicNote, client_id=ana)] == ["never answered"]
+    assert not world.alerts()
+
+
+def test_an_answer_brings_the_reminders_back(world: World) -> None:
+    ana = world.enrol(confirmed=False)
+    for day in range(9):
+        world.now = WEDNESDAY_HOUR + timedelta(days=day)
+        world.plan()
+        world.send()
+    world.hear("Y2")
+    world.now = WEDNESDAY_HOUR + timedelta(days=9)
+    world.plan()
+    world.send()
+
+    assert [one.state for one in world.sessions(ana) if one.on_date == date(2027, 3, 12)] == ["reminded"]
