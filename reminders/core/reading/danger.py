@@ -93,7 +93,7 @@ def _caught(span: Span, hits: Hits, scope: Scope) -> bool:
     if any(low <= start < high for low, high in hits.get("near_fall", ())):
         return True
     low, high = scope.sentence(start, end)
-    is_slip = any(s <= start < e for s, e in hits.get("slip", ()))
+    is_slip = any(s < end and start < e for s, e in hits.get("slip", ()))
     return is_slip and any(low <= at < high for at, _ in hits.get("caught", ()))
 
 

@@ -58,6 +58,8 @@ class Scope:
                 continue
             if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
                 return False
+            if lexicon.is_in("JOIN", char) and at + 1 < start and lexicon.is_in("NEW_CLAUSE", chars[at + 1]):
+                return False
             if not lexicon.is_in("SYMPTOM", char):
                 steps += 1
             if steps > (_NEAR if reach is None else reach):
