@@ -25,7 +25,7 @@ WORDABLE: dict[str, tuple[str, ...]] = {
 }
 MUST_SAY = {
     "en/welcome": ("STOP", "HELP", "computer"),
-    "es/welcome": ("STOP", "HELP", "computadora"),
+    "es/welcome": ("ALTO", "AYUDA", "computadora"),
     "en/help": ("STOP", "computer"),
     "es/help": ("STOP", "computadora"),
 }

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from html import escape
 
 WIDTH, HEIGHT = 760.0, 330.0
-LEFT, RIGHT, TOP, BOTTOM = 34.0, 12.0, 40.0, 84.0
+LEFT, RIGHT, TOP, BOTTOM = 34.0, 88.0, 40.0, 84.0
 PAIN_TOP, PAIN_BOTTOM = TOP, HEIGHT - BOTTOM
 ROW = PAIN_BOTTOM + 26  # where the sessions' signs stand
 MOST_FIGURES = 45  # beyond this many ratings their figures would run into each other
@@ -110,11 +110,11 @@ def levels(drawn: Drawn, scale: Scale) -> str:
     if drawn.stop is not None:
         y = scale.y(drawn.stop)
         made += f'<path class="band" d="M{LEFT} {PAIN_TOP}H{WIDTH - RIGHT}V{y:.1f}H{LEFT}Z"/>'
-        made += text(WIDTH - RIGHT - 4, y - 4, f"stop from {drawn.stop:g}", "end")
+        made += text(WIDTH - RIGHT + 5, y + 4, f"stop from {drawn.stop:g}", "start")
     if drawn.usual is not None:
         y = scale.y(drawn.usual)
         made += f'<path class="usual" d="M{LEFT} {y:.1f}H{WIDTH - RIGHT}"/>'
-        made += text(WIDTH - RIGHT - 4, y + 13, f"usual {drawn.usual:g}", "end")
+        made += text(WIDTH - RIGHT + 5, y + 4, f"usual {drawn.usual:g}", "start")
     return made
 
 

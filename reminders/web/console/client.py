@@ -17,7 +17,7 @@ from reminders.texts_said import said_days, said_time
 from reminders.web import sight
 from reminders.web.chart import STATE_WORDS, Drawn, Mark, chart
 from reminders.web.console.reading_words import in_words, why_words
-from reminders.web.console.rows import delivery_word
+from reminders.web.console.rows import state_word
 from reminders.web.console.today import new_once
 from reminders.web.deps import AppDep, FormDep, PersonDep
 from reminders.web.forms import Form
@@ -106,7 +106,7 @@ def messages(view: ClientView) -> list[dict[str, Any]]:
             "words": row.body or row.template.replace("_", " "),
             "channel": row.channel,
             "kind": row.kind.replace("_", " "),
-            "state": delivery_word(row.state) if row.state not in ("withdrawn", "expired") else row.state,
+            "state": state_word(row.state),
             "why": row.why or row.code,
             "read": "",
         }

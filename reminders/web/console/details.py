@@ -18,7 +18,7 @@ from reminders.store.tables import Client, Clinic, Outbound, Pause
 from reminders.texts_said import said_days, said_hours, said_time
 from reminders.web import sight
 from reminders.web.console.enrol import therapists
-from reminders.web.console.rows import delivery_word
+from reminders.web.console.rows import state_word
 from reminders.web.deps import AppDep, FormDep, PersonDep
 from reminders.web.forms import Form
 from reminders.web.pages import PagesDep, see
@@ -62,7 +62,7 @@ def page_values(tx: Tx, client: Client, clinic: Clinic, now: datetime) -> dict[s
                 "kind": row.kind.replace("_", " "),
                 "channel": row.channel,
                 "to": row.to,
-                "state": delivery_word(row.state) if row.state != "withdrawn" else "withdrawn",
+                "state": state_word(row.state),
                 "why": row.why or row.code,
             }
             for row in tx.exec(sent)

@@ -73,6 +73,11 @@ def delivery_word(state: str) -> str:
     return STATE_WORDS.get(state, NOT_DELIVERED)
 
 
+def state_word(state: str) -> str:
+    """Return a message's state for a list of messages: what was taken back or came too late was never sent."""
+    return {"withdrawn": "taken back", "expired": "not sent, too late"}.get(state) or delivery_word(state)
+
+
 def day_rows(facts: Facts, now: datetime) -> list[Row]:
     """Return everything that needs a person, the most harmful first and within that the oldest; what waits for nobody
     to read it stands before what somebody already has.
