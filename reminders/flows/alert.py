@@ -51,7 +51,7 @@ def raise_alert(
     if there is not None:
         add(tx, clinic, there, level, entry, now, session_ids, one_of_two)
         return there
-    alert = Alert(
+    made = Alert(
         clinic_id=clinic.id or 0,
         number=next_number(tx, clinic),
         client_id=client.id if client else None,
@@ -64,11 +64,16 @@ def raise_alert(
         session_ids=sorted(set(session_ids)),
         one_of_two=one_of_two,
     )
-    tx.add(alert)
+    return opened(tx, clinic, made, now)
+
+
+def opened(tx: Tx, clinic: Clinic, made: Alert, now: datetime) -> Alert:
+    """Write a new alert and begin to call about it."""
+    tx.add(made)
     tx.flush()
-    calling.add_event(tx, alert, "opened", now, details={"level": level})
-    begin_calls(tx, clinic, alert, now)
-    return alert
+    calling.add_event(tx, made, "opened", now, details={"level": made.level})
+    begin_calls(tx, clinic, made, now)
+    return made
 
 
 def not_closed(tx: Tx, clinic: Clinic, client: Client | None, rule: str, address: str = "") -> Alert | None:

@@ -40,7 +40,9 @@ def after(
     if is_recent and not report.is_settling and asks_for_an_easy_day(history, place):
         client.next_session_easy = True
     set_morning(client, history, place, today)
-    if is_recent and not report.is_settling and asks_where(history, place, asked_on(tx, client), today):
+    # The morning question comes first: a week has room for few texts.
+    is_due = is_recent and client.morning_session_id is None
+    if is_due and asks_where(history, place, asked_on(tx, client), today):
         inquire.begin(tx, clinic, client, "question", "where", now, session_id=session.id, after=timedelta(minutes=10))
 
 

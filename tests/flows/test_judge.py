@@ -1,15 +1,15 @@
 """From a reply to alerts, holds and the answer: every rule once through the whole way, and the edges between them."""
 
-from datetime import date, timedelta
+from datetime import timedelta
 from typing import Any
 
 import pytest
 
-from reminders.flows import hold, judge
-from reminders.store.tables import Client, Clinic, Contact, ExerciseSession, Flag, Hold, Report
+from reminders.flows import hold
+from reminders.store.tables import Client, Clinic, Contact, Flag, Hold
 from tests.clinic import ANA, World
 from tests.flows.hearing import answers, reminded, templates
-from tests.flows.rounds import go, sent, started, until
+from tests.flows.rounds import go, sent, until
 
 STRANGER = "+12025550190"
 
@@ -198,27 +198,6 @@ def test_new_back_pain_is_for_today_and_holds_a_client_with_low_bone_density(wor
     assert holds(world) == ["new_back_pain"]
 
 
-def test_a_flare_makes_the_next_three_sessions_easy_days_and_no_alert(world: World) -> None:
-    ana = reminded(world)
-
-    world.hear("I'm having a flare")
-
-    assert rules(world) == []
-    assert world.client(ana).easy_sessions_left == 3
-
-
-def test_a_session_at_up_makes_the_next_one_an_easy_day(world: World) -> None:
-    ana = reminded(world)
-    world.hear("Y4")
-    assert world.client(ana).next_session_easy
-
-    until(world, world.now + timedelta(days=2, hours=1), hours=4)
-
-    session = world.sessions(ana)[1]
-    assert (session.on_date, session.is_easy) == (date(2027, 3, 5), True)
-    assert not world.client(ana).next_session_easy
-
-
 def test_the_same_report_twice_adds_to_the_one_open_alert(world: World) -> None:
     reminded(world)
 
@@ -239,71 +218,6 @@ def test_a_report_that_says_no_new_rating_judges_none_again(world: World) -> Non
     world.hear("I did 2x10")
 
     assert len(world.alerts()[0].because) == 1
-
-
-def test_severe_pain_is_added_to_an_open_pain_is_up_and_opens_none(world: World) -> None:
-    reminded(world)
-    world.hear("Y6")
-    world.pass_time(minutes=5)
-
-    world.hear("pain is 9 now")
-
-    assert sorted(rules(world)) == [("pain_up", "today"), ("severe_pain", "urgent")]
-    pain_up = next(one for one in world.alerts() if one.rule == "pain_up")
-    assert len(pain_up.because) >= 1
-
-
-def test_a_correction_below_the_level_is_added_and_told_but_closes_nothing(world: World) -> None:
-    ana = reminded(world)
-    world.hear("Y9")
-    world.send()
-    world.pass_time(minutes=5)
-
-    world.hear("sorry, pain 2 not 9")
-
-    assert world.sessions(ana)[0].pain == 2
-    alert = world.alerts()[0]
-    assert (alert.state, alert.rule) == ("open", "severe_pain")
-    assert alert.because[-1]["form"] == "corrected"
-    assert holds(world) == ["severe_pain"]
-    told = [row for row in world.queued("alert") if row.details.get("corrected")]
-    assert {row.to for row in told} == {"+12025550150", "ben@example.org"}
-
-
-def test_a_correction_upward_raises_as_a_new_rating_would(world: World) -> None:
-    reminded(world)
-    world.hear("Y2")
-    assert rules(world) == []
-    world.pass_time(minutes=5)
-
-    world.hear("sorry, pain 7 not 2")
-
-    assert rules(world) == [("pain_up", "today")]
-
-
-def test_a_correction_by_staff_is_judged_like_any(world: World) -> None:
-    ana = reminded(world)
-    world.hear("Y2")
-    session = world.sessions(ana)[0]
-
-    with world.db.begin() as tx:
-        clinic, client = tx.get(Clinic, 1), tx.get(Client, ana)
-        row = tx.get(ExerciseSession, session.id)
-        report = Report(
-            client_id=ana,
-            session_id=session.id,
-            at=world.now,
-            channel="staff",
-            text="she meant 8",
-            reading={"pain": 8},
-            by="ben@example.org",
-        )
-        tx.add(report)
-        tx.flush()
-        row.pain = 8  # type: ignore[union-attr]
-        made = judge.judge_report(tx, clinic, client, row, report, world.now)  # type: ignore[arg-type]
-    assert made.held
-    assert rules(world) == [("severe_pain", "urgent")]
 
 
 def test_a_therapist_may_choose_easy_days_instead_of_a_hold(world: World) -> None:
@@ -382,17 +296,3 @@ def test_nobody_held_gets_exercises_whatever_rule_held_her(world: World) -> None
     assert len(sent(world, ANA, "reminder")) == before
     assert {one.state for one in world.sessions(ana)[1:] if one.queued_at} == {"held"}
     assert answers(world)
-
-
-def test_where_it_hurts_is_asked_once_in_four_weeks_and_never_while_held(world: World) -> None:
-    started(world)
-    world.hear("Y3")
-    until(world, world.now + timedelta(hours=1))
-    assert [row.template for row in sent(world, ANA, "question")] == ["ask_where"]
-    world.hear("left knee, not new")
-
-    until(world, world.now + timedelta(days=2), hours=4)
-    world.hear("Y3")
-    until(world, world.now + timedelta(hours=1))
-
-    assert [row.template for row in sent(world, ANA, "question")] == ["ask_where"]
