@@ -12,8 +12,9 @@ from reminders.flows.deliver import Sender
 from reminders.flows.fetch import Fetchers
 from reminders.flows.render import Links
 from reminders.inbound import mailbox
-from reminders.settings import Settings
+from reminders.settings import Settings, host_of, is_loopback
 from reminders.settings.key_file import signing_keys
+from reminders.store import clients
 from reminders.store.db import Database
 from reminders.store.journal import Journal
 from reminders.texts import Texts
@@ -35,6 +36,17 @@ def build_app(settings: Settings, clock: Clock | None = None) -> App:
     db = Database(settings.database_url)
     db.journal = journal_of(settings)
     return App(settings, db, build(settings), Texts(), clock or clock_from(settings.clock))
+
+
+def local_if_demo(app: App) -> bool:
+    """Let nothing leave the machine when the database is a demo's, whatever the settings say; return whether it is."""
+    with app.db.read() as tx:
+        if not clients.has_demo(tx):
+            return False
+    is_near = is_loopback(host_of(app.settings.public_url))
+    app.settings = app.settings.local(app.settings.public_url if is_near else Settings.public_url)
+    app.channels = build(app.settings)
+    return True
 
 
 def journal_of(settings: Settings) -> Journal:

@@ -17,7 +17,7 @@ from reminders.settings import Settings
 from reminders.store import schema
 from reminders.store.db import Tx
 from reminders.store.tables import Clinic
-from reminders.wiring import App, build_app
+from reminders.wiring import App, build_app, local_if_demo
 
 
 def settings_here() -> Settings:
@@ -47,6 +47,7 @@ def opened(args: argparse.Namespace, *, ready: bool = True) -> App:
         settings.refuse_odd_clock(app.clock(), system_clock(), "REMINDERS_CLOCK")
     if ready:
         schema.require_ready(app.db)
+        local_if_demo(app)
     return app
 
 

@@ -12,13 +12,15 @@ from reminders.commands.opening import opened
 from reminders.errors import BadInput
 from reminders.logs import set_up
 from reminders.web.app import create_app
+from reminders.wiring import local_if_demo
 
 AGAIN_AFTER_SECONDS = 1.0
+HERE = "127.0.0.1"
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Add the command's options."""
-    parser.add_argument("--host", default="127.0.0.1")
+    parser.add_argument("--host", default=HERE)
     parser.add_argument("--port", type=int, default=8000)
     parser.add_argument("--no-scheduler", action="store_true", help="hear, read, judge and queue only")
 
@@ -28,6 +30,8 @@ def run(args: argparse.Namespace) -> int:
     if not 1 <= args.port <= 65_535:
         raise BadInput("--port must be 1 to 65535.")
     app = opened(args)
+    if local_if_demo(app) and args.host != HERE:
+        raise BadInput(f"--host: this database is a demo's, which is served on {HERE} alone.")
     set_up(app.settings.log)
     stop = threading.Event()
     # The server raises the signal that ended it once more: as an exit, so that the child is ended too.

@@ -17,7 +17,7 @@ from reminders.demo.people import CLINIC, STAFF, Person
 from reminders.errors import BadInput, DatabaseNotReady
 from reminders.flows import enrol
 from reminders.settings import Settings
-from reminders.store import schema
+from reminders.store import clients, schema
 from reminders.store.db import Database, Tx
 from reminders.store.tables import Clinic, Staff
 from reminders.wiring import App, build_app
@@ -41,7 +41,7 @@ def is_demo(db: Database) -> bool:
     """Return whether a database is a demo's; raises DatabaseNotReady when its schema is not this program's."""
     schema.require_ready(db)
     with db.read() as tx:
-        return tx.exec(select(Clinic.id).where(col(Clinic.is_demo).is_(True)).limit(1)).first() is not None
+        return clients.has_demo(tx)
 
 
 def clear_away(path: Path) -> None:

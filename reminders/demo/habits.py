@@ -46,14 +46,14 @@ COUPLE = Habit("shares one phone with the other half of the couple, and signs mo
 FALLS = Habit("falls at home in the first week", "plain", moments={
     2: ((35, "I fell in the kitchen last night and my hip is very sore"),)})  # fmt: skip
 OPTS_OUT = Habit("has had enough in the fourth week and ends the texts", "terse", 0.8, evening=0.2, full=0.6,
-                 moments={11: ((15, "STOP"),)})  # fmt: skip
+                 moments={8: ((15, "STOP"),)})  # fmt: skip
 CORRECTS = Habit("types in a hurry and corrects herself", "plain", moments={
     3: ((40, "Y5"), (4, "Sorry, wrong key. It was 2, not 5")),
-    9: ((55, "Not today"), (180, "Did them after all, pain 1"))})  # fmt: skip
+    7: ((55, "Not today"), (180, "Did them after all, pain 1"))})  # fmt: skip
 TERSE = Habit("terse: two or three signs a text", "terse", 0.88, (10, 120), no_number=0.1)
 SILENT = Habit("silent: has not answered once", "plain", 0.0, evening=0.0)
 CHATTY = Habit("chatty: tells of the soup, the cat and the grandchildren", "chatty", 0.9, (40, 300), no_number=0.1,
-               moments={8: ((30, "Is the sit to stand meant to be with my arms crossed or not?"),)})  # fmt: skip
+               moments={5: ((30, "Is the sit to stand meant to be with my arms crossed or not?"),)})  # fmt: skip
 BY_MAIL = Habit("e-mail only, signs every mail", "mail", 0.85, (60, 330), evening=0.0, no_number=0.0)
 DAUGHTER = Habit("her daughter holds the phone and answers for her", "helper", 0.8, (45, 260), pain=((1, 1, 3),),
                  moments={15: ((50, "Mum is dizzy and nearly fainted doing the sit to stand"),)})  # fmt: skip
@@ -73,7 +73,7 @@ GOES_QUIET = Habit("writes Spanish; goes quiet for two weeks in the fourth", "pl
                    says={"reason": "se me olvidó"})  # fmt: skip
 NUMBERS = Habit("reports the amounts she did", "numbers", 0.9, (20, 200), pain=((1, 0, 2),))
 HOLIDAY = Habit("visits her sister for two weeks and pauses", "plain", moments={
-    13: ((90, "Going to my sister's tomorrow, please pause my reminders until Feb 14"),)})  # fmt: skip
+    9: ((90, "Going to my sister's tomorrow, please pause my reminders until Feb 14"),)})  # fmt: skip
 FORGETFUL = Habit("forgetful: answers the evening prompt, or the next morning, or not at all", "typos", 0.35,
                   (200, 520), evening=0.55, late=0.5)  # fmt: skip
 TERSE_SPANISH = Habit("writes Spanish, one letter and one digit", "terse", 0.85, (10, 150), no_number=0.04)

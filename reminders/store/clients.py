@@ -20,6 +20,11 @@ def the_clinic(tx: Tx, clinic_id: int) -> Clinic:
     return clinic
 
 
+def has_demo(tx: Tx) -> bool:
+    """Return whether a database is marked as a demo's, which it stays for good."""
+    return tx.exec(select(Clinic.id).where(col(Clinic.is_demo).is_(True)).limit(1)).first() is not None
+
+
 def hours_of(clinic: Clinic) -> Hours:
     """Return a clinic's opening hours."""
     return parse_hours(clinic.hours, clinic.time_zone, clinic.closed_days)
