@@ -97,7 +97,7 @@ def rounded(model: dict[str, Any]) -> dict[str, Any]:
 
 
 def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any], Sample]]]:
-    """Return question → rows with their samples: the intent of all, the completion of reports."""
+    """Return question → rows with their samples: the completion of reports, all else of all rows."""
     all_features = [(row, features_of(row)) for row in rows]
     intents = [(row, (features, row["expect"]["intent"])) for row, features in all_features]
     amounts = [
@@ -105,7 +105,9 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
         for row, features in all_features
         if row["expect"]["intent"] == "report"
     ]
-    return {"intent": intents, "completed": amounts}
+    corrections = [(row, (features, str(row["expect"]["correction"]))) for row, features in all_features]
+    dangers = [(row, (features, (row["expect"]["red_flags"] or ["none"])[0])) for row, features in all_features]
+    return {"intent": intents, "completed": amounts, "correction": corrections, "danger": dangers}
 
 
 def left_out(name: str, rows: list[tuple[dict[str, Any], Sample]]) -> None:

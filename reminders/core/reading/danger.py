@@ -10,6 +10,8 @@ from reminders.core.reading.model import CONCERNS, GRADES, RED_FLAGS
 from reminders.core.reading.scope import Scope
 
 _CRISIS_REACH = 2  # a denial reaches less far before a wish to die: "nobody needs me and I think of ending it"
+# Always for the emergency number first; other kinds by what happened.
+CALL_NOW = ("chest_or_breathing", "nerve_or_bladder")
 Hits = dict[str, list[tuple[int, int]]]
 Span = tuple[int, int]
 
@@ -103,7 +105,7 @@ def _grade(flag: str, spans: list[Span], hits: Hits, scope: Scope) -> str:
     Call-now kinds: chest or breathing, nerve or bladder with stroke words, fainted, head hit, cannot get up or stand. An
     older fall without injury, and dizziness on standing that is over, are for today. All else is urgent.
     """
-    if flag in ("chest_or_breathing", "nerve_or_bladder"):
+    if flag in CALL_NOW:
         return "call_now"
     if flag == "faint_or_dizzy":
         return _faint_grade(hits)

@@ -8,9 +8,12 @@ from dataclasses import dataclass
 
 from reminders.core.reading.completion import completed_of
 from reminders.core.reading.intent import Evidence, decide
-from reminders.core.reading.judge import verdicts
+from reminders.core.reading.judge import Verdict, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
+
+NO_DANGER = "none"
+CALM_FROM = 0.6  # below this belief in "no danger" the likeliest sign is raised
 
 
 @dataclass(frozen=True)
@@ -21,6 +24,8 @@ class Decision:
     completed: str | None
     intent_sureness: float = 1.0
     completed_sureness: float = 1.0
+    correction: bool = False
+    danger: str | None = None  # a sign that no rule found and the judge suspects
 
 
 def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon: Lexicon) -> Decision:
@@ -31,14 +36,29 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     intent, sureness = judged["intent"].name, judged["intent"].sureness
     if _is_certain(evidence, rule):
         intent, sureness = rule, 1.0
+    completed, amount_sureness = None, 1.0
     if intent == "skip":
-        return Decision(intent, "none", sureness)
-    if intent != "report":
-        return Decision(intent, None, sureness)
-    if evidence.told.by_exercise:
-        return Decision(intent, amount, sureness)
-    verdict = judged["completed"]
-    return Decision(intent, None if verdict.name == "None" else verdict.name, sureness, verdict.sureness)
+        completed = "none"
+    elif intent == "report" and evidence.told.by_exercise:
+        completed = amount
+    elif intent == "report":
+        verdict = judged["completed"]
+        completed, amount_sureness = None if verdict.name == "None" else verdict.name, verdict.sureness
+    return Decision(
+        intent,
+        completed,
+        sureness,
+        amount_sureness,
+        judged["correction"].name == "True",
+        None if evidence.danger.grades else _suspected(judged["danger"]),
+    )
+
+
+def _suspected(verdict: Verdict) -> str | None:
+    """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost sign."""
+    if verdict.name != NO_DANGER:
+        return verdict.name
+    return verdict.runner_up if verdict.sureness < CALM_FROM else None
 
 
 def _is_certain(evidence: Evidence, rule: str) -> bool:

@@ -10,12 +10,24 @@ from dataclasses import dataclass, field
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import ExerciseDone, SessionExercise
-from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, STOP
+from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.roles import Amount, Numbers
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION
+
+
+# Labels of words of done and not done: what they say, and which way they face.
+_STATUS_LABELS = (
+    ("ex.done", "done", "either"),
+    ("ex.done_before", "done", "before"),
+    ("ex.done_after", "done", "after"),
+    ("ex.not", "not", "either"),
+    ("ex.but", "not", "before"),
+    ("ex.part", "part", "either"),
+)
+_TOO_MANY = 60  # no repetitions, but a pulse or a weight
 
 
 @dataclass
@@ -26,6 +38,7 @@ class Told:
     amount: Amount | None = None
     status: str | None = None  # done, not, part
     is_listed: bool = False
+    is_place: bool = False  # named as where something happened: "dizzy during the hinge"
 
 
 @dataclass
@@ -38,84 +51,6 @@ class SessionTold:
     amounts: list[Amount] = field(default_factory=list)  # those of no single exercise
     rest: str | None = None  # what became of the exercises not named
     spans: list[tuple[int, int]] = field(default_factory=list)
-
-
-def mark_mentions(text: Text, mentions: list[Mention]) -> str:
-    """Return the signature with the named exercises marked."""
-    chars = list(text.signature)
-    for mention in mentions:
-        chars[mention.start] = NAMED
-        for at in range(mention.start + 1, mention.end):
-            chars[at] = NAMED_ON
-    return "".join(chars)
-
-
-def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> list[Mention]:
-    """Leave out weak names that stand alone: "is it ok to hold a chair" names no exercise."""
-    chars = text.signature
-    strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
-    kept = []
-    for mention in mentions:
-        if not mention.weak:
-            kept.append(mention)
-            continue
-        company = _has_company(mention, chars, lexicon)
-        if not company and (strong or len(mentions) > 1):
-            neighbours = [other for other in mentions if other is not mention]
-            company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
-        if company and not (lexicon.is_in("BODY", chars[mention.start]) and _is_about_body(mention, chars, lexicon)):
-            kept.append(mention)
-    return kept
-
-
-def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
-    """Tell whether an amount or a word of done or not done stands beside a weak name."""
-    at = mention.end
-    if at < len(chars) and lexicon.is_in("ONE_OR_PART", chars[at]):
-        return True
-    while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
-        at += 1
-    if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
-        return True
-    at = mention.start - 1
-    while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]):
-        at -= 1
-    if at < 0:
-        return False
-    return any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP"))
-
-
-def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
-    """Tell whether a weak name that is also a body part is meant as the body: "my hip hurts", "heel 3"."""
-    around = chars[max(0, mention.start - 2) : mention.start] + chars[mention.end : mention.end + 2]
-    return any(lexicon.is_in("PAINISH", char) or lexicon.is_in("MY", char) for char in around)
-
-
-def _is_beside(one: Mention, other: Mention, chars: str, lexicon: Lexicon) -> bool:
-    """Tell whether two names stand in one list."""
-    low, high = (one.end, other.start) if one.start < other.start else (other.end, one.start)
-    between = chars[low:high]
-    return len(between) <= 4 and all(
-        char == COMMA or lexicon.is_in("LISTING", char) or lexicon.is_in("STATUS", char) for char in between
-    )
-
-
-def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lexicon) -> list[Mention]:
-    """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
-    letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
-    places = [at for at, word in enumerate(text.raw) if word in letters]
-    sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
-    chars = text.signature
-    kept = []
-    for at in places:
-        after = chars[at + 1] if at + 1 < len(chars) else STOP
-        before = chars[at - 1] if at else STOP
-        certain = text.raw[at] not in lexicon.letter_words
-        telling = after in STOP + COMMA or any(lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD"))
-        telling = telling or lexicon.is_in("STATUS_BEFORE", before)
-        if (certain and len(sure) > 1) or (telling and (certain or sure)):
-            kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
-    return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
 
 
 class Teller:
@@ -134,13 +69,21 @@ class Teller:
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
         self._chars = numbers.signature
-        self._told = [Told(mention) for mention in mentions]
+        self._told = [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+
+    def _is_place(self, mention: Mention) -> bool:
+        """Tell whether a name stands behind "during", "on", "after" and the like."""
+        at = mention.start - 1
+        while at >= 0 and self._lexicon.is_in("THE", self._chars[at]):
+            at -= 1
+        return at >= 0 and self._lexicon.is_in("PLACEWORD", self._chars[at])
 
     def tell(self) -> SessionTold:
         """Return what the reply says of the session and its parts."""
         result = SessionTold()
         free = self._give_amounts()
         self._give_statuses()
+        free = self._give_lone(free)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
@@ -181,6 +124,18 @@ class Teller:
                 owner.amount = _joined(owner.amount, amount)
         return free
 
+    def _give_lone(self, free: list[Amount]) -> list[Amount]:
+        """Give a lone amount to the one exercise that was done: "only the wall ones. 2 times 8"."""
+        done = [told for told in self._told if told.status == "done" or (told.amount is not None and told.status is None)]
+        names = {told.mention.exercise for told in done}
+        if len(names) != 1 or len(free) != 1 or len(self._told) != len(done):
+            return free
+        old = done[0].amount
+        if old is None or (old.sets is None) != (free[0].sets is None):
+            done[0].amount = free[0] if old is None else _joined(old, free[0])
+            return []
+        return free
+
     def _owner(self, amount: Amount) -> Told | None:
         """Return the exercise an amount belongs to: the one inside it, right behind it, or last before it."""
         for told in self._told:
@@ -211,53 +166,89 @@ class Teller:
         return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))
 
     def _give_statuses(self) -> None:
-        """Give each word of done or not done to the names it stands with."""
+        """Give each word of done or not done to the names it stands with.
+
+        Some words lead on to names ("did", "skipped", "all but"), some close them ("rows yes"), most do either; which it
+        is shows in whether the first such word stands before the first name.
+        """
         marks = self._status_marks()
         if not self._told:
             return
-        first_name = self._told[0].mention.start
-        comes_first = bool(marks) and marks[0][0] < first_name
-        for at, status in marks:
-            self._give_status(at, status, comes_first)
+        comes_first = any(at < self._told[0].mention.start for at, _, way in marks if way != "after")
+        waiting = []
+        for at, status, way in marks:
+            if not self._give_status(at, status, way, comes_first):
+                waiting.append((at, status, way))
+        for at, status, way in waiting:
+            if way == "after":
+                self._lead(at, status)
+        self._give_by_listing()
 
-    def _status_marks(self) -> list[tuple[int, str]]:
-        """Return the words of done and not done with their places, a denied "do" as not done."""
-        marks: dict[int, str] = {}
-        for label, status in (("ex.done", "done"), ("ex.part", "part"), ("ex.not", "not")):
+    def _status_marks(self) -> list[tuple[int, str, str]]:
+        """Return the words of done and not done with their places and the way they face."""
+        marks: dict[int, tuple[str, str]] = {}
+        for label, status, way in _STATUS_LABELS:
             for start, end in self._hits.get(label, ()):
                 for at in range(start, end):
                     if self._chars[at] not in (NAMED, NAMED_ON):
-                        marks[at] = status
-        runs: list[tuple[int, str]] = []
+                        marks[at] = (status, way)
+        runs: list[tuple[int, str, str]] = []
         for at in sorted(marks):
-            if runs and marks[at] == runs[-1][1] and marks.get(at - 1) == marks[at]:
-                runs[-1] = (at, marks[at])
+            status, way = marks[at]
+            if runs and runs[-1][0] == at - 1 and runs[-1][1] == status:
+                runs[-1] = (at, status, way if runs[-1][2] == way else "either")
+            elif runs and runs[-1][0] == at - 1 and status == "part":
+                runs[-1] = (at, status, way)
             else:
-                runs.append((at, marks[at]))
+                runs.append((at, status, way))
         return runs
 
-    def _give_status(self, at: int, status: str, comes_first: bool) -> None:
-        """Give one word to the names behind it, or to those before it when it closes them."""
-        before = [told for told in self._told if told.mention.end <= at]
+    def _give_status(self, at: int, status: str, way: str, comes_first: bool) -> bool:
+        """Give one word to the names behind it, or to those before it when it closes them; False when it finds none."""
         after = [told for told in self._told if told.mention.start > at]
         open_before = []
-        for told in reversed(before):
+        for told in reversed([one for one in self._told if one.mention.end <= at]):
             if told.status is not None or not self._reaches(told.mention.end, at):
                 break
             open_before.append(told)
-        follows = bool(after) and self._governs(at + 1, after[0].mention.start)
-        if open_before and (not follows or not comes_first):
+        leads = bool(after) and way != "after" and self._governs(at + 1, after[0].mention.start)
+        if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:
-                told.status = status
-            return
-        if follows:
-            end = at + 1
-            for told in after:
-                if not self._governs(end, told.mention.start):
-                    break
-                if told.status is None:
+                if not (told.is_place and told.amount is None):
                     told.status = status
-                end = told.mention.end
+            return True
+        return leads and self._lead(at, status)
+
+    def _lead(self, at: int, status: str) -> bool:
+        """Give a word to the names behind it, as far as they are one list."""
+        end, found = at + 1, False
+        for told in self._told:
+            if told.mention.start <= at:
+                continue
+            if not self._governs(end, told.mention.start):
+                break
+            if told.status is None:
+                told.status, found = status, True
+            end = told.mention.end
+        return found
+
+    def _give_by_listing(self) -> None:
+        """Names in a sentence that holds nothing but names are done: "A, B and D."."""
+        for told in self._told:
+            if told.status is not None or told.amount is not None or told.is_place:
+                continue
+            low, high = told.mention.start, told.mention.end
+            while low and self._is_listing(low - 1):
+                low -= 1
+            while high < len(self._chars) and self._is_listing(high):
+                high += 1
+            if (low == 0 or self._chars[low - 1] in _ENDS) and (high == len(self._chars) or self._chars[high] in _ENDS):
+                told.status = "done"
+
+    def _is_listing(self, at: int) -> bool:
+        """Tell whether a token is part of a list of names."""
+        char = self._chars[at]
+        return char in (COMMA, NAMED, NAMED_ON, USED, SECONDS) or self._lexicon.is_in("LISTING", char)
 
     def _reaches(self, start: int, end: int) -> bool:
         """Tell whether a word of done or not done closes the names before it."""
@@ -284,7 +275,9 @@ class Teller:
         """Return what was told of the exercises, in the order of the reply."""
         result: dict[int, ExerciseDone] = {}
         for told in self._told:
-            if told.amount is None and told.status is None:
+            if told.amount is None and (told.status is None or (told.is_place and told.status != "not")):
+                continue
+            if told.amount is not None and (told.amount.reps or 0) > _TOO_MANY:
                 continue
             told.is_listed = True
             done = self._judge(told)

@@ -36,6 +36,7 @@ def facts_of(evidence: Evidence, rule: str, amount: str | None) -> list[str]:
         "helper": evidence.scope.helper,
     }
     facts += [f"is {name}" for name, holds in told_flags.items() if holds]
+    facts += [f"flag {flag}" for flag in evidence.danger.grades]
     present = [label for label in _PAIRED if evidence.spans(label)]
     facts += [f"{one}+{two}" for at, one in enumerate(present) for two in present[at + 1 :]]
     facts.append(f"length {_length(len(evidence.scope.text.words))}")

@@ -6,7 +6,7 @@ from the labelled replies in tests/corpus. Reading is plain sums, so the same te
 
 import json
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
 from typing import Any
@@ -25,7 +25,7 @@ class Verdict:
 
     name: str
     sureness: float
-    others: dict[str, float] = field(default_factory=dict)
+    runner_up: str = ""
 
 
 class Judge:
@@ -47,7 +47,9 @@ class Judge:
         top = max(totals)
         powers = [math.exp((total - top) / SCALE) for total in totals]
         best = totals.index(top)
-        return Verdict(self.classes[best], 1 / sum(powers))
+        powers[best] = 0.0
+        runner_up = self.classes[powers.index(max(powers))]
+        return Verdict(self.classes[best], 1 / (1 + sum(powers)), runner_up)
 
     def _word(self, word: str, char: str, lexicon: Lexicon) -> list[int]:
         """Return the weights of one word with its concepts."""

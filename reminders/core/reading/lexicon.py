@@ -54,6 +54,9 @@ class Lexicon:
         self.letter_words = frozenset(
             word for vocabulary in self.languages for word in vocabulary.concepts.get("LETTERWORD", "").split()
         )
+        self.ordinals = {
+            word: place for vocabulary in reversed(self.languages) for word, place in vocabulary.ordinals.items()
+        }
         self._blocked = frozenset().union(*(one.lookalikes | one.common for one in self.languages))
         self._assign()
         self._cache: dict[str, tuple[str, str]] = {}

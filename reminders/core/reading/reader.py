@@ -8,12 +8,13 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from reminders.core.reading import answers, completion, dates
-from reminders.core.reading.danger import Danger, Span, find_danger
+from reminders.core.reading.danger import CALL_NOW, Danger, Span, find_danger
 from reminders.core.reading.decision import Decision, decision_of
-from reminders.core.reading.exercises import Teller, letter_mentions, mark_mentions, settle_mentions
+from reminders.core.reading.exercises import Teller
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.mentions import letter_mentions, mark_mentions, place_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
 from reminders.core.reading.patterns import QUESTION
@@ -77,6 +78,10 @@ def _evidence(
     mentions = settle_mentions(names_of(session, lexicon).find(text), text, lexicon) if session else []
     if session and not mentions:
         mentions = letter_mentions(text, session, lexicon)
+    if session:
+        taken = {at for mention in mentions for at in range(mention.start, mention.end)}
+        places = place_mentions(text, len(session), lexicon)
+        mentions = mentions + [one for one in places if not taken & set(range(one.start, one.end))]
     marked = mark_mentions(text, mentions)
     hits = grammar.marked.find(marked)
     hits.update(grammar.plain.find(text.signature))
@@ -119,6 +124,8 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     value = pain.value if intent in ("report", "skip", "pain") else (pain.value if danger.grades else None)
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
+    if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
+        danger.grades[decision.danger] = "call_now" if decision.danger in CALL_NOW else "urgent"
     if value is not None and value >= SEVERE_FROM:
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
@@ -134,7 +141,7 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         red_flags=tuple(danger.grades),
         danger=dict(danger.grades),
         concerns=tuple(danger.concerns),
-        correction=evidence.has("correction"),
+        correction=decision.correction,
         when=dates.day_told(evidence, today),
         before=pain.before,
         after=pain.after,

@@ -51,6 +51,7 @@ class Numbers:
     loose: list[int] = field(default_factory=list)  # places of numbers that nothing claimed
     signature: str = ""
     asks_pain: bool = False
+    second: list[float | None] = field(default_factory=list)  # of fractions: the number behind the stroke
 
 
 class NumberGrammar:
@@ -71,7 +72,7 @@ class NumberGrammar:
 
         `signature` has exercises marked, `exercises` counts the session's, `asks_pain`: a rating was asked for.
         """
-        numbers = Numbers(signature=signature, asks_pain=asks_pain)
+        numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second)
         present = set(signature)
         if not self._numeric & present:
             return numbers
@@ -225,6 +226,21 @@ def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: lis
     return not numbers.asks_pain
 
 
+def _ex_two(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """"Hinge 2 10" is two sets of ten, "chair: 10, 10" two sets."""
+    if values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS:
+        return _amount(numbers, start, end, values[0], values[1])
+    return _pair(numbers, start, end, places, values, exercises)
+
+
+def _frac_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """"1/2 heel" is one of two sets, "12/12" two sets of twelve."""
+    second = [numbers.second[at] or 0.0 for at in places]
+    if values[0] >= _FEWEST_REPS:
+        return _pair(numbers, start, end, places, [values[0], second[0]], exercises)
+    return second[0] <= _MOST_SETS and _amount(numbers, start, end, values[0], None)
+
+
 def _count_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "3 of the 4" counts exercises when the session has four."""
     if len(values) < 2 or values[1] != exercises or values[0] > values[1]:  # noqa: PLR2004
@@ -265,6 +281,8 @@ _TAKERS = {
     "first_sets": _first_sets,
     "sets_only": _sets_only,
     "de_amount": _de_amount,
+    "ex_two": _ex_two,
+    "frac_sets": _frac_sets,
     "not_number": _not_number,
     "rated": _rated,
     "hour": _hour,

@@ -20,7 +20,7 @@ _DOSE = re.compile(
     re.IGNORECASE,
 )
 _SMALL = frozenset("a an the of to and on de la el los las en con y por un una".split())
-_FUZZY_FROM = 5
+_FUZZY_FROM = 4
 
 
 def parse_session(text: str) -> tuple[SessionExercise, ...]:
@@ -85,7 +85,8 @@ class SessionNames:
         for alias in sorted(found.values(), key=lambda one: -len(one.words)):
             if alias.exercise >= 0:
                 self._by_first.setdefault(alias.words[0], []).append(alias)
-        self._firsts = [word for word in self._by_first if len(word) >= _FUZZY_FROM]
+        self._words = {word for words in found for word in words}
+        self._long_words = sorted(word for word in self._words if len(word) >= _FUZZY_FROM)
         self._stem_cache: dict[str, str] = {}
 
     def find(self, text: Text) -> list[Mention]:
@@ -119,8 +120,8 @@ class SessionNames:
             if len(self._stem_cache) > 20_000:
                 self._stem_cache.clear()
             stem = singular(word)
-            if stem not in self._by_first and len(stem) >= _FUZZY_FROM and not self._lexicon.knows(word):
-                stem = next((first for first in self._firsts if one_off(stem, first)), stem)
+            if stem not in self._words and len(stem) >= _FUZZY_FROM and not self._lexicon.knows(word):
+                stem = next((known for known in self._long_words if one_off(stem, known)), stem)
             self._stem_cache[word] = stem
         return stem
 

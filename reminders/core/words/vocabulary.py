@@ -16,7 +16,8 @@ class Vocabulary:
     a word for sets or repetitions ("too sets"). `aliases`: exercise name → what people call it ("chair?" counts only
     beside something that is plainly about exercises). `common`: the language's frequent small words, to tell it from
     others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in
-    order. `spelled_out`: words read as several ("twice" as "two times").
+    order. `spelled_out`: words read as several ("twice" as "two times"). `ordinals`: places in a list,
+    -1 the last.
     """
 
     language: str
@@ -29,6 +30,7 @@ class Vocabulary:
     lookalikes: frozenset[str]
     sounds: tuple[tuple[str, str], ...]
     spelled_out: Mapping[str, str]
+    ordinals: Mapping[str, int]
 
 
 def joined(*parts: Mapping[str, str]) -> dict[str, str]:

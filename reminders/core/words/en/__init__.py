@@ -24,5 +24,6 @@ VOCABULARY = Vocabulary(
     common=small_words.COMMON,
     lookalikes=lookalikes.LOOKALIKES,
     sounds=small_words.SOUNDS,
+    ordinals=exercise_names.ORDINALS,
     spelled_out=small_words.SPELLED_OUT,
 )

@@ -83,7 +83,9 @@ CONCEPTS = {
     "STATUS": "yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
     "STATUS_BEFORE": "no not skipped skip did done finished only just except but without minus didnt do completed missed",
     "LISTING": "and n plus or nor also then & / the my a both as for well",
-    "LEADS": "the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even every no one ones only",
+    "PLACEWORD": "on during doing from in at after since while reaching when by over under against",
+    "ITEMSIGN": "number item exercise ex",
+    "LEADS": "the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even one ones",
     "REST_ALL": "rest everything else others all",
     "SYMPTOM": "pain pains dizzy dizziness falls fall fell numb numbness tingling tingly chest breath lightheaded faint fainting vertigo weak weakness or nor shortness pins needles spells swelling problems issues stuff palpitations blackouts nausea headache headaches",
 }
@@ -240,7 +242,13 @@ RULES = {
         correction
     """,
     "ex.done": """
-        done|did|finished|completed|complete|finish|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|got|knocked|managed|only|just|through|went|accomplished|accomplish|made|nailed|crushed|performed|ya|banged|stood
+        done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
+    """,
+    "ex.done_before": """
+        only|just|do|made|doing
+    """,
+    "ex.done_after": """
+        yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
         half|halfway|partial|partly|partially|sorta|kinda
@@ -254,11 +262,17 @@ RULES = {
         a bit|little
     """,
     "ex.not": """
-        no|nope|none|nah|skipped|skip|except|but|minus|without|missed|zero|emojino|n|excluding|cept|not|nothing|besides|excep|forgot|omitted|barring|save|avoided|ditched|nixed|skiped|zip|zilch|xcept
+        no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|cant|couldnt|havent|never|wouldnt|wasnt
-        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have ~ to|time?
-        left out|off
+        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen ~ to|time?
+        left out|off|undone
         leaving|leave out|off
         passed on
+        sat out
+    """,
+    "ex.but": """
+        except|but|minus|without|excluding|cept|besides|excep|barring|save|xcept
+        apart from
+        other than
     """,
 }

@@ -4,6 +4,7 @@ from reminders.core.words.es import (
     body_words,
     danger_more,
     danger_rules,
+    danger_wide,
     done_rules,
     exercise_names,
     lookalikes,
@@ -16,12 +17,13 @@ from reminders.core.words.vocabulary import Vocabulary, joined
 VOCABULARY = Vocabulary(
     language="es",
     concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS),
-    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES, danger_more.RULES),
+    rules=joined(done_rules.RULES, request_rules.RULES, danger_rules.RULES, danger_more.RULES, danger_wide.RULES),
     numbers=small_words.NUMBERS,
     near_numbers=small_words.NEAR_NUMBERS,
     aliases=exercise_names.ALIASES,
     common=small_words.COMMON,
     lookalikes=lookalikes.LOOKALIKES,
     sounds=small_words.SOUNDS,
+    ordinals=exercise_names.ORDINALS,
     spelled_out=small_words.SPELLED_OUT,
 )

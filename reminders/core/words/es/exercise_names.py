@@ -16,3 +16,8 @@ ALIASES = {
     "tandem stance": "equilibrio en tandem; equilibrio",
     "band row": "remo; liga; banda?",
 }
+ORDINALS = {
+    "primero": 1, "primera": 1, "primer": 1, "primeros": 1, "primeras": 1, "segundo": 2, "segunda": 2, "tercero": 3,
+    "tercera": 3, "tercer": 3, "cuarto": 4, "cuarta": 4, "quinto": 5, "ultimo": -1, "ultima": -1, "ultimos": -1,
+    "ultimas": -1,
+}  # fmt: skip

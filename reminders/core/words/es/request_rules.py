@@ -499,7 +499,13 @@ RULES = {
         sus ejercicios
     """,
     "ex.done": """
-        si|ya|hice|hize|termine|acabe|complete|completo|completos|completa|completas|listo|hecho|hechos|bien|solo|nomas|emojiyes|todo|todos|solamente|avente|hizo|pude|done|logre|perfecto|facil|ise|ok|hicimos|realice|toditos
+        hice|hize|termine|acabe|complete|listo|hecho|hechos|avente|hizo|pude|done|logre|ise|hicimos|realice|cumpli|hecha
+    """,
+    "ex.done_before": """
+        solo|nomas|solamente|unicamente|namas
+    """,
+    "ex.done_after": """
+        si|ya|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
     """,
     "ex.part": """
         a medias
@@ -511,9 +517,12 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
-        no|ni|menos|excepto|sin|cero|nada|salvo|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|quitando|nothing
+        no|ni|cero|nada|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
         no ~ hice|pude|hago|hize|termine|anime|quise
         ni los|las|lo|el|la toque|hice
+    """,
+    "ex.but": """
+        menos|excepto|sin|salvo|quitando|exepto
     """,
     "day.yesterday": """
         ayer|anoche

@@ -1,0 +1,147 @@
+"""Which exercises a reply names: by name, by letter, by place in the list; weak names only in company.
+
+What the reply says of them is decided in `exercises.py`.
+"""
+
+from collections.abc import Sequence
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, STOP
+from reminders.core.reading.session import Mention
+from reminders.core.reading.tokens import Text
+
+
+def mark_mentions(text: Text, mentions: list[Mention]) -> str:
+    """Return the signature with the named exercises marked."""
+    chars = list(text.signature)
+    for mention in mentions:
+        chars[mention.start] = NAMED
+        for at in range(mention.start + 1, mention.end):
+            chars[at] = NAMED_ON
+    return "".join(chars)
+
+
+def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> list[Mention]:
+    """Leave out weak names that stand alone: "is it ok to hold a chair" names no exercise."""
+    chars = text.signature
+    strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
+    kept = []
+    for mention in mentions:
+        if not mention.weak:
+            kept.append(mention)
+            continue
+        company = _has_company(mention, chars, lexicon)
+        if not company and (strong or len(mentions) > 1):
+            neighbours = [other for other in mentions if other is not mention]
+            company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
+        if company and not (lexicon.is_in("BODY", chars[mention.start]) and _is_about_body(mention, chars, lexicon)):
+            kept.append(mention)
+    return kept
+
+
+def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether an amount or a word of done or not done stands beside a weak name."""
+    at = mention.end
+    if at < len(chars) and lexicon.is_in("ONE_OR_PART", chars[at]):
+        return True
+    while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
+        at += 1
+    if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
+        return True
+    at = mention.start - 1
+    while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]):
+        at -= 1
+    if at < 0:
+        return False
+    return any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP"))
+
+
+def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a weak name that is also a body part is meant as the body: "my hip hurts", "heel 3"."""
+    around = chars[max(0, mention.start - 2) : mention.start] + chars[mention.end : mention.end + 2]
+    return any(lexicon.is_in("PAINISH", char) or lexicon.is_in("MY", char) for char in around)
+
+
+def _is_beside(one: Mention, other: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether two names stand in one list."""
+    low, high = (one.end, other.start) if one.start < other.start else (other.end, one.start)
+    between = chars[low:high]
+    return len(between) <= 4 and all(
+        char == COMMA or lexicon.is_in("LISTING", char) or lexicon.is_in("STATUS", char) for char in between
+    )
+
+
+def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lexicon) -> list[Mention]:
+    """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
+    letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
+    places = [at for at, word in enumerate(text.raw) if word in letters]
+    sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
+    chars = text.signature
+    kept = []
+    for at in places:
+        after = chars[at + 1] if at + 1 < len(chars) else STOP
+        before = chars[at - 1] if at else STOP
+        certain = text.raw[at] not in lexicon.letter_words
+        telling = after in STOP + COMMA or any(lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD"))
+        telling = telling or lexicon.is_in("STATUS_BEFORE", before)
+        if (certain and len(sure) > 1) or (telling and (certain or sure)):
+            kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
+    return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
+
+
+def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
+    """Return exercises named by their place: "the first one", "the last two", "#3", "1, 2 and 4"."""
+    found: list[Mention] = []
+    at = 0
+    while at < len(text.words):
+        places, end = _places_at(text, at, count, lexicon)
+        found += [Mention(at, end, place, False) for place in places]
+        at = max(end, at + 1)
+    return found
+
+
+def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
+    """Return the places that one token begins to name, and where their words end."""
+    chars, word = text.signature, text.words[at]
+    place = lexicon.ordinals.get(word)
+    following = chars[at + 1] if at + 1 < len(chars) else STOP
+    if place is not None:
+        number = text.values[at + 1] if at + 1 < len(chars) else None
+        if number is not None and 1 < number < count and not _is_unit(chars, at + 2, lexicon):
+            size = int(number)
+            return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
+        if (lexicon.is_in("ONE_OR_PART", following) or following in STOP + COMMA or lexicon.is_in("STATUS", following)) and (
+            -1 <= place <= count
+        ):
+            end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
+            return [count - 1 if place < 0 else place - 1], end
+    if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars):
+        number = text.values[at + 1]
+        if number is not None and 1 <= number <= count and not _is_unit(chars, at + 2, lexicon):
+            return [int(number) - 1], at + 2
+    return _listed_places(text, at, count, lexicon)
+
+
+def _is_unit(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a word for sets, repetitions or time stands at a place."""
+    return at < len(chars) and any(
+        lexicon.is_in(concept, chars[at]) for concept in ("SET", "REP", "X", "SEC", "TIMEUNIT", "MEASURE_AFTER")
+    )
+
+
+def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
+    """Return "1, 2 and 4" as places: three or more different numbers in rising order."""
+    numbers: list[int] = []
+    here = at
+    while here < len(text.words):
+        value = text.values[here]
+        if value is None or not text.raw[here].isdigit() or not 1 <= value <= count or (numbers and value <= numbers[-1]):
+            break
+        numbers.append(int(value))
+        here += 1
+        while here < len(text.words) and (text.signature[here] == COMMA or lexicon.is_in("JOINAND", text.signature[here])):
+            here += 1
+    if len(numbers) < 3 or _is_unit(text.signature, here, lexicon):
+        return [], at
+    return [number - 1 for number in numbers], here
