@@ -190,7 +190,7 @@ def not_reminded(tx: Tx, clinic: Clinic, client: Client, session: ExerciseSessio
 
 
 def state_when_due(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> str:
-    """Return what a session becomes at its hour: planned (its reminder goes), held, paused, unanswered, unsent, gone."""
+    """Return what a session becomes at its hour: planned (a reminder goes), held, paused, unanswered, unsent, gone."""
     client_id = client.id or 0
     clinic = planner.clinics[client.clinic_id]
     wanted = clients.wanted_contacts(client, planner.contacts.get(client_id, []))

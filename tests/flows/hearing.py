@@ -1,6 +1,7 @@
 """What the tests of hearing share: a day on which Ana has been reminded, and what was answered."""
 
 from datetime import UTC, datetime
+from typing import Any
 
 from reminders.core.channel import Inbound
 from reminders.flows import receive
@@ -11,7 +12,7 @@ WEDNESDAY = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)  # 08:30 in New York, an ex
 ANSWERS = ("thanks", "ask", "said_back", "resend", "started", "stopped", "help", "danger", "stop_level", "sympathy")
 
 
-def reminded(world: World, **columns: str) -> int:
+def reminded(world: World, **columns: Any) -> int:
     """Enrol Ana and let her first reminder go out on Wednesday."""
     client_id = world.enrol(**columns)
     world.now = WEDNESDAY

@@ -290,7 +290,7 @@ def test_one_click_closes_a_mail_address_once(world: World) -> None:
 
 
 def test_any_sensible_reply_confirms_a_contact(world: World) -> None:
-    reminded(world)
+    reminded(world, confirmed=False)
     assert contact(world).confirmed_at is None
 
     world.hear("qwer asdf")
