@@ -73,7 +73,7 @@ def _holds(span: Span, flag: str, scope: Scope, danger: Danger) -> bool:
     start, end = span
     if scope.is_denied(start, _CRISIS_REACH if flag == "crisis" else None) or (flag != "crisis" and scope.is_supposed(start, end)) or scope.is_past(start, end):
         return False
-    whose = scope.whose(start, end)
+    whose = "self" if flag == "crisis" and scope.names_writer(start, end) else scope.whose(start, end)
     if whose == "other":
         danger.of_other = True
         return False

@@ -34,9 +34,10 @@ class Grammar:
                 for label, block in rules.items():
                     target = number if label.startswith("num.") else plain if label.startswith(_PLAIN) else marked
                     target[label] = target.get(label, "") + "\n" + block
-        self.plain = RuleSet(plain, self.lexicon.chars)
-        self.marked = RuleSet(marked, self.lexicon.chars)
-        self.number_rules = RuleSet(number, self.lexicon.chars)
+        frequent = self.lexicon.number_chars | {self.lexicon.look_up(word)[1] for word in leading.common}
+        self.plain = RuleSet(plain, self.lexicon.chars, frequent)
+        self.marked = RuleSet(marked, self.lexicon.chars, frequent)
+        self.number_rules = RuleSet(number, self.lexicon.chars, frequent)
         self.numbers = NumberGrammar(self.lexicon)
 
 

@@ -28,6 +28,8 @@ class Evidence:
     told: SessionTold
     pain: Pain = field(default_factory=Pain)
     signature: str = ""
+    _kept: dict[str, list[Span]] = field(default_factory=dict)
+    _done: list[Span] | None = None
 
     def spans(self, label: str) -> list[Span]:
         """Return the places of a label, less those that its `_not` label overlaps."""
@@ -37,7 +39,12 @@ class Evidence:
         blocked = self.hits.get(f"{label}_not")
         if not blocked:
             return found
-        return [span for span in found if not any(low < span[1] and span[0] < high for low, high in blocked)]
+        kept = self._kept.get(label)
+        if kept is None:
+            kept = self._kept[label] = [
+                span for span in found if not any(low < span[1] and span[0] < high for low, high in blocked)
+            ]
+        return kept
 
     def has(self, *labels: str) -> bool:
         """Tell whether any of the labels holds somewhere."""
@@ -49,7 +56,9 @@ class Evidence:
 
     def done(self) -> list[Span]:
         """Return the statements of something done: not denied, asked, planned, or another person's."""
-        return [span for span in self.spans("done") if self._is_stated(span)]
+        if self._done is None:
+            self._done = [span for span in self.spans("done") if self._is_stated(span)]
+        return self._done
 
     def _is_stated(self, span: Span) -> bool:
         """Tell whether a statement of something done holds."""

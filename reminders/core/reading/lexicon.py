@@ -10,6 +10,7 @@ from reminders.core.words.vocabulary import Vocabulary
 
 UNKNOWN = "\u4e00"
 _FIRST = 0x4E01
+_NOTHING: frozenset[str] = frozenset()
 _REPAIR_FROM = 5  # shorter words have too many neighbours
 _CACHE = 60_000  # words kept with what was found for them; a flood of nonsense starts the cache afresh
 # Concepts of tokens that are no words: numbers by their size and shape.
@@ -109,6 +110,7 @@ class Lexicon:
         self.number_chars = frozenset(self._chars["#"])
         self.shape_char_of_dash = self._char(frozenset({"DASH"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
+        self._frozen = {concept: frozenset(chars) for concept, chars in self._chars.items()}
         self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}
 
     def _char(self, concepts: frozenset[str]) -> str:
@@ -123,7 +125,7 @@ class Lexicon:
 
     def chars(self, concept: str) -> frozenset[str]:
         """Return the signature characters that carry a concept (a lower-case name is that one word)."""
-        return frozenset(self._chars.get(concept, ()))
+        return self._frozen.get(concept, _NOTHING)
 
     def concepts_of(self, char: str) -> tuple[str, ...]:
         """Return the concepts that a signature carries."""
@@ -131,7 +133,7 @@ class Lexicon:
 
     def is_in(self, concept: str, char: str) -> bool:
         """Tell whether a signature carries a concept."""
-        return char in self._chars.get(concept, ())
+        return char in self._frozen.get(concept, _NOTHING)
 
     def knows(self, word: str) -> bool:
         """Tell whether a spelling is a word of ours, or a real word that must not be taken for one."""

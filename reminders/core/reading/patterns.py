@@ -37,15 +37,23 @@ class Rule:
 
     label: str
     source: str
-    anchor: frozenset[str]
+    needed: list[frozenset[str]]  # a text must hold one signature of each
     _chars: Chars
     _regex: "re.Pattern[str] | None" = None
 
-    def matches(self, signature: str) -> "Iterator[re.Match[str]]":
-        """Yield the places where the rule holds."""
+    def __post_init__(self) -> None:
+        """Keep apart what is still to be checked once the rarest word is there."""
+        self.others = tuple(self.needed[1:])
+
+    def regex(self) -> "re.Pattern[str]":
+        """Return the expression."""
         if self._regex is None:
             self._regex = re.compile("".join(_item(item, self._chars) for item in self.source.split()))
-        return self._regex.finditer(signature)
+        return self._regex
+
+    def may_hold(self, present: set[str]) -> bool:
+        """Tell whether a text of these signatures could hold the rule."""
+        return all(not some.isdisjoint(present) for some in self.needed)
 
 
 def literals(source: str) -> Iterator[str]:
@@ -84,63 +92,61 @@ def _item(item: str, chars: Chars) -> str:
     return _class(body, chars) + times
 
 
-def _anchor(source: str, chars: Chars) -> frozenset[str]:
-    """Return the smallest set of signatures of which a text must hold one for the rule to be worth trying."""
-    best: frozenset[str] | None = None
+def _needed(source: str, chars: Chars, frequent: frozenset[str] = frozenset()) -> list[frozenset[str]]:
+    """Return the sets of signatures of each of which a text must hold one, the rarest first."""
+    needed: list[frozenset[str]] = []
     for item in source.split():
         if item in _FIXED and item != "@":
             if item == "?":
-                best = best or frozenset(QUESTION)
+                needed.append(frozenset(QUESTION))
             continue
-        if item[-1] in "?*" or item[0] in "!<":
+        if (item[-1] in "?*" and len(item) > 1) or item[0] in "!<":
             continue
-        members: set[str] = set()
         names = item.rstrip("+").lstrip(">").split("|")
         if "$" in names:
             continue
-        for name in names:
-            members |= _PAUSES.get(name) or chars(name)
-        if best is None or len(members) < len(best):
-            best = frozenset(members)
-    return best or frozenset()
+        needed.append(frozenset().union(*(_PAUSES.get(name) or chars(name) for name in names)))
+    return sorted(needed, key=lambda some: (len(some & frequent), len(some)))
 
 
-def rule_for(source: str, chars: Chars, label: str = "") -> Rule:
+def rule_for(source: str, chars: Chars, label: str = "", frequent: frozenset[str] = frozenset()) -> Rule:
     """Return one pattern, ready to be tried."""
-    return Rule(label, source, _anchor(source, chars), chars)
+    return Rule(label, source, _needed(source, chars, frequent), chars)
 
 
 class RuleSet:
-    """Rules indexed by their anchor, so that a text is tried only against those that could hold."""
+    """Rules indexed by their rarest word, so that a text is tried only against those that could hold."""
 
-    def __init__(self, rules: Mapping[str, str], chars: Chars) -> None:
-        """Take label → patterns, one a line."""
-        self.always: list[Rule] = []
-        self.by_char: dict[str, list[Rule]] = {}
+    def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
+        """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
+        self._rules: list[Rule] = []
+        always: list[int] = []
+        by_char: dict[str, list[int]] = {}
         for label, block in rules.items():
-            for line in block.splitlines():
-                if source := line.strip():
-                    self._add(Rule(label, source, _anchor(source, chars), chars))
+            for source in dict.fromkeys(line.strip() for line in block.splitlines()):
+                if not source:
+                    continue
+                rule = rule_for(source, chars, label, frequent)
+                at = len(self._rules)
+                self._rules.append(rule)
+                if not rule.needed:
+                    always.append(at)
+                for char in rule.needed[0] if rule.needed else ():
+                    by_char.setdefault(char, []).append(at)
+        self._always = tuple(always)
+        self._by_char = {char: tuple(rules) for char, rules in by_char.items()}
 
-    def _add(self, rule: Rule) -> None:
-        """File one rule under each character of its anchor."""
-        anchored = any(item not in _FIXED or item in "@?" for item in rule.source.split())
-        if not rule.anchor and not anchored:
-            self.always.append(rule)
-        for char in rule.anchor:
-            self.by_char.setdefault(char, []).append(rule)
-
-    def find(self, signature: str) -> dict[str, list[tuple[int, int]]]:
-        """Return label → spans (from, to) of all rules that hold, in no order."""
-        found: dict[str, list[tuple[int, int]]] = {}
-        tried: set[int] = set()
-        for char in set(signature):
-            for rule in self.by_char.get(char, ()):
-                if id(rule) not in tried:
-                    tried.add(id(rule))
-                    for match in rule.matches(signature):
-                        found.setdefault(rule.label, []).append(match.span())
-        for rule in self.always:
-            for match in rule.matches(signature):
-                found.setdefault(rule.label, []).append(match.span())
-        return found
+    def find(self, signature: str) -> "dict[str, list[tuple[int, int]]]":
+        """Return label → spans (from, to) of all rules that hold, each once, in no order."""
+        present = set(signature)
+        by_char, rules = self._by_char, self._rules
+        found: dict[str, set[tuple[int, int]]] = {}
+        for at in set(self._always).union(*[by_char[char] for char in present if char in by_char]):
+            rule = rules[at]
+            for more in rule.others:
+                if more.isdisjoint(present):
+                    break
+            else:
+                for match in rule.regex().finditer(signature):
+                    found.setdefault(rule.label, set()).add(match.span())
+        return {label: sorted(spans) for label, spans in found.items()}

@@ -17,7 +17,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.mentions import letter_mentions, mark_mentions, place_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
-from reminders.core.reading.patterns import QUESTION
+from reminders.core.reading.patterns import QUESTION, STOP
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import names_of
 from reminders.core.reading.tokens import Text, cut
@@ -91,7 +91,7 @@ def _evidence(
     helper = holder != "self" or "helper" in hits
     tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.signature)
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
-    scope = Scope(text, lexicon, helper, own_story, tells_of_self)
+    scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
     danger = find_danger(hits, scope)
     mentions = mentions + answers.items_as_mentions(numbers, session)
     teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
@@ -110,6 +110,11 @@ def _pains_back(signature: str, pains: list, text: Text, lexicon) -> str:  # typ
     for figure in pains:
         chars[figure.at] = lexicon.shape_chars["small"]
     return "".join(chars)
+
+
+def _ends_of(text: Text) -> tuple[int, ...]:
+    """Return the places of full stops and question marks."""
+    return tuple(at for at, char in enumerate(text.signature) if char in STOP + QUESTION)
 
 
 def _told_of_third(text: Text, lexicon: Lexicon) -> bool:

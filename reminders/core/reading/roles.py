@@ -77,9 +77,9 @@ class NumberGrammar:
         if not self._numeric & present:
             return numbers
         for role, rule in self._rules:
-            if rule.anchor.isdisjoint(present):
+            if not rule.may_hold(present):
                 continue
-            spans = [match.span() for match in rule.matches(numbers.signature)]
+            spans = [match.span() for match in rule.regex().finditer(numbers.signature)]
             for start, end in spans:
                 self._claim(role, start, end, text, numbers, exercises)
         numbers.loose = [at for at, char in enumerate(numbers.signature) if char in self._plain]

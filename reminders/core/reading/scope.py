@@ -23,21 +23,21 @@ class Scope:
     helper: bool  # another person writes, about the client
     own_story: bool  # a session of the writer's own is told, done or not
     tells_of_self: bool  # the writer says "I"
+    ends: tuple[int, ...] = ()  # places of full stops and question marks
 
     def sentence(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence around a stretch."""
-        chars = self.text.signature
-        low, high = start, end
-        while low and chars[low - 1] not in _ENDS:
-            low -= 1
-        while high < len(chars) and chars[high] not in _ENDS:
-            high += 1
-        return low, high
+        low = 0
+        for at in self.ends:
+            if at < start:
+                low = at + 1
+            elif at >= end:
+                return low, at
+        return low, len(self.text.signature)
 
     def _has(self, concept: str, start: int, end: int) -> bool:
         """Tell whether a concept stands between two tokens."""
-        chars = self.lexicon.chars(concept)
-        return any(char in chars for char in self.text.signature[start:end])
+        return not self.lexicon.chars(concept).isdisjoint(self.text.signature[max(0, start) : end])
 
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
@@ -89,7 +89,9 @@ class Scope:
         """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
         chars, lexicon = self.text.signature, self.lexicon
         low, high = self.sentence(start, end)
-        if self._owned_by_other(start, end) or self._led_by_unknown(start, end):
+        if self._owned_by_other(start, end) or self._led_by_unknown(start, end) or self._told_after(end):
+            return "other"
+        if start and self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
             return "other"
         for at in range(end - 1, low - 1, -1):
             char = chars[at]
@@ -144,11 +146,25 @@ class Scope:
             return True
         return self._has("WASHIM", end, end + 1) and self._has("PERSON", end + 1, end + 4)
 
+    def _told_after(self, end: int) -> bool:
+        """Tell whether the one it is told of stands behind the words: "se desmayó mi vecina", "se cayó el vaso"."""
+        chars = self.text.signature
+        if not self._has("POSTPOSED", end, end + 1):
+            return False
+        at = end + 1 + self._has("POSTPOSED", end + 1, end + 2)
+        return any(self._has(kind, at, at + 1) for kind in ("PERSON", "ANIMAL", "THING")) and at < len(chars)
+
+    def names_writer(self, start: int, end: int) -> bool:
+        """Tell whether the words speak of the writer: "everyone would be better off without me"."""
+        return self._has("I", start, end)
+
     def _clientlike(self, at: int) -> str:
         """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of the writer."""
         chars, lexicon = self.text.signature, self.lexicon
         if self.helper:
             return "client"
+        if at and self._has("INDEF", at - 1, at):
+            return "other"
         mine = at and any(lexicon.is_in("MY", char) for char in chars[max(0, at - 2) : at])
         return "other" if self.tells_of_self or (mine and self.own_story) else "client"
 
@@ -183,7 +199,8 @@ class Scope:
         """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""
         low, high = self._segment(start, end)
         lexicon, chars = self.lexicon, self.text.signature
-        if self._has("NOW", low, high):
+        comma = chars.find(COMMA, end, high)
+        if self._has("NOW", low, high if comma < 0 else comma):
             return False
         for at in range(low, high):
             char = chars[at]

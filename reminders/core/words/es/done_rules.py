@@ -407,7 +407,6 @@ RULES = {
         PAIN
         SORE
         HURT
-        adolorid*
         BODY ~ duele|molesta|tieso|tiesa|mal|malo|inflamada|hinchada
         leve|leves|soportable|tolerable|aguantable|moderado|fuertecito|fuerte|poquito
         me arde|punza|jala|cala

@@ -50,7 +50,6 @@ RULES = {
         unsubscribe
         bloqueo|bloquear ~ numero
         ya no ~ participar|servicio
-        desuscrib*
         no ~ manden ~ nada|mas
         ya no ~ manden|mande|mandes|escriban|escriba
         no quiero ~ saber
@@ -468,7 +467,7 @@ RULES = {
         perdon ~ no pude|hice|tarde|avise|por
         perdone ~ avise|tarde|por|no
         disculpe ~ no|tarde|la|las|por|que
-        por error ~ activ*|alta
+        por error ~ alta
         baja por error
         perdi|borre ~ lista|por error
         olvide ~ hacer|hacerlos
