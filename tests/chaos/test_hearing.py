@@ -121,7 +121,9 @@ def test_every_text_is_in_the_record_once_however_often_the_web_process_is_kille
             phones.text(post=False)  # while nobody serves
         clock.pass_time(600)
         with processes.working_here(env) as worker:
-            tick.run(worker, clock.now)
+            for _ in range(2):  # a killed process's own database session may still be at its end during the first
+                tick.run(worker, clock.now)
+                clock.pass_time(60)
         check_kept(db, set(phones.sent))
         check_understood(db, phones)
         db.close()
@@ -144,7 +146,7 @@ def check_understood(db: Database, phones: Phones) -> None:
         keys = Counter(tx.exec(select(Outbound.key)))
         clients = {one.id: one for one in tx.exec(select(Client))}
     assert {row.provider_id for row in rows.values()} == set(phones.sent)
-    assert all(row.handled_at is not None and row.failures == 0 for row in rows.values())
+    assert not [(row.id, row.failures, row.text) for row in rows.values() if row.handled_at is None or row.failures]
     assert set(reports.values()) == {1}
     told = {rows[one].text for one in reports if one}
     assert {words for words in phones.sent.values() if words != WORDS[3]} <= told
