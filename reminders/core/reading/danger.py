@@ -30,6 +30,8 @@ class Danger:
 def find_danger(hits: Hits, scope: Scope) -> Danger:
     """Return the danger signs and concerns of a text."""
     danger = Danger()
+    if not any(label.startswith(("danger.", "concern.")) for label in hits):
+        return danger
     for flag in RED_FLAGS:
         idioms = hits.get("idiom", []) + hits.get(f"idiom.{flag}", [])
         spans = [

@@ -93,12 +93,19 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
 def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     """Return exercises named by their place: "the first one", "the last two", "#3", "1, 2 and 4"."""
     found: list[Mention] = []
+    if lexicon.ordinals.keys().isdisjoint(text.words) and not _may_list(text, lexicon):
+        return found
     at = 0
     while at < len(text.words):
         places, end = _places_at(text, at, count, lexicon)
         found += [Mention(at, end, place, False) for place in places]
         at = max(end, at + 1)
     return found
+
+
+def _may_list(text: Text, lexicon: Lexicon) -> bool:
+    """Tell whether a text could name places by number."""
+    return not lexicon.chars("ITEMSIGN").isdisjoint(text.signature) or sum(map(str.isdigit, text.raw)) > 2
 
 
 def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:

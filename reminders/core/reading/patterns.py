@@ -52,8 +52,11 @@ class Rule:
         return self._regex
 
     def may_hold(self, present: set[str]) -> bool:
-        """Tell whether a text of these signatures could hold the rule."""
-        return all(not some.isdisjoint(present) for some in self.needed)
+        """Tell whether a text of these signatures, the rarest needed one among them, could hold the rule."""
+        for some in self.others:
+            if some.isdisjoint(present):
+                return False
+        return True
 
 
 def literals(source: str) -> Iterator[str]:

@@ -60,8 +60,12 @@ class NumberGrammar:
     def __init__(self, lexicon: Lexicon) -> None:
         """Make the rules."""
         self._rules: list[tuple[str, Rule]] = [
-            (role, rule_for(pattern, lexicon.chars)) for role, pattern in NUMBER_RULES
+            (role, rule_for(pattern, lexicon.chars, role, lexicon.number_chars)) for role, pattern in NUMBER_RULES
         ]
+        self._by_char: dict[str, list[int]] = {}
+        for at, (_, rule) in enumerate(self._rules):
+            for char in rule.needed[0]:
+                self._by_char.setdefault(char, []).append(at)
         self._numeric = lexicon.number_chars | {
             char for shape in ("FRAC10", "FRAC", "CLOCK", "DATE", "PHONE", "PRESSURE") for char in lexicon.chars(shape)
         }
@@ -76,12 +80,12 @@ class NumberGrammar:
         present = set(signature)
         if not self._numeric & present:
             return numbers
-        for role, rule in self._rules:
-            if not rule.may_hold(present):
-                continue
-            spans = [match.span() for match in rule.regex().finditer(numbers.signature)]
-            for start, end in spans:
-                self._claim(role, start, end, text, numbers, exercises)
+        for at in sorted(set().union(*[self._by_char[char] for char in present if char in self._by_char])):
+            role, rule = self._rules[at]
+            if rule.may_hold(present):
+                spans = [match.span() for match in rule.regex().finditer(numbers.signature)]
+                for start, end in spans:
+                    self._claim(role, start, end, text, numbers, exercises)
         numbers.loose = [at for at, char in enumerate(numbers.signature) if char in self._plain]
         return numbers
 

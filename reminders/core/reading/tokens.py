@@ -126,13 +126,18 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
     """Turn number words into numbers where they are one: "twenty one", "too sets", "two and a half", not "that one"."""
     at = 0
     is_in = lexicon.is_in
+    has_unit = not lexicon.chars("UNIT").isdisjoint(chars)
+    near = lexicon.near_numbers if has_unit else {}
     while at < len(chars):
+        if text.values[at] is None and text.words[at] not in near:
+            at += 1
+            continue
         word = text.words[at]
         following = next((k for k in range(at + 1, min(at + 4, len(chars))) if not is_in("LINK", chars[k])), None)
         before_unit = following is not None and is_in("UNIT", chars[following])
         value = text.values[at]
         if value is None:
-            value = lexicon.near_numbers.get(word) if before_unit else None
+            value = near.get(word) if before_unit else None
         elif not text.raw[at][0].isdigit() and is_in("ONEWORD", chars[at]):
             value = value if _is_count(chars, at, before_unit, lexicon) else None
         if value is None:
