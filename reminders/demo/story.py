@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from pathlib import Path
 from random import Random
+from typing import Any
 
 from sqlalchemy import func
 from sqlalchemy import select as sql_select
@@ -84,7 +85,7 @@ class Story:
     def happen(self, sender: deliver.Sender) -> datetime | None:
         """Let everything of this instant happen, in one transaction; return when something happens next."""
         with self.db.moment() as tx:
-            known = [*tx.exec(select(Clinic)), *tx.exec(select(Staff))]  # kept, so that flows find them without asking
+            known = [*tx.exec(CLINICS), *tx.exec(MEMBERS)]  # kept, so that flows find them without asking
             texts, acts = self.taken()
             self.hear(tx, texts)
             for act in acts:
@@ -202,24 +203,24 @@ def send(sender: deliver.Sender) -> list[int]:
             return sent
 
 
+def minimum(column: Any, *conditions: Any) -> Any:
+    """Return the question for the earliest instant of a column."""
+    return sql_select(func.min(column)).where(*conditions).scalar_subquery()
+
+
+NEXT_DUE = sql_select(
+    minimum(Outbound.due_at, col(Outbound.state) == "waiting"),
+    minimum(ExerciseSession.due_at, col(ExerciseSession.state) == "planned", col(ExerciseSession.queued_at).is_(None)),
+    minimum(Alert.next_step_at, col(Alert.state) != "closed"),
+    minimum(ExerciseSession.closes_at, col(ExerciseSession.state) == "reminded"),
+    minimum(Client.review_at),
+)
+CLINICS, MEMBERS = select(Clinic), select(Staff)
+
+
 def next_due(tx: Tx) -> tuple[datetime | None, datetime | None, datetime | None]:
     """Return when the next message is due, the next work that cannot wait, and the next that waits for its hour."""
-    waiting = col(Outbound.state) == "waiting"
-    planned = (col(ExerciseSession.state) == "planned") & col(ExerciseSession.queued_at).is_(None)
-    reminded = col(ExerciseSession.state) == "reminded"
-    sent, plan, call, closing, review = (
-        tx.connection()
-        .execute(
-            sql_select(
-                sql_select(func.min(Outbound.due_at)).where(waiting).scalar_subquery(),
-                sql_select(func.min(ExerciseSession.due_at)).where(planned).scalar_subquery(),
-                sql_select(func.min(Alert.next_step_at)).where(col(Alert.state) != "closed").scalar_subquery(),
-                sql_select(func.min(ExerciseSession.closes_at)).where(reminded).scalar_subquery(),
-                sql_select(func.min(Client.review_at)).scalar_subquery(),
-            )
-        )
-        .one()
-    )
+    sent, plan, call, closing, review = tx.connection().execute(NEXT_DUE).one()
     return sent, earliest(plan, call), earliest(closing, review)
 
 

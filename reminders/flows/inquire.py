@@ -6,6 +6,7 @@ Questions that stand in an answer are opened where the answer is made; what an a
 from datetime import date, datetime, timedelta
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from reminders.core.schedule import at_local, local_date, next_inside_window, plan_on
@@ -18,6 +19,12 @@ UNDER_WAY = ("waiting", "claimed", "unknown")
 STAFF_TALK = timedelta(hours=48)  # after a therapist's own message nothing is asked
 TEMPLATES = {"settling": "morning", "reason": "reason"}
 DEFAULT_HOUR = "09:00"
+LAST_ASKED = (
+    select(Question.asked_at)
+    .where(col(Question.client_id) == bindparam("client"), col(Question.kind) == bindparam("kind"))
+    .order_by(col(Question.asked_at).desc())
+    .limit(1)
+)
 
 
 def begin(
@@ -102,8 +109,7 @@ def asked_lately(tx: Tx, client: Client, kind: str, since: datetime) -> bool:
 
 def last_asked_on(tx: Tx, client: Client, kind: str) -> date | None:
     """Return her local date on which a question of a kind was asked last; one that waits to be sent counts as asked."""
-    statement = select(Question.asked_at).where(Question.client_id == client.id, Question.kind == kind)
-    last = tx.exec(statement.order_by(col(Question.asked_at).desc()).limit(1)).first()
+    last = tx.exec(LAST_ASKED, params={"client": client.id, "kind": kind}).first()
     return local_date(last, client.time_zone) if last else None
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import date, datetime
 
+from sqlalchemy import Date, bindparam
 from sqlmodel import col, select
 
 from reminders.core.hours import Hours, parse_hours
@@ -11,6 +12,33 @@ from reminders.store.db import Tx
 from reminders.store.tables import Client, ClientProgram, Clinic, Contact, Hold, Pause, Schedule, Staff
 
 MOST_UNANSWERED = 3  # reminders to an address that was never confirmed by an answer or by the desk
+
+# What every text and review asks, made once: making and comparing a question costs more than asking it.
+CONTACTS = select(Contact).where(col(Contact.client_id) == bindparam("client"))
+OPEN_HOLDS = (
+    select(Hold).where(col(Hold.client_id) == bindparam("client"), col(Hold.ended_at).is_(None)).order_by(col(Hold.id))
+)
+PAUSES_ON = (
+    select(Pause)
+    .where(
+        col(Pause.client_id) == bindparam("client"),
+        col(Pause.ended_at).is_(None),
+        col(Pause.from_on) <= bindparam("day", type_=Date()),
+        col(Pause.until_on) >= bindparam("day", type_=Date()),
+    )
+    .order_by(col(Pause.id))
+)
+PROGRAMS = (
+    select(ClientProgram)
+    .where(col(ClientProgram.client_id) == bindparam("client"))
+    .order_by(col(ClientProgram.number).desc())
+)
+CLIENTS_AT = (
+    select(Contact, Client)
+    .join(Client, col(Contact.client_id) == col(Client.id))
+    .where(col(Contact.address) == bindparam("address"))
+    .order_by(col(Client.id))
+)
 
 
 def the_clinic(tx: Tx, clinic_id: int) -> Clinic:
@@ -43,7 +71,7 @@ def window_of(clinic: Clinic, client: Client) -> tuple[str, str]:
 
 def contacts_of(tx: Tx, client_id: int) -> list[Contact]:
     """Return a client's addresses, texts first."""
-    rows = tx.exec(select(Contact).where(Contact.client_id == client_id))
+    rows = tx.exec(CONTACTS, params={"client": client_id})
     return sorted(rows, key=lambda contact: (contact.kind != "sms", contact.id or 0))
 
 
@@ -72,19 +100,12 @@ def open_contacts(contacts: Sequence[Contact]) -> list[Contact]:
 
 def open_hold(tx: Tx, client_id: int) -> Hold | None:
     """Return the hold that stops a client, if there is one."""
-    statement = select(Hold).where(Hold.client_id == client_id, col(Hold.ended_at).is_(None))
-    return tx.exec(statement.order_by(col(Hold.id))).first()
+    return tx.exec(OPEN_HOLDS, params={"client": client_id}).first()
 
 
 def pause_on(tx: Tx, client_id: int, day: date) -> Pause | None:
     """Return the pause that covers a local date."""
-    statement = select(Pause).where(
-        Pause.client_id == client_id,
-        col(Pause.ended_at).is_(None),
-        col(Pause.from_on) <= day,
-        col(Pause.until_on) >= day,
-    )
-    return tx.exec(statement.order_by(col(Pause.id))).first()
+    return tx.exec(PAUSES_ON, params={"client": client_id, "day": day}).first()
 
 
 def program_on(tx: Tx, client_id: int, day: date) -> ClientProgram | None:
@@ -95,8 +116,7 @@ def program_on(tx: Tx, client_id: int, day: date) -> ClientProgram | None:
 
 def newest_program(tx: Tx, client_id: int) -> ClientProgram | None:
     """Return a client's newest program version, begun or not."""
-    statement = select(ClientProgram).where(ClientProgram.client_id == client_id)
-    return tx.exec(statement.order_by(col(ClientProgram.number).desc())).first()
+    return tx.exec(PROGRAMS, params={"client": client_id}).first()
 
 
 def therapist_of(tx: Tx, client: Client) -> Staff | None:
@@ -134,8 +154,7 @@ def on_leave(staff: Staff, day: date) -> bool:
 
 def clients_at(tx: Tx, address: str) -> list[tuple[Contact, Client]]:
     """Return every client whose contact an address is."""
-    statement = select(Contact, Client).join(Client, col(Contact.client_id) == col(Client.id))
-    return list(tx.exec(statement.where(Contact.address == address).order_by(col(Client.id))))
+    return list(tx.exec(CLIENTS_AT, params={"address": address}))
 
 
 def last_heard(client: Client, now: datetime) -> None:
