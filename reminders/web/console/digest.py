@@ -20,26 +20,42 @@ from reminders.web.pages import PagesDep
 
 router = APIRouter(include_in_schema=False)
 
+PART = 50  # clients on one page
+
 
 @router.get("/digest")
 def digest_page(
-    app: AppDep, pages: PagesDep, person: PersonDep, week: str = "", therapist: int = 0, now_too: str = ""
+    app: AppDep,
+    pages: PagesDep,
+    person: PersonDep,
+    week: str = "",
+    therapist: int = 0,
+    now_too: str = "",
+    part: int = 1,
 ) -> Response:
-    """Show a week's digest of her own clients; a lead may choose a therapist."""
+    """Show a week's digest of her own clients, the last one without a week; a lead may choose a therapist.
+
+    A kept digest is shown as it was made. Any other is worked out anew from every session, which takes a moment.
+    """
     now = app.clock()
     with app.db.begin() as tx:
         clinic = clients.the_clinic(tx, person.clinic_id)
         this_week = week_of(local_date(now, clinic.time_zone))
-        wanted = checked(week) if week else this_week
+        wanted = checked(week) if week else digest.week_due(clinic.time_zone, now)
         chosen = therapist_of(tx, person, therapist)
         kept = None if now_too else digest.kept(tx, chosen, wanted)
         values = kept.values if kept else digest.computed(tx, clinic, chosen, wanted, now)
         team = colleagues(tx, person.clinic_id) if person.role == "lead" else [chosen]
         audit.record(tx, clinic.id, person.email, "digest viewed", None, {"therapist": chosen.id, "week": wanted}, now)
     monday, _ = week_days(wanted)
+    parts = max(1, -(-len(values["clients"]) // PART))
+    place = min(max(part, 1), parts)
+    shown = {**values, "clients": values["clients"][(place - 1) * PART : place * PART]}
     return pages.show(
         "digest.html",
-        digest=digest.with_words(values),
+        digest=digest.with_words(shown),
+        part=place,
+        parts=parts,
         made_at=kept.made_at if kept else None,
         week=wanted,
         earlier=week_of(monday - timedelta(days=7)),
