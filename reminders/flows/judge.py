@@ -183,8 +183,9 @@ def add_to_pain_up(
 ) -> None:
     """Add severe pain to a "pain is up" that is not closed; it opens none."""
     there = alert.not_closed(tx, clinic, client, "pain_up")
-    if there is not None and finding.because.get("pain") is not None and finding.because.get("on"):
-        added = {**entry, "form": "severe_too"}
+    if there is not None and finding.because.get("pain") is not None:
+        values = {"on": client_day(now, client.time_zone).isoformat(), **finding.because}
+        added = {**entry, "form": "severe_too", "values": values}
         alert.raise_alert(tx, clinic, client, "pain_up", there.level, added, now, finding.session_ids)
 
 

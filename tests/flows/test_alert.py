@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 
 from reminders.errors import BadInput, Refused
-from reminders.flows import alert
+from reminders.flows import alert, hold
 from reminders.store.tables import Alert, AlertEvent, Client, Clinic
 from tests.clinic import ANA, World
 from tests.flows.rounds import calls, go, sent, started, until
@@ -163,9 +163,7 @@ def test_closing_ends_easy_days_and_waiting_calls_but_no_hold(world: World) -> N
 
     assert not world.client(ana).easy_until_alert_closed
     with world.db.read() as tx:
-        from reminders.flows.hold import is_held
-
-        assert is_held(tx, ana)
+        assert hold.is_held(tx, ana)
 
 
 def test_the_share_that_led_to_something_is_kept_per_rule(world: World) -> None:
@@ -204,3 +202,47 @@ def test_nothing_of_one_clinic_is_called_to_another(world: World) -> None:
     until(world, world.now + timedelta(hours=3))
     told = {to for to, _ in calls(world)}
     assert told == {"+12025550150", "ben@example.org", "+12025550170", "dee@example.org"}
+
+
+def test_taking_it_twice_changes_nothing_and_a_closed_one_cannot_be_taken(world: World) -> None:
+    ana = started(world)
+    one = raised(world, "fever", "today", ana)
+    acknowledged(world, one)
+    acknowledged(world, one)
+    with pytest.raises(BadInput, match="acknowledged by"):
+        acknowledged(world, one, "shouting")
+    closed(world, one)
+    closed(world, one)
+    with pytest.raises(Refused):
+        acknowledged(world, one)
+    assert [line.kind for line in world.rows(AlertEvent, alert_id=one)] == ["opened", "acknowledged", "closed"]
+
+
+def test_nobody_is_told_who_read_it_while_it_may_be_one_of_two(world: World) -> None:
+    ana = started(world)
+    one = raised(world, "fall_or_injury", "urgent", ana)
+    with world.db.begin() as tx:
+        tx.get(Alert, one).one_of_two = True  # type: ignore[union-attr]
+    acknowledged(world, one, "console", opened=True)
+    assert world.queued("read_by") == []
+    assert alert.sentences(the(world, one))[-1] == "The phone is shared: it may be one of two clients."
+
+
+def test_shares_count_from_an_instant(world: World) -> None:
+    ana = started(world)
+    closed(world, raised(world, "fever", "today", ana))
+    with world.db.read() as tx:
+        clinic = tx.get(Clinic, 1)
+        assert clinic is not None
+        assert alert.shares(tx, clinic, world.now + timedelta(minutes=1)) == {}
+        assert alert.shares(tx, clinic, world.now - timedelta(minutes=1)) == {"fever": {"closed": 1, "led": 1}}
+
+
+def test_a_clinic_without_an_open_day_in_sight_still_gets_its_note(world: World) -> None:
+    ana = started(world)
+    with world.db.begin() as tx:
+        first = world.now.date()
+        tx.get(Clinic, 1).closed_days = [  # type: ignore[union-attr]
+            (first + timedelta(days=day)).isoformat() for day in range(-1, 70)
+        ]
+    assert the(world, raised(world, "fever", "today", ana)).next_step_at == world.now + timedelta(days=1)

@@ -4,6 +4,7 @@ from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
 import pytest
+from sqlmodel import select
 
 from reminders.errors import Refused
 from reminders.flows import pause, progress, steps
@@ -38,8 +39,6 @@ def change(world: World, ana: int, **values: Any) -> None:
 
 def answer_effort(world: World, choice: str) -> None:
     with world.db.begin() as tx:
-        from sqlmodel import select
-
         for row in tx.exec(select(Question).where(Question.kind == "effort")):
             row.closed_at, row.closed_how, row.details = world.now, "answered", {"choice": choice}
 
@@ -221,3 +220,52 @@ def test_a_review_twice_at_the_same_instant_does_nothing_more(world: World) -> N
         with world.db.begin() as tx:
             progress.review(tx, tx.get(Client, ana), world.now)  # type: ignore[arg-type]
     assert len(proposals(world)) == 1
+
+
+def test_nobody_is_reviewed_who_is_not_active(world: World) -> None:
+    ana = started(world)
+    change(world, ana, state="closed", review_at=world.now)
+    go(world)
+    assert world.client(ana).review_at is None
+
+
+def test_nothing_is_looked_at_while_she_is_paused(world: World) -> None:
+    ana = started(world)
+    with world.db.begin() as tx:
+        pause.begin(tx, tx.get(Client, ana), date(2027, 3, 30), "client", world.now)  # type: ignore[arg-type]
+    change(world, ana, review_at=world.now)
+    go(world)
+    assert world.client(ana).review_at == datetime(2027, 3, 10, 15, 31, tzinfo=UTC)
+
+
+def test_few_reps_twice_running_propose_a_step_back(world: World) -> None:
+    started(world)
+    on_rung(world, 1)
+    for day in (3, 5):
+        world.now = datetime(2027, 3, day, 14, 0, tzinfo=UTC)
+        go(world)
+        world.hear("did 2x6, pain 2")
+        world.pass_time(minutes=5)
+    until(world, datetime(2027, 3, 6, 20, 0, tzinfo=UTC), hours=6)
+    made = proposals(world)
+    assert [(one.direction, one.to_rung) for one in made] == [("back", 0)]
+    assert made[0].because == ["6 reps twice running where 8 are the least"]
+
+
+def test_a_proposal_is_withdrawn_when_she_was_away_too_long_for_it(world: World) -> None:
+    ana = started(world)
+    on_rung(world, 1)
+    proposed(world, ana)
+    with world.db.begin() as tx:
+        pause.begin(tx, tx.get(Client, ana), date(2027, 3, 20), "client", world.now)  # type: ignore[arg-type]
+    until(world, datetime(2027, 3, 22, 15, 0, tzinfo=UTC), hours=12)
+    assert [one.state for one in proposals(world)] == ["withdrawn"]
+
+
+def test_a_declined_proposal_stays_declined(world: World) -> None:
+    ana = started(world)
+    proposed(world, ana)
+    settled(world, "decline")
+    with pytest.raises(Refused):
+        settled(world, "decline")
+    assert [(one.state, one.settled_by) for one in proposals(world)] == [("declined", "ben@example.org")]

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from reminders.flows import pause, sweep
+from reminders.flows import hold, pause, sweep
 from reminders.store.tables import Client, ExerciseSession, Flag, Pause, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import sent, started, until
@@ -145,3 +145,29 @@ def test_closing_twice_changes_nothing(world: World) -> None:
         assert sweep.close_sessions(tx, world.now) == 0
     assert len(rows_in(world, state="missed")) == 3
     assert len(world.alerts()) == 1
+
+
+def test_a_session_whose_reminders_all_came_to_nothing_closes_as_unsent(world: World) -> None:
+    ana = started(world)
+    first = world.sessions(ana)[0]
+    with world.db.begin() as tx:
+        tx.get(ExerciseSession, first.id).state = "planned"  # type: ignore[union-attr]
+    world.now = datetime(2027, 3, 5, 13, 31, tzinfo=UTC)
+    with world.db.begin() as tx:
+        assert sweep.close_sessions(tx, world.now) == 1
+    assert states(world, ana)[0] == "unsent"
+    assert world.alerts() == []
+
+
+def test_silence_counts_anew_after_a_hold(world: World) -> None:
+    ana = started(world)
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        hold.open_hold(tx, client, "therapist", "ben@example.org", world.now)
+    world.now = datetime(2027, 3, 24, 15, 0, tzinfo=UTC)
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        hold.end_hold(tx, client, "ben@example.org", world.now)
+        assert sweep.silence_of(tx, client, "quiet", world.now).silent_days == 0

@@ -1,0 +1,122 @@
+"""Calls and answers that did not arrive, and the people who step in for those who are away."""
+
+from datetime import UTC, date, datetime
+
+from reminders.errors import SendError
+from reminders.flows import alert, escalate
+from reminders.store.tables import Alert, Outbound
+from tests.clinic import ANA, BEN, DEE, World
+from tests.flows.rounds import go, sent, started
+from tests.flows.test_alert import acknowledged, raised, the
+from tests.flows.test_escalate import GUS, change_staff, gus, texts
+
+AWAY = {"cover_from_on": date(2027, 3, 1), "cover_until_on": date(2027, 3, 9)}
+
+
+def failed_answer(world: World) -> None:
+    with world.db.begin() as tx:
+        row = tx.get(Outbound, [one.id for one in world.queued() if one.to == ANA and one.inbound_id][-1])
+        assert row is not None
+        escalate.answer_failed(tx, row, world.now)
+
+
+def test_a_failed_answer_opens_a_taken_alert_again_once(world: World) -> None:
+    started(world)
+    world.hear("I fell and hit my head")
+    acknowledged(world, 1)
+
+    failed_answer(world)
+    failed_answer(world)
+
+    assert (the(world, 1).state, the(world, 1).round) == ("open", 2)
+    assert "Our answer was NOT delivered: phone her." in alert.sentences(the(world, 1))
+
+
+def test_a_failed_stop_level_answer_waits_for_the_next_note(world: World) -> None:
+    started(world)
+    world.hear("Y6")
+    before = the(world, 1).next_step_at
+    failed_answer(world)
+    assert (the(world, 1).round, the(world, 1).next_step_at) == (1, before)
+    assert "not_delivered" in the(world, 1).because[0]["notes"]
+
+
+def test_a_failed_call_about_a_taken_alert_changes_nothing(world: World) -> None:
+    ana = started(world)
+    one = raised(world, "fall_or_injury", "urgent", ana)
+    row = world.queued("alert")[0]
+    acknowledged(world, one)
+    with world.db.begin() as tx:
+        escalate.call_failed(tx, tx.get(Outbound, row.id), world.now)  # type: ignore[arg-type]
+    assert texts(world) == [BEN]
+
+
+def test_a_failed_call_of_an_earlier_step_changes_nothing(world: World) -> None:
+    ana = started(world)
+    world.now = world.now.replace(hour=15)
+    raised(world, "fall_or_injury", "urgent", ana)
+    row = world.queued("alert")[0]
+    world.pass_time(minutes=15)
+    go(world)
+    before = len(texts(world))
+    with world.db.begin() as tx:
+        escalate.call_failed(tx, tx.get(Outbound, row.id), world.now)  # type: ignore[arg-type]
+    assert len(texts(world)) == before
+
+
+def test_a_failed_note_calls_nobody(world: World) -> None:
+    ana = started(world)
+    change_staff(world, "ben@example.org", alert_channels="sms")
+    raised(world, "fever", "today", ana)
+    world.now = datetime(2027, 3, 3, 16, 30, tzinfo=UTC)
+    world.sms.errors.append(SendError("no such number", permanent=True, code="21211"))
+    go(world)
+    go(world)
+    assert [row.state for row in world.queued("note")] == ["failed"]
+    assert texts(world) == []
+
+
+def test_a_cover_who_is_away_is_covered_in_turn(world: World) -> None:
+    ana = started(world)
+    cover = gus(world)
+    change_staff(world, "ben@example.org", cover_id=cover, **AWAY)
+    change_staff(world, "gus@example.org", cover_id=change_staff(world, "fay@example.org"), **AWAY)
+    raised(world, "fall_or_injury", "urgent", ana)
+    assert {row.to for row in world.queued("alert")} == {"fay@example.org"}
+
+
+def test_two_who_cover_for_each_other_and_are_both_away_leave_it_to_the_lead(world: World) -> None:
+    ana = started(world)
+    cover = gus(world)
+    ben = change_staff(world, "ben@example.org", cover_id=cover, **AWAY)
+    change_staff(world, "gus@example.org", cover_id=ben, **AWAY)
+    raised(world, "fall_or_injury", "urgent", ana)
+    assert texts(world) == [DEE]
+
+
+def test_a_lead_on_leave_is_covered(world: World) -> None:
+    started(world)
+    change_staff(world, "dee@example.org", cover_id=gus(world), **AWAY)
+    world.hear("I fell and hit my head", "+12025550190")
+    assert texts(world) == [GUS]
+
+
+def test_someone_on_leave_is_called_when_there_is_nobody_else(world: World) -> None:
+    ana = started(world)
+    for email in ("dee@example.org", "fay@example.org"):
+        change_staff(world, email, is_active=False)
+    change_staff(world, "ben@example.org", cover_id=change_staff(world, "dee@example.org"), **AWAY)
+    raised(world, "fall_or_injury", "urgent", ana)
+    assert texts(world) == [BEN]
+
+
+def test_a_note_with_nobody_to_read_it_is_told_to_the_operator(world: World) -> None:
+    ana = started(world)
+    one = raised(world, "fever", "today", ana)
+    for email in ("ben@example.org", "dee@example.org", "fay@example.org"):
+        change_staff(world, email, is_active=False)
+    world.now = datetime(2027, 3, 3, 16, 30, tzinfo=UTC)
+    go(world)
+    assert sent(world, BEN, "note") == []
+    assert [row.details["what"] for row in world.queued("operator")] == ["nobody to call"]
+    assert world.rows(Alert, id=one)[0].next_step_at > world.now
