@@ -30,13 +30,15 @@ FORMS = {
 }
 TAILS = {
     "en": (
-        "", " thanks", "! :)", " 😊", ", worst was in the knee", " knee", " and I feel great", " sorry for the late reply",
-        ". Thank you Ben", " my hip was sore", ", easy today", " a little stiff this morning", " lol", " no problems",
+        "", " thanks", "! :)", " 😊", ", worst was in the knee", " knee", " and I feel great",
+        " sorry for the late reply", ". Thank you Ben", " my hip was sore", ", easy today",
+        " a little stiff this morning", " lol", " no problems",
         " but my back is stiff", " tired", ", left knee again", " have a nice day", " have a good weekend",
     ),
     "es": (
         "", " gracias", "! :)", " 😊", ", me dolió la cadera", " la rodilla", " perdón la demora", " bendiciones",
-        ", un poco cansada", " todo bien", ", me molestó el hombro", " pero la rodilla tiesa", " jaja", ", que tenga buen dia",
+        ", un poco cansada", " todo bien", ", me molestó el hombro", " pero la rodilla tiesa", " jaja",
+        ", que tenga buen dia",
     ),
 }  # fmt: skip
 
@@ -64,10 +66,10 @@ def test_an_invited_answer_is_a_whole_session_with_its_pain_whatever_follows(lan
 @pytest.mark.parametrize("text", ["3y", "0Y", "10y thanks", "Y5", "y 4"])
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_an_english_letter_is_understood_from_a_spanish_client_and_no_pain_is_made_up(text: str, language: str) -> None:
-    """"Y" is "and" in Spanish, yet "Y5" alone can only be the invited answer."""
+    """ "Y" is "and" in Spanish, yet "Y5" alone can only be the invited answer."""
     pain = read_reply(text, language, (), None).pain
     assert pain in (int("".join(filter(str.isdigit, text))), None)
-    assert language == "es" and text[0].isdigit() or pain is not None
+    assert (language == "es" and text[0].isdigit()) or pain is not None
 
 
 NOT_INVITED = {

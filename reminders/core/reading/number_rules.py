@@ -9,14 +9,26 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
     ("pain_level", "^ YES_OTHER SMALL $"),
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
+    ("other", "FROM_SCALE # TO_SCALE TEN"),
+    ("other", "# OUTOF_THIRDS"),
+    ("other", "MINUSWORD #"),
+    ("other", "GOAL FILL? #"),
+    ("other", "THE # NOWISH? NOT"),
+    ("pain_level", "# OF_SCALE THE? PAINISH RATE"),
+    ("pain_level", "RATINGWORD FILL* #"),
+    ("frac_pain", "PAINISH FILL* ,? FILL* FRAC10"),
+    ("other", "FRAC ~ FRAC10"),
+    ("other", "FRAC10 ~ FRAC"),
     ("other", "RATE FILL* # RANGE #"),
+    ("other", "WASWORD # TOOHARD"),
+    ("other", "GOINGBACK BODY FILL* CLOCKPREP #"),
     ("other", "AGE_WAS FILL* # WHENWORD"),
     ("other", "INSTEADOF OF? #"),
     ("other", "MEASURE_BEFORE OF|FILL* ,? # OVER? #?"),
     ("other", "# over # >$"),
     ("other", "# MEASURE_AFTER"),
     ("other", "# HALF_LINK? MEASURE_AFTER"),
-    ("other", "# OF MEASURE_AFTER"),
+    ("other", "# OF_MONTH MEASURE_AFTER"),
     ("other", "# AMPM"),
     ("other", "MONTH THE? # RANGE MONTH? #"),
     ("other", "MONTH THE? #"),
@@ -36,6 +48,9 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_of", "# RANGE # OUTOF OF? TEN"),
     ("pain_of", "# OUTOF OF? TEN"),
     ("pain_of", "PAINISH|RATE FILL* # OF_SCALE TEN"),
+    ("pain_of", "PAINISH _ ,? FILL* # DE TEN"),
+    ("pain_of", "# DE TEN DE PAINISH"),
+    ("sets_reps", "DID # DE A? #"),
     ("sets_reps", "# X # X # REP|SET?"),
     ("sets_reps", "# X|TIMES FILL? # X|TIMES"),
     ("sets_reps", "# X # REP|EACH?"),
@@ -44,7 +59,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_only", "# SECNUM"),
     ("sets_only", "# OF|DE EACHWORD"),
     ("de_amount", "# DE A? #"),
-    ("first_sets", "# OUTOF|OF OF? THE? # SET"),
+    ("first_sets", "# OUTOF|OF OF? THE? # @? SET"),
+    ("sets", "N1 N1 SET"),
     ("sets_reps", "# SET OF|X|FILL|,|@|AND? OF|FILL? # REP|X|EACH? "),
     ("sets_reps", "# SET OF THE? #"),
     ("sets_reps", "# SET FILL|X? FILL? # REP"),
@@ -60,16 +76,19 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("paired", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # MORE_REPS"),
     ("count_of", "# OUTOF|OF OF? THE? #"),
     ("all_count", "ALL|THE THE? # $"),
-    ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE"),
+    ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE|ALL"),
     ("all_count", "# EXERNOUN"),
+    ("other", "# NOT WASWORD? FILL? PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
     ("pain_level", "PAINISH FILL* ,? FILL* #"),
     ("not_number", "NOTNUM FILL? OF? # SET?"),
     ("pain_level", "# RANGE FILL? # FILL* PAINISH"),
     ("pain_level", "# FILL? FILL? PAINNOUN"),
+    ("pain_level", "NUMBERSAY WASWORD FILL* #"),
+    ("pain_level", "PAINISH NOMORE NOMORE+ FILL* #"),
     ("sets", "# MORESETS? SET"),
-    ("sets", "SETS_WORD FILL? #"),
+    ("sets", "SETS_WORD FILL|,? #"),
     ("reps", "# MORESETS? REP"),
     ("list", "# , # , # , #"),
     ("list", "# , # , #"),
@@ -125,6 +144,7 @@ SHARED_RULES: dict[str, str] = {
         BUT FILL* # NOWISH
         BODY FILL* #
         # FILL* BODY
+        , FILL* # ATMOVE
         AND FILL* # $
         AND FILL* # NOWISH|IN_BODY
     """,
@@ -143,7 +163,13 @@ SHARED_RULES: dict[str, str] = {
         # THAT? SENDER? SAIDWORD
         # FILL? MISTAKE
         INSTEADOF FILL? #
-        SAIDWORD FILL? FILL? #
+        THATNUM #
+    """,
+    "num.said": """
+        SAIDWORD ~ #
+    """,
+    "num.never": """
+        NEVER FILL? FILL? #
     """,
     "num.alone": """
         . FILL* # $
@@ -151,7 +177,10 @@ SHARED_RULES: dict[str, str] = {
         ^ # .
     """,
     "num.past": """
-        # WHENWORD SENDER
+        # WHENWORD SENDER PASTVERB
+        # WASWORD FILL? WEEKDAY|YESTERDAYISH
+        BEFOREWORD ~ SURGERY ~ #
+        # ~~ IN_YEAR MONTH|YEAR
         YESTERDAYISH FILL* _? FILL* #
         LASTTIME _? _? FILL* #
         USEDTO _? _? FILL* #

@@ -75,12 +75,15 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope) -> list[Fig
     """Leave out figures that are taken back, supposed, asked about or another day's."""
     if len(figures) > 1:
         back = {at for s, e in hits.get("num.retracted", ()) for at in range(s, e)}
+        if "correction" in hits:
+            back |= {at for s, e in hits.get("num.said", ()) for at in range(s, e)}
         standing = [figure for figure in figures if figure.at not in back]
         figures = standing or figures
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
-    figures = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
+    never = {at for s, e in hits.get("num.never", ()) for at in range(s, e)}
+    figures = [figure for figure in figures if figure.at not in never and not _is_other_time(figure, hits, scope)]
     figures = [figure for figure in figures if not scope.is_asked(figure.at, figure.at + 1)]
     if len(figures) > 1:
         own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]

@@ -205,7 +205,7 @@ def _list(numbers: Numbers, start: int, end: int, places: list[int], values: lis
 def _de_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """"Dos de diez" is two sets of ten; alone after the pain question it is two out of ten."""
     sets, reps = values[0], values[1]
-    if numbers.asks_pain and reps == SCALE_TOP and len(numbers.signature) <= _BARE:
+    if numbers.asks_pain and reps == SCALE_TOP:
         return _pain(numbers, start, end, places[:1], values[:1], exercises)
     if sets > _MOST_SETS or not _FEWEST_REPS <= reps <= _MOST_REPS:
         return False

@@ -139,7 +139,8 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
         if value is None:
             value = near.get(word) if before_unit else None
         elif not text.raw[at][0].isdigit() and is_in("ONEWORD", chars[at]):
-            value = value if _is_count(chars, at, before_unit, lexicon) else None
+            before_number = at + 1 < len(chars) and text.values[at + 1] is not None  # "en un seis"
+            value = value if _is_count(chars, at, before_unit, lexicon) and not before_number else None
         if value is None:
             if not text.raw[at][0].isdigit():
                 text.values[at] = None
@@ -160,6 +161,8 @@ def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) ->
         return True
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False
+    if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):
+        return lexicon.is_in("PAINISH", chars[at - 1])  # "the sitting one", "my pain one"
     if at + 1 < len(chars) and lexicon.is_in("ONE_NOT_BEFORE", chars[at + 1]):
         return False
     if at == 0:

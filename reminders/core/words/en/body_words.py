@@ -8,7 +8,7 @@ CONCEPTS = {
     "BACKBONE": "back spine vertebra vertebrae backbone lumbar midback tailbone",
     "HEADPART": "head skull forehead temple noggin face chin nose eye",
     "CHEST": "chest breastbone sternum",
-    "HEART": "heart ticker heartbeat pulse",
+    "HEART": "heart hearts ticker heartbeat pulse",
     "BREATH": "breath breathe breathing breaths breathin breathless breth air wind breathed breathes breaf",
     "BREATHE": "breathe breathing breath air breathin breth wind breaf",
     "FACE": "face mouth lip lips smile cheek eyelid",

@@ -37,6 +37,9 @@ RULES = {
         CHEST ~ sore ~ push|pushups|gym|workout
         ran out of breath telling|yelling|singing|laughing|cheering|chasing
         not like heart
+        sob none|no|neg|negative|nil|denied
+        little|bit|tad winded|breathless|puffed ~~ like|any|anyone|anybody|normal|usual
+        out of breath ~ like|any anyone|anybody|any ~
         put ~ hand on my heart
     """,
     "danger.nerve_or_bladder": """
@@ -79,6 +82,8 @@ RULES = {
         dead ~ tired
         leg ~ out of bed
         pulled my leg|pulling
+        on pins and needles
+        foot|feet|leg|legs|arm|hand ~ asleep ~~ sitting|sat|crossed|slept|lying|tv|toilet
         legs up the wall
         cold feet
         cost ~ arm ~ leg
@@ -93,7 +98,9 @@ RULES = {
         clobbered|whacked|beaned|smacked|struck|hit|kicked|knocked|bumped|nailed|thumped|walloped by|with
         kicked|kick|butted|bucked|threw ~ me
         nose ~ bled|bleeding|bloody
-        gash|gashed|stitches|goose
+        gash|gashed|goose
+        # stitches|stitch
+        got|needed|took|need ~ stitches !out
         came|fell|dropped|crashed ~ down ~ on ~ my|me
         knee|kneecap|shoulder|hip|elbow|finger|thumb|ankle|bone ~ went|moved|shifted|jumped|slid|popped ~ side|back|out|over|place
         hanging|sticking|stuck|lookin|looking|looks|sits|sitting ~ funny|wrong|lower|crooked ~ shoulder|arm|hip|knee|side|other
@@ -102,7 +109,7 @@ RULES = {
         stepped|step|walked ~ off|in|into ~~ hole|curb|edge|riser|step|backwards|backward ~ 
         landed ~ flat|hard|on|wrong|funny
         spilled|upended|upside down ~ floor|sidewalk|bike|chair
-        tumble|tumbled|toppled|keeled|wiped|wipeout|splat|kersplat|faceplant
+        tumble|tumbled|toppled|wipeout|splat|kersplat|faceplant
         rolled|fell|slid|slipped out of ~ bed|chair|bathtub|tub|shower|car|truck|recliner
         found|woke|came|waking|wake ~ on ~ floor|tile|ground|carpet|rug|linoleum
         legs|feet ~ out from under
@@ -136,6 +143,11 @@ RULES = {
         dropped ~ ball
         kicked me out|up|off
         kicked ~ butt|ass|habit
+        band|bands|strap|chair|mat|rug|towel|bag|sock|slipper|shoe slipped|slid|slides|snapped !out
+        keep|keeps|keeping|stop|stops|prevent|save|kept ~ from ~ falling|fall|falls
+        fall is|was|here|comes ~ favorite|season|pretty|here|lovely|beautiful
+        FELL|DISLOC|BROKE|HIT|TWIST ~~ as a kid|child|boy|girl|teenager|youngster|teen
+        DISLOC|BROKE|HIT|TWIST ~~ as a kid|child|boy|girl|teenager|youngster|teen
         burned out|dinner|supper|toast|calories
         pushed ~ back|through|hard|myself
         pushed down on
@@ -145,6 +157,7 @@ RULES = {
         stepped ~ up
     """,
     "danger.possible_fracture": """
+        pop|crack|snap|crunch ~ hip|pelvis|rib|ribs|tailbone ~~ CANT|cant|couldnt|weight|PAIN|hurts|stand|walk
         something ~ let go|gave|went|shifted|slipped|moved|cracked|snapped|popped|crunched|broke|tore ~~ BACKBONE
         felt|heard ~ thunk|clunk|crunch|snap|pop|crack|thud|rip|tear|grind ~ in|down|low|from ~ BACKBONE|ribs|rib|hip
         BACKBONE ~ sound|noise|crunch|cracked|snapped|popped|snap|crunched
@@ -164,7 +177,8 @@ RULES = {
         shrunk|shrinking|shorter ~ inch|inches|pain
     """,
     "idiom.possible_fracture": """
-        gave ~ back
+        gave back
+        gave it|them|this|that|me|him|her|us ~ back
         popped out|back
         came right back
     """,
@@ -224,6 +238,9 @@ RULES = {
         at severe pain
     """,
     "danger.crisis": """
+        thinking|thought|think|want|going|about ~ jumping|jump ~ bridge|roof|train|building|window|cliff|balcony|overpass
+        better ~ off|if ~ without me
+        nobody|noone|one ~ miss|notice|care ~ me
         want|wish|wanted ~ it ~ all? ~ to ~ be? over|stop|end|done|finished
         tired of ~ waking|breathing|existing|trying|fighting|living|hurting and
         nobody|noone|no one ~ notice|miss|care|cry ~ if|when|me ~ gone|died|dead|disappeared|wasnt

@@ -11,7 +11,7 @@ RULES = {
         TIGHT ~ CHEST
         TIGHT ~~ CHEST
         sitting|sit|settin|standing|stood|parked|stepping ~ on ~ CHEST
-        sitting|sit|settin|standing|parked ~ on it
+        something|someone|somebody|like|elephant ~ sitting|sit|settin|standing|parked ~ on it|me
         CANT|hard|trouble|difficulty|difficult|struggling|struggle|tough|problem|problems|fighting|gasping|gasp ~ BREATHE
         CANT ~ get|catch|draw|take ~ BREATH
         get|getting|got enough air
@@ -33,7 +33,7 @@ RULES = {
         HEART ~ HEARTSIGN
         HEART ~~ HEARTSIGN
         HEART ~ out of my CHEST
-        HEART ~ going|goes|went ~ mile|crazy|nuts|wild|haywire
+        HEART ~ going|goes|went ~ mile|crazy|nuts|wild|haywire|#|dozen|hundred
         HEART ~ beat|beating|beats ~ fast|hard|funny|weird|out|like|too|irregular|skipped
         HEART ~ hurts|hurt|hurting|pain|fast|stopped
         HEARTSIGN HEART|heartbeat
@@ -167,6 +167,9 @@ RULES = {
         JOINT ~ twisted|rolled|sprained|wrenched|torn|snapped
         pulled ~ muscle|hamstring|groin|calf|back|something ~ bad|badly|pop
         HIT ~ JOINT|BACKBONE|HEADPART|ribs|head
+        JOINT|HEADPART ~ size of ~ grapefruit|orange|melon|egg|golf|baseball|softball|lemon|balloon|football|cantaloupe|watermelon
+        whacked|banged|bashed it|them
+        face planted|plant
         JOINT|HEADPART|ribs ~ smashed|banged|bumped|hit|whacked|gashed|bruised|broken|broke|fractured
         BRUISE ~ JOINT|HEADPART|ribs|tailbone|BODY
         dropped|drop|fell ~~ on ~ foot|toe|toes|hand|leg|me|feet
@@ -485,7 +488,8 @@ RULES = {
         stroke of ~ luck|genius|midnight
         back stroke
         backstroke|breaststroke
-        pop|popped|pops in|over|by|tart|corn
+        pop|popped|pops over|by|tart|corn
+        pop|popped|pops in !my !the !both !his !her
         pop|popped|pops ~ tart|corn|quiz|question|music|champagne|balloon|pill|advil|tylenol
         cracked|crack|cracking|cracks|crackin me|us|myself ~ up
         cracked up
@@ -592,7 +596,7 @@ RULES = {
         take my pills
         took my pills
         end of
-        stars ~ and|game|night|out
+        stars ~ game|night|out
         saw stars|spots ~ game|sky|concert
         nearly|almost|about passed out ~ when|bill|price|from ~ shock|bill|heat
         stop me dead

@@ -418,6 +418,8 @@ RULES = {
     """,
     "pain_none_not": """
         no pain no gain
+        no|not|nor CHEST PAINWORD|pain|pains
+        dont|doesnt|not have|got ~ PAINWORD number|scale|thing
         NO|not PAINWORD meds|pills|medicine|medication|killers|killer|scale|number|patch|cream
         NO ~ pain|discomfort to speak
         NO ~ pain|discomfort worth

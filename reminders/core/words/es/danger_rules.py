@@ -202,7 +202,7 @@ RULES = {
     "danger.severe_pain": """
         SEVERE
         no ~ aguanto|soporto|aguante|resisto|tolero|aguantando|soportar|aguantar|aguanta|soporta|puedo ~ dolor|mas
-        ya no aguanto
+        ya no aguanto !pisar !parada !parado !sentada !los !las !mensajes
         dolor|duele ~~ no ~ aguanto|soporto|aguante|resisto|aguantar|soportar
         dolor|duele|doliendo|dolores ~~ no ~ puedo|pude|podia|deja ~ moverme|mover|caminar|dormir|levantarme|parar|pararme|respirar|pisar|enderezar
         dolor ~ matando|mata|muerte|infierno|infernal|brutal|insufrible|horroroso|perro|desgraciado|cabron

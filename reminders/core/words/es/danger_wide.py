@@ -41,7 +41,8 @@ RULES = {
         me ~ orino|orine|hago|hice|hago|mojo|moje|ensucio|ensucie|meo|mee ~ toser|parar|pararme|cuenta|encima|cama|dormida|dormido|ropa|pararme|sentir|camino
         moje|mojo|moja|mojado ~ calzon|calzones|panal|cama|sabanas|pantalon|ropa|falda ~~ sin|cuenta|sentir|sola|orina|pipi|bano
         no ~ siento|sentia|senti|siente ~~ limpio|limpiarme|orino|bano|entrepierna|nalgas|partes|cuando|taza
-        no ~ he|ha|puedo|pude|logro ~ orinar|orinado|mear|obrar|hacer ~ desde|pipi|del|pis|bano|nada|dia
+        no ~ he|ha|puedo|pude|logro ~ orinar|orinado|mear|obrar
+        no ~ he|ha|puedo|pude|logro ~ hacer|hecho ~ pipi|pis|popo|caca
         no me sale ~ orina|pipi|pis
         FACE|cara|boca|ojo|parpado ~ cayo|caido|caida|chueca|chueco|torcida|torcio|torcido|colgada|colgado|jalada|ladeada|volteo|fue|derrite|derretida|paralizada|paralizo|no responde
         se me ~ cae|cayo|caen|sale|salia|escurre ~ baba|babas|saliva|cafe|comida|parpado|boca ~~ lado|boca
@@ -74,6 +75,7 @@ RULES = {
         perro|gato|perra|perrito|cachorro|nino|bebe|nieto ~ orina|orino|mea|meo|pipi
         costo ~ ojo ~ cara
         risa ~ orino|meo|orine
+        no|ni|sin ~ alteraciones
         me ~ orino|meo|orine|orinaba ~ de ~ risa
         cara ~ sueno|pocos|felicidad|risa
         habla|hablo|hablar ~ hasta por los codos
@@ -90,11 +92,11 @@ RULES = {
         pie|tobillo|pata ~ volteo|voltio|viro|doblo|torcio|chueco|falseo
         abri|rompi|parti|raje|corte|reventé|revente|descalabre ~ la|el|una ~ pera|ceja|frente|cabeza|barbilla|menton|labio|nariz|boca|mano|rodilla|pierna|dedo
         atropello|atropellaron|arrollo|embistio|embistieron|tumbo|tumbaron|empujo|empujaron|derribo|derribaron|chocaron|asaltaron|golpearon|volteo ~ me|nos|una|un|la|el|por
-        me|nos|lo|la chocaron|choco|atropello|atropellaron|arrollo|tumbo|tumbaron|empujaron|empujo|tiro|tiraron|derribo|embistio|asaltaron|golpearon|volcamos|jalo|arrastro !la !de
-        termine|acabe|quede|aterrice|fui|pare|vine|amaneci|desperte|encontraron ~ en|al|a ~ piso|suelo|bano|banqueta|pasto|urgencias|bruces
+        me|nos|lo|la chocaron|choco|atropello|atropellaron|arrollo|tumbo|tumbaron|empujaron|empujo|tiraron|derribo|embistio|asaltaron|golpearon|volcamos
+        termine|acabe|quede|aterrice|fui|pare|vine ~ en|al|a ~ piso|suelo|bano|banqueta|pasto|urgencias|bruces
         me ~ fui|vine ~ de ~ boca|cabeza|lado|espaldas|bruces|narices|hocico|frente|jeta|trompa|cara|nalgas|poto|culo|costado
         me vine|fui abajo|patras|atras
-        me ~ desbarranque|embarre|estrelle|estampe|embroque|derrumbe|despene|descolgue|voltee|rode|desparrame|reventé|revente|tumbe|espatarre
+        me ~ desbarranque|embarre|estrelle|estampe|embroque|derrumbe|despene|descolgue|voltee|rode|desparrame|tumbe|espatarre
         rode ~ escaleras|escalera|gradas|cerro|abajo
         boto|salio|movio|corrio|brinco|zafo|zafado|zafada|desencajo|desmonto|chispo|disloco|desplazo|fue ~ cadera|hombro|rodilla|rotula|codo|dedo|muneca|hueso|tobillo|quijada
         cadera|hombro|rodilla|rotula|codo|dedo|muneca|quijada ~ boto|salio|zafo|fuera|desencajo|chispo|disloco|brinco|corrio|colgando|chueco|chueca|desmonto
@@ -113,10 +115,10 @@ RULES = {
     """,
     "idiom.fall_or_injury": """
         cayendo|caigo|caia|caida|caido|caer|cae ~ de ~ sueno|hambre|risa|cansancio|maduro|madura|vieja|viejo
-        cai|caí|cayo|caimos|cae|caigo|caer malo|mala|enfermo|enferma|mal|bien|en|redondo|redonda|rendida|rendido|frito|privada|privado
+        cai|cayo|caimos|cae|caigo|caer malo|mala|enfermo|enferma|redondo|redonda|rendida|rendido|frito|privada|privado
         cai|caigo|caer|caen de ~ risa
         me cai de ~ risa
-        rodillas ~ ante|rezar|altar|santisimo|virgen|dios|orar|misa|iglesia
+        cai|cayo|caer|caigo ~ rodillas ~~ ante|rezar|altar|santisimo|virgen|dios|orar|misa|iglesia
         se ~ me? ~ cayo|cae|callo ~ el|la|los|las ~ alma|celu|cel|cara|ojos|pelo|baba|sistema|moco|internet|veinte|luz|jornal|app|quijada|andamio|barda|calzon|calzones|panuelo|lista|red|teja|estante|poste
         cayo|caen|cayeron|cae ~ pesado|pesada|pesados|gordo|gorda|bien|mal|chistoso|chistosa|granizo|agua|nieve|rayo|helada|novia|visita
         sone|sonaba|sonando|pesadilla|pesadillas|pelicula|novela|videojuego ~~ caia|cai|caida|cayo|caer|tropece
@@ -163,7 +165,7 @@ RULES = {
         todo ~ se ~ me? ~ mueve|movia|movio|gira|giraba|oscurecio|nublo|apago|borro|fue|volteo|bambolea|menea
         casa|cuarto|piso|suelo|mundo|paredes|techo|cama|sala|pared|pieza ~ se ~ me? ~ mueve|mueven|movia|movian|menea|vienen|viene|voltea|gira|giran|hunde|bambolea|inclina
         paredes|techo|piso|mundo ~ encima|vueltas
-        como|parecia|parezco|anduve|ando ~ borracha|borracho|barco|lancha|ebria|ebrio|trompo|hamaca|montana rusa !# !hablo
+        anduve|ando ~ borracha|borracho|barco|lancha|ebria|ebrio|trompo|hamaca
         ando|camino|siento|siente|estoy ~ como ~ borracha|borracho|lancha|barco|flotando|trompo|hamaca
         vi|veia|veo|viendo|miro ~ lucecitas|estrellitas|estrellas|puntitos|moscas|chispas|chispitas|negro|oscuro|borroso|manchas|luces
         lucecitas|estrellitas|chispitas ~ ojos|vista|vi|veia
@@ -172,7 +174,7 @@ RULES = {
         volvi en mi|si
         se me ~ fue|fueron|va|iba|borro|apago|apagaron|nublo|oscurecio ~ mundo|luces|luz|vista|cabeza|onda|avion|todo|conocimiento|sentido|ojos|senales|foco
         se me bajo|subio ~ sangre|presion|azucar ~~ caigo|negro|mareo|vista|sudor|debil
-        me apague|apago|desconecte|desplome|fui para|privé
+        me apague|desconecte|desplome|prive
         perdi|pierdo|perdiendo ~ el equilibrio
         equilibrio ~ perdi|pierdo|fue|va
         tambaleo|tambaleando|tambaleaba|bamboleo ~~ cabeza|pararme|camino|paro|borracha|borracho|mareo
@@ -202,9 +204,8 @@ RULES = {
         llorar|llorando|gritar|gritando|llorado|lloro|grito|aullo|berreo ~ dolor|duele
         retuerzo|retorciendo|revolcando|revuelco|muerdo|arranco ~~ dolor|duele
         me ~ parto|muero|mata|matan|parte|rompe|desgarra|despedaza ~ dolor|dolores
-        dolor ~ mata|parte|espantoso|horrible|terrible|salvaje|bestial|atroz|tremendo|criminal|endemoniado|horroroso|insoportable|brutal|inhumano|maldito|jodido
+        dolor ~ mata|parte|espantoso|salvaje|bestial|atroz|criminal|endemoniado|horroroso|insoportable|brutal|inhumano
         atroz|espantoso|horroroso|bestial|brutal|inhumano dolor
-        el peor dolor
         peor ~ dolor ~ vida|he|parto
         peor que ~ parto|parir
         subo|subiendo|subirme ~ por las paredes
@@ -216,7 +217,12 @@ RULES = {
         mas de ~ diez|10 ~ dolor
         pasa de ~ diez|10
     """,
+    "idiom.chest_or_breathing": """
+        no|ni me|le falta ~ aire|respiracion|aliento
+    """,
     "idiom.severe_pain": """
+        lloro|llore|llorar|llorando|grite|grito de gusto|risa|emocion|alegria|felicidad|coraje
+        lloro|llore|llorar|llorando ~ novela|pelicula|cebolla|boda
         no ~ lo|la|los aguanto ~ calor|frio|vecino|vecina|tele|ruido|suegra|cunado
         no aguanto ~ a mi|la PERSON
     """,
@@ -225,25 +231,29 @@ RULES = {
         me quiero|quisiera|kiero matar|morir|ahorcar|colgar|tirar|aventar
         pensado|pienso|pensando|penso|pensaba|ganas|idea|ideas ~ tirarme|aventarme|lanzarme|colgarme|ahorcarme|matarme|cortarme|quitarme|arrojarme|saltar|suicidarme|tomarme|tragarme|morirme|desaparecer
         tirarme|aventarme|lanzarme|arrojarme|tirar|saltar ~ metro|tren|puente|rio|ventana|azotea|balcon|barranco|camion|vias|carro|piso|techo
-        chato|chata|harta|harto|aburrida|aburrido|cansada|cansado|podrida|podrido|hastiada|hastiado ~ vivir|existir|la vida|esta vida
+        chato|chata|harta|harto|aburrida|aburrido|cansada|cansado|podrida|podrido|hastiada|hastiado de vivir|existir
+        chato|chata|harta|harto|aburrida|aburrido|cansada|cansado|podrida|podrido|hastiada|hastiado de esta|la|mi vida
+        matarme|suicidarme|ahorcarme|colgarme
         no ~ me? ~ necesita|extrana|quiere|hace|echa|echaria ~ nadie ~~ pastillas|morir|matar|muero|vivir|mejor|irme
         a nadie le ~ importo|importa|hago|haria
         nadie ~ va|notaria|extranar|extranaria|daria ~ falta|cuenta|si ~~ muero|voy|muriera|falto
         tomarme|tomar|tragarme|tome|trague|tragar ~ todas|todo|frasco|caja|bote|puno ~ pastillas|remedios|medicinas|pastilla|somniferos
         pastillas ~~ todas|juntas|frasco|acabar|dormir ~~ vez|siempre|despertar|acabar|vivir|morir
         dormir|dormirme|acostarme|acueste ~~ no ~ despertar|despierte|despertarme|amanecer|levantarme
-        no ~ quiero|quisiera|deseo|quiere ~ despertar|amanecer|seguir viviendo|vivir|existir|estar viva|estar vivo
+        no ~ quiero|quisiera|deseo|quiere ~ despertar|amanecer|viviendo|vivir|existir|viva|vivo
         ojala ~ no ~ despierte|despertara|amaneciera|amanezca
         ojala ~ me ~ muera|muriera|lleve|llevara
         que ~ dios|diosito|senor ~ me ~ lleve|recoja|quite
         ya ~ que me lleve
-        para que ~ seguir|vivir|sigo|vivo|estoy|levantarme|naci ~~ vivir|viva|vivo|vida|sentido|asi|si|aqui
-        mejor ~~ bajo tierra|muerta|muerto|panteon|cementerio|otro lado
+        para que ~ vivir|vivo|viva|naci
+        para que ~ seguir|sigo|estoy ~~ vivir|viva|vivo|vida|viviendo
+        mejor ~~ tierra|muerta|muerto|panteon|cementerio
         bajo tierra
         sobro|estorbo|carga|inutil ~~ mejor|muerta|muerto|vivir|muero|morirme|irme|descansen|descansan
         descansarian|descansen|descansan ~ de mi
         esta|mi vida ~ no ~ vale|sirve|sentido
-        no ~ valgo|sirvo|vale ~~ vivir|pena|seguir viviendo
+        no ~ vale ~ vivir|viviendo
+        no ~ vale ~ pena ~ vivir|viviendo|vida
         corte|corto|cortando|corté|hago|hice|lastimo|lastime ~ adrede|proposito|dano|venas|munecas|brazos
         me ~ corte|corto|queme|lastimo ~~ proposito|adrede|sentir
         tengo ~ pistola|soga|veneno|cuerda|navaja ~~ lista|listo|mano|pensando|acabar|usar

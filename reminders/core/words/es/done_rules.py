@@ -393,6 +393,7 @@ RULES = {
     """,
     "pain_none_not": """
         sin dolor ~ ganancia
+        no ~ apoyo|piso|camino|puedo|aguanto|muevo|levanto|duermo|deja ~~ del|de|el dolor
         no ~ duele|dolio ~ tanto|mucho|casi|tan|mas|como|cabeza|pecho|pero
         sin dolor de ~ pecho|cabeza
         sin ~ dolor ~ pecho

@@ -431,6 +431,7 @@ RULES = {
         puse|dije|escribi ~ que ~ si|no|todo|todos|hice ~~ era|pero|fue
         dije|puse ~ todo|todos|si|no|done ~~ pero|era|y
         donde ~ dije|puse
+        dije|puse|escribi ~ # ~~ es|era|fue|eran
         debe decir
         olvide|borre|ignore|olvidelo ~ lo ~ que ~ puse|dije|mande|anterior|le|no|de
         borre|ignore|olvide ~ lo|mensaje|anterior
