@@ -5,76 +5,19 @@ Every step can be killed at any line and run again: what was claimed and not set
 """
 
 import time
-import uuid
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass, field
-from datetime import datetime, timedelta
-from typing import Any
+from datetime import datetime
 
-from sqlalchemy import insert, text
-
-from reminders.clock import Clock, machine_seconds, system_clock
-from reminders.core.channel import Channel, Outgoing
-from reminders.core.pace import Pace
+from reminders.core.channel import Outgoing
 from reminders.errors import SendError
-from reminders.flows import gate, outcomes, render, unknown
-from reminders.store import marks, outbox, restored
-from reminders.store.db import Database, Tx, free_clients
-from reminders.store.tables import Attempt, Client, Outbound
-from reminders.texts import Texts
+from reminders.flows import gate, outcomes, unknown
+from reminders.flows.claiming import claim, scene_of
+from reminders.flows.sender import BATCH, CLAIM_AHEAD_SECONDS, LEASE, LEAST_LEASE, THREADS, Claim, Sender, Sent
+from reminders.store import outbox
+from reminders.store.tables import Outbound
 
-LEASE = timedelta(seconds=90)
-LEAST_LEASE = timedelta(seconds=50)  # a call is not begun with less left: it may take 45 s
-BATCH = 100
-THREADS = 8
-CLAIM_AHEAD_SECONDS = 2.0  # each claim takes at most this much of the pace
-
-
-@dataclass
-class Sender:
-    """What a sender needs; one a process."""
-
-    db: Database
-    channels: Mapping[str, Channel]
-    texts: Texts
-    clock: Clock
-    links: render.Links
-    parts_per_second: float = 0.0
-    operator_email: str = ""
-    own_clock: bool = False  # a given clock rules leases too; without one PostgreSQL's does
-    threads: int = THREADS
-    batch: int = BATCH
-    answers_only: bool = False  # after a stop, until what came meanwhile has been fetched
-    name: str = field(default_factory=lambda: uuid.uuid4().hex)
-    wait: Callable[[float], None] = time.sleep
-    pool: ThreadPoolExecutor | None = None
-
-    def leases_at(self, tx: Tx) -> datetime:
-        """Return the instant that leases follow: a given clock, else the database's on PostgreSQL."""
-        if self.db.is_postgres and not self.own_clock:
-            found: datetime = tx.connection().execute(text("SELECT clock_timestamp()")).scalar_one()
-            return found
-        return self.clock()
-
-
-@dataclass
-class Sent:
-    """What a round did, by the words of the tick command."""
-
-    sent: int = 0
-    failed: int = 0
-    waiting: int = 0
-    ids: list[int] = field(default_factory=list)
-
-
-@dataclass(frozen=True)
-class Claim:
-    """A claimed row with the machine's moment from which the pace lets it go, and until when its lease lasts."""
-
-    row: Outbound
-    slot: float
-    until: float
+__all__ = ["BATCH", "LEASE", "THREADS", "Claim", "Sender", "Sent", "claim", "scene_of", "send_due"]
 
 
 def send_due(sender: Sender, *, patient: bool = True) -> Sent:
@@ -105,112 +48,6 @@ def waiting_count(sender: Sender) -> int:
     """Return how many messages are still waiting, claimed or unknown at the clock's instant."""
     with sender.db.read() as tx:
         return outbox.still_open(tx, sender.clock())
-
-
-def claim(sender: Sender) -> tuple[list[Claim], float, int]:
-    """Claim the most pressing rows; return them, the seconds to wait when the pace is full, and how many were read."""
-    with sender.db.read() as tx:
-        if not outbox.is_due(tx, sender.clock(), answers_only=sender.answers_only):
-            return [], 0.0, 0
-        if restored.waits_since(tx) is not None:
-            return [], 0.0, 0
-    with sender.db.begin() as tx:
-        now, moment = sender.clock(), time.monotonic()
-        pace = Pace(sender.parts_per_second, pace_free_at(sender, tx), machine_seconds())
-        channels = tuple(sender.channels)
-        if not pace.has_room(CLAIM_AHEAD_SECONDS):
-            channels = tuple(channel for channel in channels if channel != "sms")
-        rows = outbox.due(tx, now, sender.batch, channels, answers_only=sender.answers_only)
-        if not rows:
-            return [], pace.seconds_until_room(CLAIM_AHEAD_SECONDS) if "sms" not in channels else 0.0, 0
-        free = free_clients(tx, [row.client_id for row in rows])
-        rows = [row for row in rows if row.client_id is None or row.client_id in free]
-        taken = take(sender, tx, rows, pace, now, moment)
-        if sender.parts_per_second > 0:
-            marks.set_pace(tx, pace.free_at)
-        tx.flush()
-    return taken, 0.0, len(rows)
-
-
-def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: datetime, moment: float) -> list[Claim]:
-    """Claim those of the due rows that may go now and that the pace has room for."""
-    facts = gate.read_facts(tx, rows, now)
-    until = sender.leases_at(tx) + LEASE
-    taken, attempts = [], []
-    for row in rows:
-        if not admit(sender, tx, row, facts, now):
-            continue
-        if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
-            row.body, row.html, row.subject, row.parts = "", "", "", 0
-            continue
-        row.state, row.claimed_at, row.claim_until, row.claimed_by = "claimed", now, until, sender.name
-        row.called_at = system_clock()
-        row.attempts += 1
-        row.lookups = 0
-        slot = pace.take(row.parts) if row.channel == "sms" else 0.0
-        attempts.append({"outbound_id": row.id, "number": row.attempts, "began_at": now})
-        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
-    if attempts:
-        tx.execute(insert(Attempt), attempts)
-    return taken
-
-
-def pace_free_at(sender: Sender, tx: Tx) -> float:
-    """Return from when the text sender is free; without a pace nothing is shared and nothing locked."""
-    return marks.pace_free_at(tx) if sender.parts_per_second > 0 else 0.0
-
-
-def admit(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> bool:
-    """Judge one due row and write its words; False when it does not go now, which is written on it."""
-    verdict = gate.judge(row, facts, now)
-    if verdict.action == "send":
-        scene = scene_of(row, facts)
-        if row.to == "operator":
-            if not sender.operator_email:
-                row.state, row.why, row.settled_at = "withdrawn", "no operator address", now
-                return False
-            row.to = sender.operator_email
-        if scene.session is not None and row.kind == "reminder":
-            scene.session.is_easy = wants_easy(scene.client)
-        render.render(sender.texts, scene, row, sender.links, now)
-        return True
-    if verdict.action == "wait":
-        row.due_at = verdict.until or now
-        row.why = verdict.why
-        return False
-    row.state = "expired" if verdict.action == "expire" else "withdrawn"
-    row.why, row.settled_at = verdict.why, now
-    outcomes.reminder_not_sent(tx, row, facts, now)
-    return False
-
-
-def wants_easy(client: Client | None) -> bool:
-    """Return whether the next session is an easy day."""
-    if client is None:
-        return False
-    return client.next_session_easy or client.easy_sessions_left > 0 or client.easy_until_alert_closed
-
-
-def scene_of(row: Outbound, facts: gate.Facts) -> render.Scene:
-    """Return the people and rows that a message speaks of."""
-    clinic = facts.clinics[row.clinic_id]
-    client = facts.clients.get(row.client_id or 0)
-    session = facts.sessions.get(row.session_id or 0)
-    program, days = None, ""
-    if client is not None and session is not None:
-        program = facts.program(client.id or 0, session.on_date)
-        days = facts.days_on(client.id or 0, session.on_date)
-    return render.Scene(
-        clinic,
-        facts.hours[row.clinic_id],
-        client,
-        facts.staff.get(client.therapist_id) if client else None,
-        facts.staff.get(row.staff_id or 0),
-        session,
-        program,
-        days,
-        facts.sharers.get(row.to, 1) > 1,
-    )
 
 
 def hand_over(sender: Sender, claims: Sequence[Claim]) -> Sent:
@@ -271,24 +108,23 @@ def settle(sender: Sender, results: Sequence[tuple[Outbound, str | SendError]]) 
     done = Sent()
     with sender.db.begin() as tx:
         now = sender.clock()
-        fresh = outbox.locked(tx, [row.id or 0 for row, _ in results])
-        ended: list[dict[str, Any]] = []
-        taken: list[tuple[Outbound, str]] = []
-        for claimed, outcome in results:
-            row = fresh[claimed.id or 0]
-            if row.state not in ("claimed", "unknown") or row.attempts != claimed.attempts:
-                continue
-            ended.append(outcomes.ending(row, outcome, now))
-            if isinstance(outcome, str):
-                taken.append((row, outcome))
-            elif outcomes.refused(tx, row, outcome, now):
-                done.failed += 1
-        outcomes.accepted(tx, taken, now)
-        done.sent, done.ids = len(taken), [row.id or 0 for row, _ in taken]
-        outbox.end_attempts(tx, ended)
+        stands = outbox.standing(tx, [row.id or 0 for row, _ in results])
+        open_ones = [(row, outcome) for row, outcome in results if is_ours(row, stands.get(row.id or 0))]
+        taken = [(row, outcome) for row, outcome in open_ones if isinstance(outcome, str)]
+        wrong = {row.id or 0: outcome for row, outcome in open_ones if isinstance(outcome, SendError)}
+        outcomes.accepted_at_once(tx, taken, now)
+        for number, row in outbox.locked(tx, list(wrong)).items():
+            done.failed += outcomes.refused(tx, row, wrong[number], now)
+        outbox.end_attempts(tx, [outcomes.ending(row, outcome, now) for row, outcome in open_ones])
         tx.flush()
-        outcomes.match_events(tx, [row for row in fresh.values() if row.receipt], now)
+        outcomes.match_events(tx, [row for row, _ in taken], now)
+        done.sent, done.ids = len(taken), [row.id or 0 for row, _ in taken]
     return done
+
+
+def is_ours(row: Outbound, stands: tuple[str, int] | None) -> bool:
+    """Return whether a row still waits for what came of this very attempt, by its state and attempts now."""
+    return stands is not None and stands[0] in ("claimed", "unknown") and stands[1] == row.attempts
 
 
 def close(sender: Sender) -> None:

@@ -4,35 +4,22 @@
 pause once more right before a call.
 """
 
-from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Literal
 
 from sqlalchemy import Date, bindparam, text
-from sqlmodel import col, select
 
-from reminders.core.hours import Hours
 from reminders.core.kinds import kind_of
-from reminders.core.schedule import at_local, days_between, local_date, next_inside_window, parse_days
+from reminders.core.schedule import at_local, local_date, next_inside_window
+from reminders.flows.facts import A_WEEK, Facts, read_facts
 from reminders.flows.say import may_go_now
-from reminders.store import clients, outbox
-from reminders.store.db import Database, Tx
-from reminders.store.tables import (
-    Client,
-    ClientProgram,
-    Clinic,
-    Contact,
-    ExerciseSession,
-    Hold,
-    Outbound,
-    Pause,
-    Schedule,
-    Staff,
-)
+from reminders.store.db import Database
+from reminders.store.tables import Client, Outbound
 
-A_DAY, A_WEEK = 2, 7  # texts that the service begins: at most 2 a local day; the seven-day count is below
+__all__ = ["SEND", "Facts", "Verdict", "judge", "read_facts", "still_allowed"]
+
+A_DAY = 2  # texts that the service begins: at most 2 a local day; the seven-day count is below
 LEAST_A_WEEK = 5
 
 
@@ -46,116 +33,6 @@ class Verdict:
 
 
 SEND = Verdict("send")
-
-
-@dataclass
-class Facts:
-    """What judging and rendering a batch needs, read in a constant number of questions."""
-
-    clinics: dict[int, Clinic] = field(default_factory=dict)
-    hours: dict[int, Hours] = field(default_factory=dict)
-    clients: dict[int, Client] = field(default_factory=dict)
-    contacts: dict[int, Contact] = field(default_factory=dict)
-    sharers: dict[str, int] = field(default_factory=dict)
-    staff: dict[int, Staff] = field(default_factory=dict)
-    sessions: dict[int, ExerciseSession] = field(default_factory=dict)
-    programs: dict[int, list[ClientProgram]] = field(default_factory=dict)
-    days: dict[int, list[Schedule]] = field(default_factory=dict)
-    held: set[int] = field(default_factory=set)
-    pauses: dict[int, list[Pause]] = field(default_factory=dict)
-    begun: dict[int, list[datetime]] = field(default_factory=dict)
-    reminders_ahead: dict[int, list[datetime]] = field(default_factory=lambda: defaultdict(list))
-
-    def program(self, client_id: int, day: date) -> ClientProgram | None:
-        """Return the program version that counts on a local date."""
-        begun = [one for one in self.programs.get(client_id, []) if one.from_on <= day]
-        return max(begun, key=lambda one: one.number) if begun else None
-
-    def coming(self, client_id: int, day: date, now: datetime) -> list[date]:
-        """Return the local dates of the reminders that are still to come within a week, today's too."""
-        schedule = [one for one in self.days.get(client_id, []) if one.from_on <= day + timedelta(days=A_WEEK)]
-        if not schedule or client_id in self.held:
-            return []
-        newest = max(schedule, key=lambda one: one.from_on)
-        today = [day] if any(local_date(at, newest.time_zone) == day for at in self.reminders_ahead[client_id]) else []
-        ahead = days_between(parse_days(newest.days), day + timedelta(days=1), day + timedelta(days=A_WEEK - 1))
-        return [*today, *ahead]
-
-    def days_on(self, client_id: int, day: date) -> str:
-        """Return the weekdays of the schedule that counts on a local date."""
-        begun = [one for one in self.days.get(client_id, []) if one.from_on <= day]
-        return max(begun, key=lambda one: one.from_on).days if begun else ""
-
-
-def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
-    """Read what judging and rendering these rows needs."""
-    facts = Facts()
-    client_ids = {row.client_id for row in rows if row.client_id is not None}
-    staff_ids = {row.staff_id for row in rows if row.staff_id is not None}
-    session_ids = {row.session_id for row in rows if row.session_id is not None}
-    for clinic in tx.exec(select(Clinic).where(col(Clinic.id).in_({row.clinic_id for row in rows}))):
-        facts.clinics[clinic.id or 0] = clinic
-        facts.hours[clinic.id or 0] = clients.hours_of(clinic)
-    if client_ids:
-        read_people(tx, facts, client_ids)
-        read_days(tx, facts, {row.client_id for row in rows if row.client_id is not None and asks_days(row)}, now)
-        staff_ids |= {client.therapist_id for client in facts.clients.values()}
-    if session_ids:
-        for session in tx.exec(select(ExerciseSession).where(col(ExerciseSession.id).in_(session_ids))):
-            facts.sessions[session.id or 0] = session
-    if staff_ids:
-        facts.staff = {one.id or 0: one for one in tx.exec(select(Staff).where(col(Staff.id).in_(staff_ids)))}
-    return facts
-
-
-def asks_days(row: Outbound) -> bool:
-    """Return whether judging or rendering a row looks at her days, holds and counts: answers as a rule do not."""
-    rules = kind_of(row.kind)
-    return not rules.is_answer or rules.ends_with_hold or rules.ends_with_pause
-
-
-def read_people(tx: Tx, facts: Facts, ids: set[int]) -> None:
-    """Read who these clients are and who shares their addresses."""
-    facts.clients = {one.id or 0: one for one in tx.exec(select(Client).where(col(Client.id).in_(ids)))}
-    mine = list(tx.exec(select(Contact).where(col(Contact.client_id).in_(ids))))
-    facts.contacts = {one.id or 0: one for one in mine}
-    shared = select(col(Contact.address), col(Contact.client_id)).where(
-        col(Contact.address).in_({one.address for one in mine})
-    )
-    people: dict[str, set[int]] = {}
-    for address, client_id in tx.exec(shared):
-        people.setdefault(address, set()).add(client_id)
-    facts.sharers = {address: len(those) for address, those in people.items()}
-
-
-def read_days(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> None:
-    """Read the programs, days, holds, pauses and texts of the last days of these clients."""
-    if not ids:
-        return
-    for version in tx.exec(select(ClientProgram).where(col(ClientProgram.client_id).in_(ids))):
-        facts.programs.setdefault(version.client_id, []).append(version)
-    for schedule in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids))):
-        facts.days.setdefault(schedule.client_id, []).append(schedule)
-    facts.held = set(tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None))))
-    for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
-        facts.pauses.setdefault(pause.client_id, []).append(pause)
-    for client_id, at in outbox.begun_since(tx, sorted(ids), now - timedelta(days=A_WEEK + 1)):
-        facts.begun.setdefault(client_id, []).append(at)
-    ahead = select(col(Outbound.client_id), col(Outbound.due_at)).where(
-        col(Outbound.client_id).in_(ids),
-        Outbound.kind == "reminder",
-        Outbound.channel == "sms",
-        Outbound.state == "waiting",
-    )
-    for waiting_for, due_at in tx.exec(ahead):
-        facts.reminders_ahead[waiting_for or 0].append(due_at)
-    planned = select(col(ExerciseSession.client_id), col(ExerciseSession.due_at)).where(
-        col(ExerciseSession.client_id).in_(ids),
-        ExerciseSession.state == "planned",
-        col(ExerciseSession.queued_at).is_(None),
-    )
-    for client_id, due_at in tx.exec(planned):
-        facts.reminders_ahead[client_id].append(due_at)
 
 
 def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:
@@ -247,7 +124,8 @@ STILL = text(
     "(SELECT count(*) FROM pause WHERE pause.client_id = client.id AND pause.ended_at IS NULL "
     "AND pause.from_on <= :day AND pause.until_on >= :day) "
     "FROM client LEFT JOIN contact ON contact.id = :contact WHERE client.id = :client"
-).bindparams(bindparam("day", type_=Date()))
+)
+STILL_POSTGRES = STILL.bindparams(bindparam("day", type_=Date()))
 
 
 def still_allowed(db: Database, row: Outbound, now: datetime) -> str:
@@ -256,8 +134,11 @@ def still_allowed(db: Database, row: Outbound, now: datetime) -> str:
     if row.client_id is None or not (rules.needs_consent or rules.ends_with_hold or rules.ends_with_pause):
         return ""
     day = local_date(now, row.time_zone or "UTC")
-    with db.engine.connect() as connection:
-        found = connection.execute(STILL, {"client": row.client_id, "contact": row.contact_id, "day": day}).first()
+    values = {"client": row.client_id, "contact": row.contact_id}
+    if db.is_postgres:
+        found = db.look(STILL_POSTGRES, {**values, "day": day})
+    else:
+        found = db.look(STILL, {**values, "day": day.isoformat()})
     if found is None:
         return "client gone"
     consent, unusable, state, holds, pauses = found

@@ -12,7 +12,7 @@ from reminders.core.provider_codes import state_of, treatment
 from reminders.core.schedule import evening_at
 from reminders.errors import SendError
 from reminders.flows import alert, escalate, gate, inquire, riders, say
-from reminders.store import clients, outbox
+from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSession, Outbound
 
@@ -41,49 +41,70 @@ def accepted(tx: Tx, rows: Sequence[tuple[Outbound, str]], now: datetime) -> Non
     """Write down that channels took messages (each with its receipt), and what follows from it."""
     for row, receipt in rows:
         row.state, row.receipt, row.accepted_at, row.settled_at, row.claim_until = "accepted", receipt, now, now, None
+    tx.flush()
+    after_acceptance(tx, [row for row, _ in rows], now)
+
+
+def accepted_at_once(tx: Tx, rows: Sequence[tuple[Outbound, str]], now: datetime) -> None:
+    """Write the same of many messages that this process claimed and holds by itself."""
+    bulk.accept(tx, [(row.id or 0, receipt) for row, receipt in rows], now)
+    for row, receipt in rows:
+        row.state, row.receipt = "accepted", receipt
+    after_acceptance(tx, [row for row, _ in rows], now)
+
+
+def after_acceptance(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
+    """Let questions be open that were asked, and sessions be reminded."""
+    for row in rows:
         if row.details.get("asks"):
             inquire.accepted(tx, row, now)
-    reminders = [row for row, _ in rows if row.kind == "reminder" and row.client_id is not None]
+    reminders = [row for row in rows if row.kind == "reminder" and row.client_id is not None]
     if reminders:
         reminded(tx, reminders, now)
 
 
 def reminded(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
     """Make sessions reminded when one address accepted them; count the easy day and queue the evening prompts."""
-    sessions = outbox.sessions_of(tx, [row.session_id for row in rows])
-    people = outbox.by_id(tx, Client, [row.client_id for row in rows])
-    contacts = outbox.by_id(tx, Contact, [row.contact_id for row in rows])
-    evenings: list[Outbound] = []
+    bulk.count_unconfirmed(tx, [row.contact_id for row in rows])
+    sessions = bulk.sessions_to_remind(tx, [row.session_id for row in rows])
+    people = bulk.reminded_clients(tx, [row.client_id for row in rows])
+    evenings, done = [], []
     for row in rows:
-        contact = contacts.get(row.contact_id or 0)
-        if contact is not None and contact.confirmed_at is None:
-            contact.reminders_unconfirmed += 1
-        session, client = sessions.get(row.session_id or 0), people.get(row.client_id or 0)
-        if session is None or client is None or session.state not in ("planned", "unsent"):
+        session, client = sessions.pop(row.session_id or 0, None), people.get(row.client_id or 0)
+        if session is None or client is None:
             continue
-        session.state, session.reminded_at, session.settled_at = "reminded", now, None
-        if session.is_easy:
-            client.next_session_easy = False
-            client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
-        if riders.rides(client, session):
-            riders.ridden(tx, row, client, session, now)
+        if session.is_easy or riders.rides(client, session):
+            carried(tx, row, session, now)
         if row.channel == "sms" and not client.weekly_only:
             evenings += evening_of(row, session, now)
-    outbox.queue_many(tx, evenings)
+        done.append(session.id)
+    bulk.remind(tx, done, now)
+    bulk.queue(tx, evenings)
 
 
-def evening_of(row: Outbound, session: ExerciseSession, now: datetime) -> list[Outbound]:
+def carried(tx: Tx, row: Outbound, session: bulk.ToRemind, now: datetime) -> None:
+    """Count the easy day that a reminder announced, and note what rode in it."""
+    client = tx.get(Client, row.client_id)
+    assert client is not None
+    if session.is_easy:
+        client.next_session_easy = False
+        client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
+    if riders.rides(client, session):
+        riders.ridden(tx, row, client, session, now)
+
+
+def evening_of(row: Outbound, session: bulk.ToRemind, now: datetime) -> list[bulk.Values]:
     """Return the one evening prompt of a session, none when its reminder went too late; a report withdraws it."""
     at = evening_at(session.on_date, (row.window_from, row.window_until), row.time_zone)
     if at - now < EVENING_AFTER:
         return []
-    prompt = Outbound(
-        key=outbox.evening_key(session.id or 0),
+    prompt = bulk.message(
+        kind="evening",
+        key=outbox.evening_key(session.id),
         clinic_id=row.clinic_id,
         client_id=row.client_id,
         contact_id=row.contact_id,
         session_id=session.id,
-        kind="evening",
         channel="sms",
         to=row.to,
         language=row.language,
@@ -241,7 +262,8 @@ def match_events(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
         select(DeliveryEvent).where(col(DeliveryEvent.receipt).in_(receipts), col(DeliveryEvent.is_matched).is_(False))
     )
     for event in waiting:
-        row = receipts[event.receipt]
+        row = tx.get(Outbound, receipts[event.receipt].id)
+        assert row is not None
         event.is_matched, event.outbound_id = True, row.id
         apply_status(tx, row, event.status, event.code, now)
 

@@ -7,13 +7,15 @@ paused or unsent days), `replan` starts over after a change of days, hour, zone,
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from functools import lru_cache
 
-from sqlalchemy import delete, insert
+from sqlalchemy import delete
+from sqlalchemy.orm import load_only
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, local_date, next_day, parse_days
 from reminders.flows import say
-from reminders.store import clients, outbox
+from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import (
     Client,
@@ -22,13 +24,21 @@ from reminders.store.tables import (
     Contact,
     ExerciseSession,
     Hold,
-    Outbound,
     Pause,
     Schedule,
 )
 
 LATEST_AFTER = timedelta(hours=4)  # a reminder later than this after its hour is not sent
 BATCH = 200  # no write transaction holds more rows
+
+# Only what planning looks at: a crowd's rows are wide.
+OF_SESSION = load_only(*(getattr(ExerciseSession, name) for name in ("client_id", "on_date", "due_at", "state")))
+OF_CLIENT = load_only(
+    *(
+        getattr(Client, name)
+        for name in ("clinic_id", "state", "channel", "language", "time_zone", "window", "weekly_only")
+    )
+)
 
 
 @dataclass
@@ -69,11 +79,16 @@ def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> 
 
 def next_session(planner: Planner, client: Client, after_on: date) -> ExerciseSession | None:
     """Return the session row that comes next for a client, not yet written."""
+    found = upcoming(planner, client, after_on)
+    return ExerciseSession(client_id=client.id or 0, on_date=found[0], due_at=found[1]) if found else None
+
+
+def upcoming(planner: Planner, client: Client, after_on: date) -> tuple[date, datetime] | None:
+    """Return the local date and the instant of a client's next session after a date, None when she has none."""
     client_id = client.id or 0
-    clinic = planner.clinics[client.clinic_id]
     if client.state != "active" or not clients.open_contacts(planner.contacts.get(client_id, [])):
         return None
-    closed = frozenset(date.fromisoformat(day) for day in clinic.closed_days)
+    closed = closed_days(tuple(planner.clinics[client.clinic_id].closed_days))
     after = after_on
     while True:
         found = next_day(planner.plans.get(client_id, []), after, closed)
@@ -84,10 +99,14 @@ def next_session(planner: Planner, client: Client, after_on: date) -> ExerciseSe
         if end_on is not None and day > end_on:
             return None
         if (client_id, day) not in planner.taken:
-            break
+            return day, at_local(day, plan.time, plan.time_zone)
         after = day
-    due_at = at_local(day, plan.time, plan.time_zone)
-    return ExerciseSession(client_id=client_id, on_date=day, due_at=due_at)
+
+
+@lru_cache(maxsize=64)
+def closed_days(days: tuple[str, ...]) -> frozenset[date]:
+    """Return a clinic's closed dates."""
+    return frozenset(date.fromisoformat(day) for day in days)
 
 
 def load(tx: Tx, batch: Sequence[Client]) -> Planner:
@@ -139,6 +158,7 @@ def due_sessions(tx: Tx, now: datetime, limit: int) -> list[tuple[ExerciseSessio
         )
         .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
         .limit(limit)
+        .options(OF_SESSION, OF_CLIENT)
         .with_for_update(of=(ExerciseSession, Client), skip_locked=True, key_share=True)
     )
     return list(tx.exec(statement))
@@ -153,28 +173,27 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     if not pairs:
         return 0
     planner = load(tx, [client for _, client in pairs])
-    reminders: list[Outbound] = []
-    following: list[ExerciseSession] = []
+    reminders: list[bulk.Values] = []
+    following: list[tuple[int, date, datetime]] = []
+    queued: list[bulk.Values] = []
     gone: list[int] = []
     for session, client in pairs:
-        upcoming = next_session(planner, client, session.on_date)
+        found = upcoming(planner, client, session.on_date)
         state = state_when_due(planner, client, session, now)
-        if upcoming is not None:
-            following.append(upcoming)
+        if found is not None:
+            following.append((client.id or 0, *found))
         if state == "gone":
             gone.append(session.id or 0)
             continue
-        session.queued_at = now
-        session.closes_at = closing(session, upcoming, client)
+        queued.append({"row": session.id, "at": now, "closes": closing(session, found, client)})
         if state == "planned":
             reminders += reminder_rows(planner, client, session, now)
         else:
             not_reminded(tx, planner.clinics[client.clinic_id], client, session, state, now)
     tx.flush()
-    outbox.queue_many(tx, reminders)
-    if following:
-        rows = [row.model_dump(exclude={"id"}) for row in following]
-        tx.execute(insert(ExerciseSession), rows)
+    bulk.mark_queued(tx, queued)
+    bulk.queue(tx, reminders)
+    bulk.plan_sessions(tx, following)
     if gone:
         tx.execute(delete(ExerciseSession).where(col(ExerciseSession.id).in_(gone)))
     return len(pairs)
@@ -227,24 +246,28 @@ def day_end(clinic: Clinic, client: Client, session: ExerciseSession) -> datetim
     return at_local(local_date(session.due_at, client.time_zone), window[1], client.time_zone)
 
 
-def closing(session: ExerciseSession, upcoming: ExerciseSession | None, client: Client) -> datetime:
+def closing(session: ExerciseSession, found: tuple[date, datetime] | None, client: Client) -> datetime:
     """Return when an unanswered session closes: when the next reminder is due, or at noon of the second day after."""
     noon = at_local(session.on_date + timedelta(days=2), "12:00", client.time_zone)
-    return min(noon, upcoming.due_at) if upcoming else noon
+    return min(noon, found[1]) if found else noon
 
 
-def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> list[Outbound]:
+def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> list[bulk.Values]:
     """Return a session's reminders, one for each address that her channel setting names."""
     clinic = planner.clinics[client.clinic_id]
     until = last_moment(clinic, client, session)
-    rows = []
-    for contact in clients.answered_contacts(client, planner.contacts.get(client.id or 0, [])):
-        row = say.begun_row(clinic, client, contact, now)
-        row.key = outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0)
-        row.kind, row.template, row.session_id = "reminder", "reminder", session.id
-        row.due_at, row.expires_at = session.due_at, until
-        rows.append(row)
-    return rows
+    return [
+        bulk.message(
+            kind="reminder",
+            template="reminder",
+            key=outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0),
+            session_id=session.id,
+            due_at=session.due_at,
+            expires_at=until,
+            **say.frame(clinic, client, contact, now),
+        )
+        for contact in clients.answered_contacts(client, planner.contacts.get(client.id or 0, []))
+    ]
 
 
 def replan(tx: Tx, client: Client, now: datetime) -> ExerciseSession | None:

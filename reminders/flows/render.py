@@ -6,7 +6,7 @@ Called when a row is claimed, so that a text shows the program and the hours as 
 import json
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from functools import lru_cache
 from typing import Any
 
@@ -49,6 +49,18 @@ class Links:
         return make_token(self.keys, REPLY_TO, row_id)
 
 
+@dataclass(frozen=True, slots=True)
+class Version:
+    """A dated version of a client's program as it stands in the record, its body unread."""
+
+    id: int | None
+    client_id: int
+    number: int
+    from_on: date
+    rung: int
+    body: str
+
+
 @dataclass(frozen=True)
 class Scene:
     """The people and rows that one message speaks of."""
@@ -59,7 +71,7 @@ class Scene:
     therapist: Staff | None = None
     staff: Staff | None = None
     session: ExerciseSession | None = None
-    program: ClientProgram | None = None
+    program: ClientProgram | Version | None = None
     days: str = ""
     shares_phone: bool = False
 
@@ -74,10 +86,30 @@ def show_session(scene: Scene, language: str) -> None:
     session, program = scene.session, scene.program
     if program is None or session is None:
         return
-    letter, items = list_of(scene)
+    weekday, body = WEEKDAYS[session.on_date.weekday()], body_of(program)
     compact = bool(scene.client and scene.client.compact_doses)
+    letter, lines = lines_shown((body, scene.days, weekday, program.rung, session.is_easy), language, compact)
     session.list_letter, session.program_id, session.rung = letter, program.id, program.rung
-    session.items = [dict(line) for line in shown(items, language, compact)]
+    session.items = [dict(line) for line in lines]
+
+
+def body_of(program: ClientProgram | Version) -> str:
+    """Return a program version's body as text."""
+    return program.body if isinstance(program.body, str) else json.dumps(program.body)
+
+
+@lru_cache(maxsize=4096)
+def lines_shown(
+    day: tuple[str, str, str, int, bool], language: str, compact: bool
+) -> tuple[str, tuple[dict[str, Any], ...]]:
+    """Return the letter and the shown lines of a program's day, as `lines_on` takes it; a crowd shares them."""
+    letter, items = lines_on(*day)
+    return letter, shown(items, language, compact)
+
+
+def is_to_show(session: ExerciseSession) -> bool:
+    """Return whether a session's exercises are still to be written: once a reminder was accepted they stay."""
+    return not session.items or session.state == "planned"
 
 
 def list_of(scene: Scene) -> tuple[str, tuple[SessionItem, ...]]:
@@ -86,7 +118,7 @@ def list_of(scene: Scene) -> tuple[str, tuple[SessionItem, ...]]:
     if program is None or session is None:
         return "A", ()
     weekday = WEEKDAYS[session.on_date.weekday()]
-    return lines_on(json.dumps(program.body, sort_keys=True), scene.days, weekday, program.rung, session.is_easy)
+    return lines_on(body_of(program), scene.days, weekday, program.rung, session.is_easy)
 
 
 @lru_cache(maxsize=4096)
@@ -120,19 +152,26 @@ def shown(items: tuple[SessionItem, ...], language: str, compact: bool) -> tuple
     )
 
 
+@lru_cache(maxsize=1024)
+def said_of(hours: str, parsed: Hours, now: datetime, language: str) -> tuple[str, bool, str]:
+    """Return a clinic's hours in words, whether it is open, and when it opens next: the same for a whole claim."""
+    return said_hours(hours, language), parsed.is_open(now), said_opening(parsed, now, language)
+
+
 def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str, Any]:
     """Return the standard values that every text may use, and the row's own."""
     clinic, client = scene.clinic, scene.client
     language = row.language
+    hours_said, is_open, opening = said_of(clinic.hours, scene.hours, now, language)
     made: dict[str, Any] = {
         "clinic": clinic.name,
         "phone": clinic.phone,
-        "hours": said_hours(clinic.hours, language),
+        "hours": hours_said,
         "emergency": clinic.emergency_number,
         "crisis": clinic.crisis_line,
         "crisis_outside_us": clinic.crisis_line != "988",
-        "is_open": scene.hours.is_open(now),
-        "opening": said_opening(scene.hours, now, language),
+        "is_open": is_open,
+        "opening": opening,
         "therapist": scene.therapist.name if scene.therapist else clinic.name,
         "staff": scene.staff.name if scene.staff else "",
         "first_name": first_name(client.name) if client else "",
@@ -179,7 +218,7 @@ def reminder_body(texts: Texts, scene: Scene, row: Outbound, made: Mapping[str, 
 
 def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetime) -> None:
     """Fill in a row's words: body and parts for a text; subject, body, HTML and headers for a mail."""
-    if scene.session is not None and row.kind in ("reminder", "resend") and not scene.session.items:
+    if scene.session is not None and row.kind in ("reminder", "resend") and is_to_show(scene.session):
         show_session(scene, row.language)
     made = values(scene, row, links, now)
     if row.channel == "sms":

@@ -1,6 +1,7 @@
 """What rides in a reminder beside the exercises: the morning question, a new dose, monthly the emergency line."""
 
-from datetime import datetime
+from datetime import date, datetime
+from typing import Any, Protocol
 
 from reminders.flows import explain, questions
 from reminders.store.db import Tx
@@ -8,6 +9,14 @@ from reminders.store.tables import Client, ExerciseSession, Outbound
 
 # In every message it would stop being read: monthly is common practice, no source.
 EMERGENCY_DAYS = 28
+
+
+class Day(Protocol):
+    """A session, as far as it matters here."""
+
+    @property
+    def on_date(self) -> date:
+        """Return its local date."""
 
 
 def riding(client: Client | None, session: ExerciseSession | None, language: str, emergency: str) -> dict[str, str]:
@@ -23,23 +32,23 @@ def riding(client: Client | None, session: ExerciseSession | None, language: str
     return {"morning": str(words["morning"]) if asks(client, session) else "", "news": " ".join(news)}
 
 
-def asks(client: Client, session: ExerciseSession) -> bool:
+def asks(client: Any, session: Day) -> bool:
     """Return whether a session's reminder carries the morning question about an earlier one."""
     return client.morning_session_id is not None and client.morning_on == session.on_date
 
 
-def is_emergency_due(client: Client, session: ExerciseSession) -> bool:
+def is_emergency_due(client: Any, session: Day) -> bool:
     """Return whether the emergency number was last told four weeks before a session; the welcome tells it first."""
     told_on = client.emergency_told_on or client.active_on
     return told_on is not None and (session.on_date - told_on).days >= EMERGENCY_DAYS
 
 
-def rides(client: Client, session: ExerciseSession) -> bool:
+def rides(client: Any, session: Day) -> bool:
     """Return whether a session's reminder carries anything beside the exercises."""
     return bool(client.news) or asks(client, session) or is_emergency_due(client, session)
 
 
-def ridden(tx: Tx, row: Outbound, client: Client, session: ExerciseSession, now: datetime) -> None:
+def ridden(tx: Tx, row: Outbound, client: Client, session: Day, now: datetime) -> None:
     """Note that a reminder which carried them was accepted: the question is open, the news are told."""
     if is_emergency_due(client, session):
         client.emergency_told_on = session.on_date

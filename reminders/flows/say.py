@@ -101,23 +101,26 @@ def tell_client(
 
 
 def begun_row(clinic: Clinic, client: Client, contact: Contact, now: datetime) -> Outbound:
-    """Return the frame of a message that the service begins: to one address, inside her window."""
+    """Return a message that the service begins, still without its words: to one address, inside her window."""
+    due_at = next_inside_window(now, clients.window_of(clinic, client), client.time_zone)
+    return Outbound(key="", kind="", due_at=due_at, **frame(clinic, client, contact, now))
+
+
+def frame(clinic: Clinic, client: Client, contact: Contact, now: datetime) -> dict[str, Any]:
+    """Return what every message that the service begins has: whose it is, where to, her language and window."""
     window = clients.window_of(clinic, client)
-    return Outbound(
-        key="",
-        kind="",
-        clinic_id=clinic.id or 0,
-        client_id=client.id,
-        contact_id=contact.id,
-        channel=contact.kind,
-        to=contact.address,
-        language=client.language,
-        due_at=next_inside_window(now, window, client.time_zone),
-        window_from=window[0],
-        window_until=window[1],
-        time_zone=client.time_zone,
-        created_at=now,
-    )
+    return {
+        "clinic_id": clinic.id or 0,
+        "client_id": client.id,
+        "contact_id": contact.id,
+        "channel": contact.kind,
+        "to": contact.address,
+        "language": client.language,
+        "window_from": window[0],
+        "window_until": window[1],
+        "time_zone": client.time_zone,
+        "created_at": now,
+    }
 
 
 def tell_staff(

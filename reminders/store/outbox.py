@@ -1,18 +1,16 @@
 """Queueing and settling what is to be said. Every key is built here, from ids and ISO dates, never from shown text."""
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime, timedelta
-from typing import Any, TypeVar
+from datetime import date, datetime
+from typing import Any
 
 from sqlalchemy import Table, bindparam, func, or_, update
-from sqlalchemy.dialects import postgresql, sqlite
-from sqlmodel import SQLModel, col, select
+from sqlmodel import col, select
 
-from reminders.core.kinds import kind_of
+from reminders.store import bulk
 from reminders.store.db import Tx, lock_clients
 from reminders.store.tables import Attempt, ExerciseSession, Outbound
 
-Row = TypeVar("Row", bound=SQLModel)
 TABLE: Table = Outbound.__table__  # type: ignore[attr-defined]
 ATTEMPTS: Table = Attempt.__table__  # type: ignore[attr-defined]
 END_ATTEMPT = (
@@ -79,39 +77,14 @@ def staff_key(kind: str, staff_id: int, cause: str) -> str:
     return f"{kind}:{staff_id}:{cause}"
 
 
-def insert_for(tx: Tx) -> Any:
-    """Return the dialect's INSERT into the outbox, which can leave a known key alone."""
-    postgres = tx.get_bind().dialect.name == "postgresql"
-    return postgresql.insert(TABLE) if postgres else sqlite.insert(TABLE)
-
-
 def queue(tx: Tx, row: Outbound) -> int | None:
     """Write one message to be sent; return its id, or None when its key was there already."""
-    rules = kind_of(row.kind)
-    row.priority = rules.priority
-    row.order_full = rules.order_full
-    row.is_answer = rules.is_answer
-    if row.expires_at is None and rules.expires_minutes:
-        row.expires_at = row.due_at + timedelta(minutes=rules.expires_minutes)
-    values = row.model_dump(exclude={"id"})
-    statement = insert_for(tx).values(**values).on_conflict_do_nothing(index_elements=["key"]).returning(TABLE.c.id)
-    found = tx.connection().execute(statement).scalar_one_or_none()
-    row.id = found
-    return found
-
-
-def queue_many(tx: Tx, rows: Sequence[Outbound]) -> None:
-    """Write many messages at once; keys already there are left alone. The rows get no ids."""
-    if not rows:
-        return
-    values = []
-    for row in rows:
-        rules = kind_of(row.kind)
-        row.priority, row.order_full, row.is_answer = rules.priority, rules.order_full, rules.is_answer
-        if row.expires_at is None and rules.expires_minutes:
-            row.expires_at = row.due_at + timedelta(minutes=rules.expires_minutes)
-        values.append(row.model_dump(exclude={"id"}))
-    tx.connection().execute(insert_for(tx).on_conflict_do_nothing(index_elements=["key"]), values)
+    values = bulk.message(**row.model_dump(exclude={"id"}))
+    row.priority, row.order_full, row.is_answer = values["priority"], values["order_full"], values["is_answer"]
+    row.expires_at = values["expires_at"]
+    statement = bulk.insert_for(tx).values(**values).on_conflict_do_nothing(index_elements=["key"])
+    row.id = tx.connection().execute(statement.returning(TABLE.c.id)).scalar_one_or_none()
+    return row.id
 
 
 def withdraw(
@@ -197,8 +170,18 @@ def receipts_held(tx: Tx, to: str) -> frozenset[str]:
     return frozenset(found)
 
 
+def standing(tx: Tx, ids: Sequence[int]) -> dict[int, tuple[str, int]]:
+    """Return (state, attempts) of rows by their ids, locked: their clients first, as every writer does."""
+    lock_clients(tx, tx.exec(select(col(Outbound.client_id)).where(col(Outbound.id).in_(ids))))
+    statement = select(col(Outbound.id), col(Outbound.state), col(Outbound.attempts)).where(col(Outbound.id).in_(ids))
+    rows = tx.exec(statement.order_by(col(Outbound.id)).with_for_update())
+    return {number or 0: (state, attempts) for number, state, attempts in rows}
+
+
 def locked(tx: Tx, ids: Sequence[int]) -> dict[int, Outbound]:
     """Return rows by their ids, as they stand and locked: their clients first, as every writer does."""
+    if not ids:
+        return {}
     lock_clients(tx, tx.exec(select(col(Outbound.client_id)).where(col(Outbound.id).in_(ids))))
     statement = select(Outbound).where(col(Outbound.id).in_(ids)).order_by(col(Outbound.id)).with_for_update()
     return {row.id or 0: row for row in tx.exec(statement)}
@@ -210,14 +193,6 @@ def sessions_of(tx: Tx, ids: Iterable[int | None]) -> dict[int, ExerciseSession]
     if not wanted:
         return {}
     return {one.id or 0: one for one in tx.exec(select(ExerciseSession).where(col(ExerciseSession.id).in_(wanted)))}
-
-
-def by_id(tx: Tx, table: type[Row], ids: Iterable[int | None]) -> dict[int, Row]:
-    """Return rows of a table by their ids."""
-    wanted = {one for one in ids if one is not None}
-    if not wanted:
-        return {}
-    return {one.id: one for one in tx.exec(select(table).where(col(table.id).in_(wanted)))}  # type: ignore[attr-defined]
 
 
 def end_attempts(tx: Tx, ended: Sequence[dict[str, Any]]) -> None:

@@ -1,0 +1,122 @@
+"""Claiming what is due: the most pressing first, judged by the gate, its words written, as far as the pace allows."""
+
+import time
+from collections.abc import Sequence
+from datetime import datetime
+
+from reminders.clock import machine_seconds, system_clock
+from reminders.core.pace import Pace
+from reminders.flows import gate, outcomes, render
+from reminders.flows.sender import CLAIM_AHEAD_SECONDS, LEASE, Claim, Sender
+from reminders.store import bulk, marks, outbox, restored
+from reminders.store.db import Tx, free_clients
+from reminders.store.tables import Client, ExerciseSession, Outbound
+
+
+def claim(sender: Sender) -> tuple[list[Claim], float, int]:
+    """Claim the most pressing rows; return them, the seconds to wait when the pace is full, and how many were read."""
+    with sender.db.read() as tx:
+        if not outbox.is_due(tx, sender.clock(), answers_only=sender.answers_only):
+            return [], 0.0, 0
+        if restored.waits_since(tx) is not None:
+            return [], 0.0, 0
+    with sender.db.begin() as tx:
+        now, moment = sender.clock(), time.monotonic()
+        pace = Pace(sender.parts_per_second, pace_free_at(sender, tx), machine_seconds())
+        channels = tuple(sender.channels)
+        if not pace.has_room(CLAIM_AHEAD_SECONDS):
+            channels = tuple(channel for channel in channels if channel != "sms")
+        rows = outbox.due(tx, now, sender.batch, channels, answers_only=sender.answers_only)
+        if not rows:
+            return [], pace.seconds_until_room(CLAIM_AHEAD_SECONDS) if "sms" not in channels else 0.0, 0
+        free = free_clients(tx, [row.client_id for row in rows])
+        rows = [row for row in rows if row.client_id is None or row.client_id in free]
+        taken = take(sender, tx, rows, pace, now, moment)
+        if sender.parts_per_second > 0:
+            marks.set_pace(tx, pace.free_at)
+        tx.flush()
+    return taken, 0.0, len(rows)
+
+
+def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: datetime, moment: float) -> list[Claim]:
+    """Claim those of the due rows that may go now and that the pace has room for."""
+    facts = gate.read_facts(tx, rows, now)
+    until, called_at = sender.leases_at(tx) + LEASE, system_clock()
+    taken: list[Claim] = []
+    for row in rows:
+        if not admit(sender, tx, row, facts, now):
+            continue
+        if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
+            row.body, row.html, row.subject, row.parts = "", "", "", 0
+            continue
+        row.state, row.claimed_at, row.claim_until, row.claimed_by = "claimed", now, until, sender.name
+        row.called_at, row.attempts, row.lookups = called_at, row.attempts + 1, 0
+        slot = pace.take(row.parts) if row.channel == "sms" else 0.0
+        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
+    bulk.write_claims(tx, [one.row for one in taken])
+    bulk.write_shown(tx, facts.sessions.values())
+    return taken
+
+
+def pace_free_at(sender: Sender, tx: Tx) -> float:
+    """Return from when the text sender is free; without a pace nothing is shared and nothing locked."""
+    return marks.pace_free_at(tx) if sender.parts_per_second > 0 else 0.0
+
+
+def admit(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> bool:
+    """Judge one due row and write its words; False when it does not go now, which is written on it."""
+    verdict = gate.judge(row, facts, now)
+    if verdict.action == "send":
+        scene = scene_of(row, facts)
+        if row.to == "operator":
+            if not sender.operator_email:
+                row.state, row.why, row.settled_at = "withdrawn", "no operator address", now
+                return False
+            row.to = sender.operator_email
+        if scene.session is not None and row.kind == "reminder":
+            show_easy(scene.session, wants_easy(scene.client))
+        render.render(sender.texts, scene, row, sender.links, now)
+        return True
+    if verdict.action == "wait":
+        row.due_at = verdict.until or now
+        row.why = verdict.why
+        return False
+    row.state = "expired" if verdict.action == "expire" else "withdrawn"
+    row.why, row.settled_at = verdict.why, now
+    outcomes.reminder_not_sent(tx, row, facts, now)
+    return False
+
+
+def show_easy(session: ExerciseSession, is_easy: bool) -> None:
+    """Let a reminder show an easy day, or not."""
+    if session.is_easy != is_easy:
+        session.is_easy = is_easy
+
+
+def wants_easy(client: Client | None) -> bool:
+    """Return whether the next session is an easy day."""
+    if client is None:
+        return False
+    return client.next_session_easy or client.easy_sessions_left > 0 or client.easy_until_alert_closed
+
+
+def scene_of(row: Outbound, facts: gate.Facts) -> render.Scene:
+    """Return the people and rows that a message speaks of."""
+    clinic = facts.clinics[row.clinic_id]
+    client = facts.clients.get(row.client_id or 0)
+    session = facts.sessions.get(row.session_id or 0)
+    program, days = None, ""
+    if client is not None and session is not None:
+        program = facts.program(client.id or 0, session.on_date)
+        days = facts.days_on(client.id or 0, session.on_date)
+    return render.Scene(
+        clinic,
+        facts.hours[row.clinic_id],
+        client,
+        facts.staff.get(client.therapist_id) if client else None,
+        facts.staff.get(row.staff_id or 0),
+        session,
+        program,
+        days,
+        facts.sharers.get(row.to, 1) > 1,
+    )

@@ -1,0 +1,190 @@
+"""What judging and rendering a batch of messages needs to know, read in a constant number of questions.
+
+What follows from it is in gate.py (may a message go?) and render.py (what does it say?).
+"""
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from datetime import date, datetime, timedelta
+
+from sqlalchemy import Text
+from sqlalchemy import cast as as_type
+from sqlalchemy import select as select_columns
+from sqlalchemy.orm import load_only
+from sqlmodel import col, select
+
+from reminders.core.hours import Hours
+from reminders.core.kinds import kind_of
+from reminders.core.schedule import days_between, local_date, parse_days
+from reminders.flows.render import Version
+from reminders.store import clients, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import (
+    Client,
+    ClientProgram,
+    Clinic,
+    Contact,
+    ExerciseSession,
+    Hold,
+    Outbound,
+    Pause,
+    Schedule,
+    Staff,
+)
+
+A_WEEK = 7
+# Only what judging and rendering look at: a crowd's rows are wide.
+OF_CLIENT = load_only(
+    *(
+        getattr(Client, name)
+        for name in (
+            "clinic_id", "name", "state", "therapist_id", "language", "time_zone", "channel", "window",
+            "compact_doses", "next_session_easy", "easy_sessions_left", "easy_until_alert_closed", "news",
+            "morning_on", "morning_session_id", "emergency_told_on", "active_on",
+        )
+    )
+)  # fmt: skip
+OF_SESSION = load_only(
+    *(
+        getattr(ExerciseSession, name)
+        for name in (
+            "client_id",
+            "on_date",
+            "state",
+            "completed",
+            "is_easy",
+            "items",
+            "list_letter",
+            "program_id",
+            "rung",
+        )
+    )
+)
+
+
+@dataclass
+class Facts:
+    """What judging and rendering a batch needs, read in a constant number of questions."""
+
+    clinics: dict[int, Clinic] = field(default_factory=dict)
+    hours: dict[int, Hours] = field(default_factory=dict)
+    clients: dict[int, Client] = field(default_factory=dict)
+    contacts: dict[int, Contact] = field(default_factory=dict)
+    sharers: dict[str, int] = field(default_factory=dict)
+    staff: dict[int, Staff] = field(default_factory=dict)
+    sessions: dict[int, ExerciseSession] = field(default_factory=dict)
+    programs: dict[int, list[Version]] = field(default_factory=dict)
+    days: dict[int, list[Schedule]] = field(default_factory=dict)
+    held: set[int] = field(default_factory=set)
+    pauses: dict[int, list[Pause]] = field(default_factory=dict)
+    begun: dict[int, list[datetime]] = field(default_factory=dict)
+    reminders_ahead: dict[int, list[datetime]] = field(default_factory=lambda: defaultdict(list))
+
+    def program(self, client_id: int, day: date) -> Version | None:
+        """Return the program version that counts on a local date."""
+        begun = [one for one in self.programs.get(client_id, []) if one.from_on <= day]
+        return max(begun, key=lambda one: one.number) if begun else None
+
+    def coming(self, client_id: int, day: date, now: datetime) -> list[date]:
+        """Return the local dates of the reminders that are still to come within a week, today's too."""
+        schedule = [one for one in self.days.get(client_id, []) if one.from_on <= day + timedelta(days=A_WEEK)]
+        if not schedule or client_id in self.held:
+            return []
+        newest = max(schedule, key=lambda one: one.from_on)
+        today = [day] if any(local_date(at, newest.time_zone) == day for at in self.reminders_ahead[client_id]) else []
+        ahead = days_between(parse_days(newest.days), day + timedelta(days=1), day + timedelta(days=A_WEEK - 1))
+        return [*today, *ahead]
+
+    def days_on(self, client_id: int, day: date) -> str:
+        """Return the weekdays of the schedule that counts on a local date."""
+        begun = [one for one in self.days.get(client_id, []) if one.from_on <= day]
+        return max(begun, key=lambda one: one.from_on).days if begun else ""
+
+
+def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
+    """Read what judging and rendering these rows needs."""
+    facts = Facts()
+    client_ids = {row.client_id for row in rows if row.client_id is not None}
+    staff_ids = {row.staff_id for row in rows if row.staff_id is not None}
+    session_ids = {row.session_id for row in rows if row.session_id is not None}
+    for clinic in tx.exec(select(Clinic).where(col(Clinic.id).in_({row.clinic_id for row in rows}))):
+        facts.clinics[clinic.id or 0] = clinic
+        facts.hours[clinic.id or 0] = clients.hours_of(clinic)
+    if client_ids:
+        read_people(tx, facts, client_ids)
+        read_days(tx, facts, {row.client_id for row in rows if row.client_id is not None and asks_days(row)}, now)
+        staff_ids |= {client.therapist_id for client in facts.clients.values()}
+    if session_ids:
+        wanted = select(ExerciseSession).where(col(ExerciseSession.id).in_(session_ids)).options(OF_SESSION)
+        for session in tx.exec(wanted):
+            facts.sessions[session.id or 0] = session
+    if staff_ids:
+        facts.staff = {one.id or 0: one for one in tx.exec(select(Staff).where(col(Staff.id).in_(staff_ids)))}
+    return facts
+
+
+def asks_days(row: Outbound) -> bool:
+    """Return whether judging or rendering a row looks at her days, holds and counts: answers as a rule do not."""
+    rules = kind_of(row.kind)
+    return not rules.is_answer or rules.ends_with_hold or rules.ends_with_pause
+
+
+def read_people(tx: Tx, facts: Facts, ids: set[int]) -> None:
+    """Read who these clients are and who shares their addresses."""
+    facts.clients = {
+        one.id or 0: one for one in tx.exec(select(Client).where(col(Client.id).in_(ids)).options(OF_CLIENT))
+    }
+    mine = list(tx.exec(select(Contact).where(col(Contact.client_id).in_(ids))))
+    facts.contacts = {one.id or 0: one for one in mine}
+    shared = select(col(Contact.address), col(Contact.client_id)).where(
+        col(Contact.address).in_({one.address for one in mine})
+    )
+    people: dict[str, set[int]] = {}
+    for address, client_id in tx.exec(shared):
+        people.setdefault(address, set()).add(client_id)
+    facts.sharers = {address: len(those) for address, those in people.items()}
+
+
+def read_days(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> None:
+    """Read the programs, days, holds, pauses and texts of the last days of these clients."""
+    if not ids:
+        return
+    for version in program_versions(tx, ids):
+        facts.programs.setdefault(version.client_id, []).append(version)
+    for schedule in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids))):
+        facts.days.setdefault(schedule.client_id, []).append(schedule)
+    facts.held = set(tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None))))
+    for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
+        facts.pauses.setdefault(pause.client_id, []).append(pause)
+    for client_id, at in outbox.begun_since(tx, sorted(ids), now - timedelta(days=A_WEEK + 1)):
+        facts.begun.setdefault(client_id, []).append(at)
+    ahead = select(col(Outbound.client_id), col(Outbound.due_at)).where(
+        col(Outbound.client_id).in_(ids),
+        Outbound.kind == "reminder",
+        Outbound.channel == "sms",
+        Outbound.state == "waiting",
+    )
+    for waiting_for, due_at in tx.exec(ahead):
+        facts.reminders_ahead[waiting_for or 0].append(due_at)
+    planned = select(col(ExerciseSession.client_id), col(ExerciseSession.due_at)).where(
+        col(ExerciseSession.client_id).in_(ids),
+        ExerciseSession.state == "planned",
+        col(ExerciseSession.queued_at).is_(None),
+    )
+    for client_id, due_at in tx.exec(planned):
+        facts.reminders_ahead[client_id].append(due_at)
+
+
+def program_versions(tx: Tx, ids: set[int]) -> Iterator[Version]:
+    """Yield the dated program versions of clients, their bodies unread: a crowd shares a few."""
+    columns = (
+        ClientProgram.id,
+        ClientProgram.client_id,
+        ClientProgram.number,
+        ClientProgram.from_on,
+        ClientProgram.rung,
+    )
+    statement = select_columns(*(col(one) for one in columns), as_type(col(ClientProgram.body), Text))
+    for row in tx.execute(statement.where(col(ClientProgram.client_id).in_(ids))):
+        yield Version(*row)

@@ -1,0 +1,183 @@
+"""Writing many rows of the outbox and of sessions at once, by plain SQL: a crowd is due in the same minute.
+
+What a row means, and writing one alone, is in outbox.py and in the flows; nothing is decided here.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Row, Table, bindparam, insert, inspect, select, update
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlmodel import SQLModel, col
+
+from reminders.core.kinds import kind_of
+from reminders.store.db import Tx, is_postgres
+from reminders.store.tables import Attempt, Client, Contact, ExerciseSession, Outbound
+
+Values = dict[str, Any]
+SOME_DAY = datetime(2000, 1, 1, tzinfo=UTC)
+
+
+@dataclass(frozen=True, slots=True)
+class ToRemind:
+    """A session that no address has accepted a reminder of yet."""
+
+    id: int
+    on_date: date
+    is_easy: bool
+
+
+def table_of(row: type[SQLModel]) -> Table:
+    """Return the table of a row class."""
+    found: Table = row.__table__  # type: ignore[attr-defined]
+    return found
+
+
+OUTBOUND, ATTEMPT, SESSION = table_of(Outbound), table_of(Attempt), table_of(ExerciseSession)
+EMPTY_MESSAGE = Outbound(
+    key="", clinic_id=0, kind="", channel="", to="", due_at=SOME_DAY, created_at=SOME_DAY
+).model_dump(exclude={"id"})
+EMPTY_SESSION = ExerciseSession(client_id=0, on_date=SOME_DAY.date(), due_at=SOME_DAY).model_dump(exclude={"id"})
+
+
+def setting(table: Table, **names: str) -> Any:
+    """Return an UPDATE of a row by its id, for many rows: a column for each name of a value."""
+    return update(table).where(table.c.id == bindparam("row")).values({c: bindparam(n) for c, n in names.items()})
+
+
+CLAIM = setting(
+    OUTBOUND,
+    state="new_state", claimed_at="at", claim_until="until", claimed_by="by", called_at="called", attempts="tries",
+    lookups="looks", due_at="due", why="because", to="address", subject="head", body="words", html="page",
+    headers="heads", parts="count",
+)  # fmt: skip
+ACCEPT = setting(
+    OUTBOUND, state="new_state", receipt="given", accepted_at="at", settled_at="at", claim_until="until"
+)  # fmt: skip
+QUEUED = setting(SESSION, queued_at="at", closes_at="closes")
+SHOWN = setting(SESSION, list_letter="letter", program_id="program", rung="place", is_easy="easy", items="lines")
+SHOWN_COLUMNS = {"list_letter", "program_id", "rung", "is_easy", "items"}
+REMINDED = setting(SESSION, state="new_state", reminded_at="at", settled_at="none")
+
+
+def insert_for(tx: Tx) -> Any:
+    """Return the dialect's INSERT into the outbox, which can leave a known key alone."""
+    return postgresql.insert(OUTBOUND) if is_postgres(tx) else sqlite.insert(OUTBOUND)
+
+
+def message(kind: str, **values: Any) -> Values:
+    """Return the values of a message of a kind, with what its kind asks for."""
+    rules = kind_of(kind)
+    expires_at = values.get("expires_at")
+    if expires_at is None and rules.expires_minutes:
+        expires_at = values["due_at"] + timedelta(minutes=rules.expires_minutes)
+    return {
+        **EMPTY_MESSAGE,
+        **values,
+        "kind": kind,
+        "expires_at": expires_at,
+        "priority": rules.priority,
+        "order_full": rules.order_full,
+        "is_answer": rules.is_answer,
+    }
+
+
+def queue(tx: Tx, messages: Sequence[Values]) -> None:
+    """Write messages to be sent; keys already there are left alone."""
+    if messages:
+        tx.connection().execute(insert_for(tx).on_conflict_do_nothing(index_elements=["key"]), list(messages))
+
+
+def plan_sessions(tx: Tx, days: Iterable[tuple[int, date, datetime]]) -> None:
+    """Write planned sessions: client, local date, due instant."""
+    rows = [{**EMPTY_SESSION, "client_id": who, "on_date": day, "due_at": due_at} for who, day, due_at in days]
+    if rows:
+        tx.connection().execute(insert(SESSION), rows)
+
+
+def mark_queued(tx: Tx, sessions: Sequence[Values]) -> None:
+    """Note that the reminders of sessions were written: row, at, closes."""
+    if sessions:
+        tx.connection().execute(QUEUED, list(sessions))
+
+
+def write_claims(tx: Tx, rows: Sequence[Outbound]) -> None:
+    """Write claimed messages with their words, and that an attempt of each began; the rows leave the transaction."""
+    if not rows:
+        return
+    values = [
+        {
+            "row": row.id, "new_state": row.state, "at": row.claimed_at, "until": row.claim_until,
+            "by": row.claimed_by, "called": row.called_at, "tries": row.attempts, "looks": row.lookups,
+            "due": row.due_at, "because": row.why, "address": row.to, "head": row.subject, "words": row.body,
+            "page": row.html, "heads": row.headers, "count": row.parts,
+        }
+        for row in rows
+    ]  # fmt: skip
+    for row in rows:
+        tx.expunge(row)
+    tx.connection().execute(CLAIM, values)
+    began = [{"outbound_id": row.id, "number": row.attempts, "began_at": row.claimed_at} for row in rows]
+    tx.connection().execute(insert(ATTEMPT).values(outcome="", code="", receipt=""), began)
+
+
+def write_shown(tx: Tx, sessions: Iterable[ExerciseSession]) -> None:
+    """Write what reminders show, of those sessions where nothing else was changed; they leave the transaction."""
+    rows = []
+    for one in sessions:
+        changed = inspect(one).committed_state
+        if changed and set(changed) <= SHOWN_COLUMNS:
+            tx.expunge(one)
+            rows.append(
+                {
+                    "row": one.id, "letter": one.list_letter, "program": one.program_id, "place": one.rung,
+                    "easy": one.is_easy, "lines": one.items,
+                }
+            )  # fmt: skip
+    if rows:
+        tx.connection().execute(SHOWN, rows)
+
+
+def accept(tx: Tx, receipts: Sequence[tuple[int, str]], now: datetime) -> None:
+    """Write that messages were accepted, each with its receipt."""
+    rows = [
+        {"row": row, "given": receipt, "new_state": "accepted", "at": now, "until": None} for row, receipt in receipts
+    ]
+    if rows:
+        tx.connection().execute(ACCEPT, rows)
+
+
+def remind(tx: Tx, sessions: Sequence[int], now: datetime) -> None:
+    """Write that sessions were reminded."""
+    rows = [{"row": one, "new_state": "reminded", "at": now, "none": None} for one in sessions]
+    if rows:
+        tx.connection().execute(REMINDED, rows)
+
+
+def sessions_to_remind(tx: Tx, ids: Iterable[int | None]) -> dict[int, ToRemind]:
+    """Return those of these sessions that are not reminded or reported yet."""
+    columns = select(SESSION.c.id, SESSION.c.on_date, SESSION.c.is_easy)
+    wanted = columns.where(SESSION.c.id.in_(known(ids)), SESSION.c.state.in_(("planned", "unsent")))
+    return {number: ToRemind(number, day, easy) for number, day, easy in tx.execute(wanted)}
+
+
+def reminded_clients(tx: Tx, ids: Iterable[int | None]) -> dict[int, Row[Any]]:
+    """Return what rides in a client's reminder and whether she is written to weekly, by the names of her columns."""
+    names = ("id", "weekly_only", "news", "morning_on", "morning_session_id", "emergency_told_on", "active_on")
+    table = table_of(Client)
+    rows = tx.execute(select(*(table.c[name] for name in names)).where(table.c.id.in_(known(ids))))
+    return {row.id: row for row in rows}
+
+
+def count_unconfirmed(tx: Tx, ids: Iterable[int | None]) -> None:
+    """Count one more reminder to each of these contacts that never answered."""
+    count = col(Contact.reminders_unconfirmed)
+    never = update(Contact).where(col(Contact.id).in_(known(ids)), col(Contact.confirmed_at).is_(None))
+    tx.execute(never.values(reminders_unconfirmed=count + 1))
+
+
+def known(ids: Iterable[int | None]) -> list[int]:
+    """Return ids without the ones that are not there, each once."""
+    return sorted({one for one in ids if one is not None})
