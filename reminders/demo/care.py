@@ -24,17 +24,14 @@ Act = Callable[[Tx, datetime], None]
 # What comes of an alert, by rule: the outcome and the therapist's note. Others: "called".
 OUTCOMES: Mapping[str, tuple[str, str]] = {
     "fall_or_injury": ("saw her", "Seen the same week: bruised, walks well. Starts again gently."),
-    "chest_or_breathing": (
-        "called",
-        "Phoned. She had called the emergency number; her doctor says when she may start.",
-    ),
-    "faint_or_dizzy": ("called", "Phoned. Sat down and it passed; her doctor looks at her tablets. Starts seated."),
+    "chest_or_breathing": ("called", "Phoned: the emergency number had been called. The doctor says when to start."),
+    "faint_or_dizzy": ("called", "Phoned: sat down and it passed; the doctor looks at the tablets. Starts seated."),
     "severe_pain": ("saw her", "Seen; dose taken back, sit to stand from a higher chair."),
     "pain_up": ("changed dose", "Phoned. Fewer repetitions and more rest until it settles."),
-    "surgery_or_hospital": ("called", "Phoned. Wished her well; hold until her surgeon says so."),
+    "surgery_or_hospital": ("called", "Phoned. All good wishes; on hold until the surgeon says so."),
     "missed": ("called", "Phoned. Busy weeks; goes on."),
     "quiet": ("called", "Phoned."),
-    "falls_counted": ("saw her", "Talked the falls through at her visit."),
+    "falls_counted": ("saw her", "Talked the falls through at the visit."),
 }
 # Days until a hold is cleared, by rule; rules that are not here are not cleared in the story.
 CLEARED_AFTER: Mapping[str, int] = {

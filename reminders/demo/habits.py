@@ -37,7 +37,7 @@ class Habit:
 
 KEEN = Habit("keen: answers within the hour, nearly always in full", "keen", 0.99, (8, 55), full=0.97, part=0.02,
              no_number=0.02, says={"effort": "easy", "days": "7"})  # fmt: skip
-SORE = Habit("sore: her pain climbs from the third week on until the service stops her", "plain",
+SORE = Habit("sore: pain climbs from the third week on until the service stops it", "plain",
              pain=((1, 2, 2), (8, 5, 5), (10, 7, 7), (11, 2, 3)),
              says={"settling": "4", "where": "my right hip", "effort": "hard"})  # fmt: skip
 SPANISH = Habit("writes Spanish, in whole sentences", "plain", pain=((1, 1, 3),))
@@ -61,7 +61,7 @@ CHEST = Habit("writes of a tight chest in the third week", "terse", moments={
     8: ((20, "tight chest and short of breath after the first exercise"),)})  # fmt: skip
 SURGERY = Habit("goes into hospital for her other hip in the fourth week", "plain", moments={
     11: ((60, "I am having surgery on my other hip on Thursday, I will be in hospital"),)})  # fmt: skip
-FLARE = Habit("has a flare of her arthritis in the fifth week", "plain", pain=((1, 2, 3), (13, 4, 5), (17, 2, 3)),
+FLARE = Habit("has a flare of arthritis in the fifth week", "plain", pain=((1, 2, 3), (13, 4, 5), (17, 2, 3)),
               moments={13: ((50, "My arthritis is flaring up again. Did all of them, pain 5"),)},
               says={"settling": "3"})  # fmt: skip
 DIZZY = Habit("writes Spanish; was dizzy once on standing up, and says so", "plain", pain=((1, 1, 2),), moments={

@@ -199,7 +199,7 @@ def send(sender: deliver.Sender) -> list[int]:
         claims, _, touched = deliver.claim(sender)
         if claims:
             sent += deliver.hand_over(sender, claims).ids
-        if touched < deliver.BATCH:
+        if touched < sender.batch:
             return sent
 
 

@@ -125,7 +125,7 @@ def write(client_id: int, request: Request, app: AppDep, form: FormDep) -> Respo
         with app.db.begin() as tx:
             receive.keep(tx, inbound(tx, contact, words, now), now)
         receive.handle_waiting(app.db, now)
-    return see(f"/demo/phone/{client_id}", anchor="newest")
+    return see(f"/demo/phone/{client_id}", anchor="talk")
 
 
 def inbound(tx: Tx, contact: Contact, words: str, now: datetime) -> Inbound:
@@ -148,7 +148,7 @@ def inbound(tx: Tx, contact: Contact, words: str, now: datetime) -> Inbound:
 
 
 def messages(tx: Tx, addresses: list[Contact]) -> list[dict[str, Any]]:
-    """Return what is on the phone, oldest first: whose, when, the words, and what was read in hers."""
+    """Return what is on the phone, newest first: whose, when, the words, and what was read in hers."""
     places = [one.address for one in addresses]
     out = select(Outbound).where(col(Outbound.to).in_(places), col(Outbound.state).in_(SENT))
     came = select(InboundRow).where(col(InboundRow.address).in_(places))
@@ -160,7 +160,7 @@ def messages(tx: Tx, addresses: list[Contact]) -> list[dict[str, Any]]:
         {"at": row.received_at, "is_hers": True, "words": row.text, "subject": "", "read": in_words(row.reading)}
         for row in tx.exec(came.order_by(col(InboundRow.id).desc()).limit(ON_THE_PHONE))
     ]
-    return sorted(shown, key=lambda one: (one["at"], not one["is_hers"]))[-ON_THE_PHONE:]
+    return sorted(shown, key=lambda one: (one["at"], not one["is_hers"]), reverse=True)[:ON_THE_PHONE]
 
 
 def alerts_of(tx: Tx, client_id: int) -> list[dict[str, Any]]:
