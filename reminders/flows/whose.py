@@ -1,0 +1,61 @@
+"""Staff says whose a danger sign from a shared phone was: hers stays, the others' alerts and holds of it end.
+
+Whose an ordinary reply is gets asked of the client and stands in flows/choices.
+"""
+
+from datetime import datetime
+
+from sqlmodel import col, select
+
+from reminders.errors import Refused
+from reminders.flows import alert as alerts
+from reminders.flows import calling, hold
+from reminders.store.db import Tx
+from reminders.store.tables import Alert, Client, Hold
+
+NOTE = "It was another client on that phone."
+
+
+def is_hers(tx: Tx, one: Alert, by: str, now: datetime) -> list[Alert]:
+    """Settle that an alert marked "one of two" is its client's; return the others' alerts, which are closed by it.
+
+    Only staff can say so. The holds that those alerts opened end; another hold of theirs stays.
+    """
+    if "@" not in by:
+        raise Refused("Whose it was is said by a staff member.")
+    if not one.one_of_two:
+        return []
+    causes = {entry["inbound"] for entry in one.because if entry.get("inbound")}
+    others = [other for other in twins(tx, one) if causes & {entry.get("inbound") for entry in other.because}]
+    one.one_of_two = False
+    calling.add_event(tx, one, "whose", now, by=by, details={"client": one.client_id})
+    for other in others:
+        alerts.settle(tx, other, by, "expected", NOTE, now)
+        end_hold_of(tx, other, by, now)
+    return others
+
+
+def twins(tx: Tx, one: Alert) -> list[Alert]:
+    """Return the other clients' alerts of the same rule that are not closed and may be one of two."""
+    statement = select(Alert).where(
+        Alert.clinic_id == one.clinic_id,
+        Alert.rule == one.rule,
+        Alert.id != one.id,
+        Alert.state != "closed",
+        col(Alert.one_of_two).is_(True),
+    )
+    return list(tx.exec(statement.order_by(col(Alert.id))))
+
+
+def end_hold_of(tx: Tx, other: Alert, by: str, now: datetime) -> None:
+    """End the hold that an alert opened, and tell her when no other hold remains."""
+    client = tx.get(Client, other.client_id) if other.client_id else None
+    statement = select(Hold).where(Hold.alert_id == other.id, col(Hold.ended_at).is_(None))
+    ended = list(tx.exec(statement))
+    for one in ended:
+        one.ended_at, one.ended_by = now, by
+    tx.flush()
+    if client is not None and ended and not hold.is_held(tx, client.id or 0):
+        client.next_session_easy = True
+        if client.state == "active" and client.died_on is None:
+            hold.tell_her(tx, client, ended[-1], now)
