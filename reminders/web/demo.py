@@ -107,7 +107,8 @@ def phone(client_id: int, app: AppDep, pages: PagesDep) -> Response:
         }
         answer = pages.show("demo_phone.html", **values)
     if values["coming"]:
-        answer.headers["refresh"] = LOOK_AGAIN_SECONDS
+        # By its address, since looking again at an address with a place in it loads nothing.
+        answer.headers["refresh"] = f"{LOOK_AGAIN_SECONDS}; url=/demo/phone/{client_id}"
     return answer
 
 

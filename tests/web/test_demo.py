@@ -69,7 +69,7 @@ def test_a_visitor_plays_a_client_and_sees_the_service_answer(demo: App, browser
     deliver.send_due(sender_of(demo, own_clock=True))
     shown = browser.get("/demo/phone/1")
 
-    assert waiting.headers["refresh"] == "1"
+    assert waiting.headers["refresh"] == "1; url=/demo/phone/1"
     assert "An answer is on its way" in waiting.text
     assert "refresh" not in shown.headers
     assert "Do no more" in shown.text
