@@ -36,7 +36,6 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "THE # RANGE|to THE? # ORD"),
     ("other", "# ORD"),
     ("other", "YEAR"),
-    ("exercise", "ITEM #"),
     ("second", "# RANGE # EACH? SEC"),
     ("second", "# EACH? SEC"),
     ("minute", "# RANGE # TIMEUNIT"),
@@ -172,6 +171,7 @@ SHARED_RULES: dict[str, str] = {
         NEVER FILL? FILL? #
     """,
     "num.alone": """
+        , # $
         . FILL* # $
         . FILL* # .
         ^ # .

@@ -149,7 +149,7 @@ class Scope:
     def _told_after(self, end: int) -> bool:
         """Tell whether the one it is told of stands behind the words: "se desmayó mi vecina", "se cayó el vaso"."""
         chars = self.text.signature
-        if not self._has("POSTPOSED", end, end + 1):
+        if not self._has("POSTPOSED", end, end + 1) or self._has("ONTO", end - 1, end):
             return False
         at = end + 1 + self._has("POSTPOSED", end + 1, end + 2)
         return any(self._has(kind, at, at + 1) for kind in ("PERSON", "ANIMAL", "THING")) and at < len(chars)

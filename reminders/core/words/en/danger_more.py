@@ -5,6 +5,7 @@ Same labels as danger_rules.py, whose rules come first; two files only so that e
 
 RULES = {
     "danger.chest_or_breathing": """
+        elephant|boulder|anvil|horse|piano|truck ~ on me
         breath|breathing|breathe ~ not|isnt|wont|aint ~ coming|come|good|right|there|easy
         stone|brick|weight|belt|band|strap|rope|vise|vice|anvil|boulder|truck|piano|horse|cow|clamp|hand|fist ~ on|round|around|across|squeezing ~ my? CHEST|ribs|heart|lungs
         CHEST ~ stone|brick|weight|belt|band|vise|elephant|truck|anvil|fist|clamped|caving
@@ -91,6 +92,8 @@ RULES = {
         hand ~ dropped ~ phone
     """,
     "danger.fall_or_injury": """
+        down on the floor|ground again|now|cant
+        im|still|stuck|lying|laying|laid ~ on the floor|ground !doing !stretching !exercising
         stepped|step|stomped|rolled|ran|dropped|landed|sat|fell|slammed ~ on|over|onto ~ my|his|her? foot|toe|toes|hand|boot|leg|ankle|fingers
         came ~ cropper
         chair|stool|ladder|bed|toilet|seat|railing|step|deck collapsed|broke|tipped|slid|gave|snapped|flipped ~ under|out|over|with|me|on
@@ -183,6 +186,7 @@ RULES = {
         came right back
     """,
     "danger.faint_or_dizzy": """
+        out cold
         presyncope|syncope|syncopal|syncopy
         whirlies|spins|swirlies|dizzies|swimmies|vapors
         vision ~ narrowed|tunneled|tunnel|closed|closing|faded|fading|dimmed|went|swam|fuzzy|gray|grey|black|spotty
@@ -215,6 +219,8 @@ RULES = {
         spins|spin class|bike
     """,
     "danger.severe_pain": """
+        CANT|cant|couldnt stand it|this $
+        CANT|cant|couldnt stand it|this ,|.|anymore|any|longer|no
         CANT|cant|couldnt take it|this|anymore
         off the chart|charts|scale
         cut|saw|chop|take ~ leg|arm|foot|it|hip|back off
@@ -238,6 +244,8 @@ RULES = {
         at severe pain
     """,
     "danger.crisis": """
+        might|may as well ~ dead|die
+        point|use|reason of|in|to|for living|live|life
         thinking|thought|think|want|going|about ~ jumping|jump ~ bridge|roof|train|building|window|cliff|balcony|overpass
         better ~ off|if ~ without me
         nobody|noone|one ~ miss|notice|care ~ me

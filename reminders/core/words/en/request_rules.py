@@ -11,6 +11,14 @@ RULES = {
         ^ STOPKEY please|now|pls|it|this|already|immediately|all|asap|everything $
         ^ please STOPKEY|STOPIT $
         ^ i said STOPIT
+        unsubscribe|unsuscribe|unsubcribe|unsub me|us|please|from|this|now
+        REMOVE ~~ from|off ~ TEXTNOUN|list|lists|service|system
+        lose this|our number
+        be|get|been taken|removed|dropped off|from ~ $
+        how ~ STOPIT|unsubscribe|cancel ~ TEXTNOUN
+        ^ discontinue|desist|unsubscribe|cease $
+        cease|discontinue|kill|ditch|nix|block|end ~ TEXTNOUN
+        block me
         STOPIT ~ TEXTVERB
         STOPIT ~ TEXTNOUN !till !until
         STOPIT the|these|those|all|my|your|this|sending|getting ~ TEXTNOUN

@@ -5,6 +5,10 @@ Same labels as danger_rules.py and danger_more.py; several files only so that ea
 
 RULES = {
     "danger.chest_or_breathing": """
+        batallo|batallando|lucho|luchando|cuesta|costaba|costo|forzada|apuros|trabajos|trabajo ~ respirar|resollar|aire|respiro|respiracion
+        respiro|respira|respirando|respiracion ~ cortito|cortita|corto|corta|entrecortado|entrecortada|agitado|agitada|rapido|rapida|pesado|pesada|dificil
+        sin fuelle|resuello
+        dolorón|doloron|dolorazo|molestia|malestar|dolorcito ~ CHEST
         disnea|retroesternal|precordial|precordialgia|angor|disneico|disneica
         CHEST ~ tranca|tranco|trancado|cierra|cerro|aplasta|apachurra|oprime|aprieta|apreto|estruja|pesa|arde|ardor|quema|jala|explota|explotar|revienta|calambre
         tranca|tranco|cierra|cerro|calambre|puntada|puntadas|pinchazo|pinchazos|retortijon|estrujon|agarron|nudo|ladrillo|plancha|costal|bulto|faja|cincho|cinturon ~ CHEST
@@ -25,6 +29,11 @@ RULES = {
         dolor|duele|corre|baja|sube ~ al|hacia|por ~ brazo|mandibula|quijada ~~ pecho|sudor|sudo
     """,
     "danger.nerve_or_bladder": """
+        derrame|embolia|ictus|apoplejia|hemiplejia
+        hormigas|hormiguitas|cosquillas|piquetitos|alfileres|agujas ~ LIMB|LEG|manos|cara|entrepierna
+        cuesta|costaba|batallo ~ mover|levantar|hablar|pronunciar|decir|tragar ~ LIMB|LEG|palabras|palabra|bien
+        cuesta|costaba|batallo ~ hablar|pronunciar|tragar
+        pie|pierna|pata ~ arrastrando|arrastra|arrastro
         parestesia|parestesias|paresia|hemiparesia|disartria|afasia|paralisis|hipoestesia|anestesia_silla
         perdida|perdi|perdiendo|falta ~ de? ~ fuerza|sensibilidad|control|movilidad|vista|vision|habla
         LIMB|LEG ~ como|parece ~ trapo|gelatina|chicle|plomo|fideo|fideos|madera|palo|hilacho|mantequilla|algodon|corcho|muerta|muerto|muertas|trapos|esponja
@@ -83,6 +92,15 @@ RULES = {
         meti la pata
     """,
     "danger.fall_or_injury": """
+        azoton|azote|porrazon|ranazo
+        me golpee|golpie
+        ^ me? choque|golpee|golpie $
+        ^ me? choque|golpee|golpie ,|.
+        . me? choque|golpee|golpie $
+        . me? choque|golpee|golpie ,|.
+        me|se ~ cayo|callo|vino ~ encima
+        me|se corto|corte|cortó ~ el|la|un|una|con ~ vidrio|cuchillo|lata|navaja|mano|dedo
+        JOINT ~ fue|movio|volteo|salio ~ un|otro|lado|costado ~ lado|trono|crujio
         pegue|di|dado|metido|metio|metí|metiste|meti|puse|lleve|llevado|saque|partí|dio|pego|metio|metío ~ palo|hostia|ostia|porrazo|castanazo|leche|hostion|trompada|mamporro|golpazo|cresta|mierda|chucha|madre|mugre|trompazo|batatazo|talegazo|totazo|golpeton|guarapazo|matada|caidon|culada|planazo|cuesco|costalada|zapatazo|tortazo|trastazo|tropezada|mamonazo|cabezazo|golpe|encontron
         saque|sacado|saco ~ la|el cresta|chucha|madre|mugre|mierda|entrepierna
         matada|castanazo|trompazo|talegazo|totazo|trastazo|costalada|golpazo|revolcon|maroma|machucon|sentonazo|hostion|talegada|panzazo
@@ -141,6 +159,10 @@ RULES = {
         se ~ cayo|callo ~ la noche
     """,
     "danger.possible_fracture": """
+        de pronto|repente|golpe ~~ dolor ~~ BACKBONE
+        estornude|estornudo|tosi|toser|estornudar ~~ dolor|punzada|piquete ~~ BACKBONE|costilla|costillas
+        dolor|punzada|tiron ~ repentino|repentina|subito|subita ~~ BACKBONE
+        BACKBONE ~~ repentino|repentina|subito|subita
         CRACK ~~ cadera|costilla|costillas|rabadilla|coxis|pelvis|hueso|espalda|columna|cintura|lomo ~~ dolor|duele|apoyar|pisar|tieso|tiesa|enderezar|mover|caminar|mucho|levantar
         CRACK ~ cadera|costilla|costillas|espalda|columna|cintura|hueso|lomo
         cadera|costilla|costillas|espalda|columna|cintura|hueso|lomo ~ CRACK
@@ -158,6 +180,9 @@ RULES = {
         encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
     """,
     "danger.faint_or_dizzy": """
+        me|se puse|puso blanca|blanco|palida|palido|helada|amarilla ~~ sentar|sentarme|acostar|acostarme|caigo|sudor|mareo
+        se me ~ movio|mueve|movia|movian|mueven|voltea|volteo|hundio|hunde ~ piso|suelo|todo|mundo|casa|cuarto|cama
+        se me mueve|mueven todo
         sincope|lipotimia|presincope|mareada|mareado|vahido|vaguido|desvanecimiento|desmayada|desmayado|patatus|soponcio|yeyo|chiripiorca
         me ~ voy|fui|iba|quede|quedaba|quedo|puse|pongo ~ en blanco
         dio|da|dieron|daba ~ bajon|vahido|vaguido|soponcio|yeyo|telele|patatus|sincope|lipotimia|palida|desmayo|jamacuco|parraque|ataque
@@ -193,6 +218,8 @@ RULES = {
         mareo ~ barco|carro|camion|lancha
     """,
     "danger.severe_pain": """
+        duele|dolio|dolia ~ como nunca|jamas
+        duele|duelen|dolia|dolio ~ horrores|rabiar|morir|infiernos|chingos|madres
         ya? no ~ lo|la|los|las resisto|aguanto|soporto|aguante|tolero !a !al
         no se aguanta|soporta|resiste|tolera
         no ~ le? ~ deseo|desea ~ a nadie ~~ dolor|resisto|aguanto
@@ -227,6 +254,13 @@ RULES = {
         no aguanto ~ a mi|la PERSON
     """,
     "danger.crisis": """
+        no ~ aguanto|soporto ~ vivir|viviendo|existir
+        no puedo ~ vivir|seguir asi|mas
+        pa|para que ~ sigo|seguir|vivo|vivir viviendo|vivir|viva|$
+        mejor|ojala que ~ me muera|muriera
+        mejor ~ no ~ existir|vivir|haber
+        no|ni|sin ~ razon|razones|motivo|motivos|fuerzas ~ vivir|seguir|viviendo
+        nadie ~ extranar|extrane|extranara|llorar ~ cuando|si ~ muera|muero|falte|falta
         me|se ~ quiero|quisiera|voy|kiero|provoca|gustaria|pienso ~ matar|morir|ahorcar|colgar|suicidar|tirar|aventar|lanzar !de ~ !risa
         me quiero|quisiera|kiero matar|morir|ahorcar|colgar|tirar|aventar
         pensado|pienso|pensando|penso|pensaba|ganas|idea|ideas ~ tirarme|aventarme|lanzarme|colgarme|ahorcarme|matarme|cortarme|quitarme|arrojarme|saltar|suicidarme|tomarme|tragarme|morirme|desaparecer

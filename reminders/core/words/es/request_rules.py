@@ -2,6 +2,10 @@
 
 RULES = {
     "opt_out": """
+        dame|deme|denme|dar|darme|quiero|ponme ~ de baja
+        ^ desuscribir|desuscribirme|desuscribeme|desinscribir
+        quitar|quite|quiten|saquen|saque|borren|borre|eliminen|elimine|sacar|borrar|eliminar ~~ de ~ TEXTNOUN|lista|servicio|sistema|programa
+        detengan|detenganse|detener|paren|parenle|basta ~ con ~ TEXT
         ^ STOPKEY $
         ^ STOPKEY STOPKEY+ $
         ^ STOPKEY ,|.
@@ -524,28 +528,11 @@ RULES = {
     "ex.but": """
         menos|excepto|sin|salvo|quitando|exepto
     """,
+    "day.today": """
+        hoy
+        esta manana|tarde|noche
+    """,
     "day.yesterday": """
         ayer|anoche
-    """,
-    "day.mon": """
-        lunes
-    """,
-    "day.tue": """
-        martes
-    """,
-    "day.wed": """
-        miercoles
-    """,
-    "day.thu": """
-        jueves
-    """,
-    "day.fri": """
-        viernes
-    """,
-    "day.sat": """
-        sabado|sabados
-    """,
-    "day.sun": """
-        domingo|domingos
     """,
 }

@@ -100,6 +100,7 @@ CONCEPTS = {
     "HOPE": "espero ojala",
     "ANSWER_NO": "no nel nop nope n",
     "ANSWER_SUBJECT": "mames mamen manches manchen inventes sabes veas jodas friegues",
+    "ONTO": "encima",
     "REFLEXIVE": "se",
     "NEW_CLAUSE": "ando estoy tengo siento me he voy quiero traigo senti sentí",
         "OBJECT_MARK": "con a al para de del por cuidar cuidando cargando lleve visitar ver",
