@@ -26,7 +26,7 @@ def claim(sender: Sender) -> tuple[list[Claim], float, int]:
         channels = tuple(sender.channels)
         if not pace.has_room(CLAIM_AHEAD_SECONDS):
             channels = tuple(channel for channel in channels if channel != "sms")
-        rows = outbox.due(tx, now, sender.batch, channels, answers_only=sender.answers_only)
+        rows = outbox.due(tx, now, sender.batch_now(), channels, answers_only=sender.answers_only)
         if not rows:
             return [], pace.seconds_until_room(CLAIM_AHEAD_SECONDS) if "sms" not in channels else 0.0, 0
         free = free_clients(tx, [row.client_id for row in rows])
@@ -49,8 +49,8 @@ def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: date
         if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
             row.body, row.html, row.subject, row.parts = "", "", "", 0
             continue
-        row.state, row.claimed_at, row.claim_until, row.claimed_by = "claimed", now, until, sender.name
-        row.called_at, row.attempts, row.lookups = called_at, row.attempts + 1, 0
+        bulk.put(row, state="claimed", claimed_at=now, claim_until=until, claimed_by=sender.name)
+        bulk.put(row, called_at=called_at, attempts=row.attempts + 1, lookups=0)
         slot = pace.take(row.parts) if row.channel == "sms" else 0.0
         taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
     bulk.write_claims(tx, [one.row for one in taken])

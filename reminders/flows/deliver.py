@@ -4,6 +4,7 @@ Every step can be killed at any line and run again: what was claimed and not set
 `flows/unknown.py` settles by the provider's word, never by simply sending again.
 """
 
+import math
 import time
 from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
@@ -19,29 +20,35 @@ from reminders.store.tables import Outbound
 
 __all__ = ["BATCH", "LEASE", "THREADS", "Claim", "Sender", "Sent", "claim", "scene_of", "send_due"]
 
+MOST_SECONDS = 5.0  # an impatient round ends after this, so that its process can look after other things
+
 
 def send_due(sender: Sender, *, patient: bool = True) -> Sent:
-    """Send until nothing more is due at the clock's instant; `patient` waits for the pace, else one claim is made."""
+    """Send until nothing more is due at the clock's instant.
+
+    `patient` waits for the pace; else it ends where the pace is full, or after some seconds. Nothing is claimed while
+    calls are under way: their threads would share one interpreter with it, and all would be slower.
+    """
     done = Sent()
     unknown.settle(sender.db, sender.channels, sender.clock)
-    while True:
+    ends_at = math.inf if patient else time.monotonic() + MOST_SECONDS
+    while time.monotonic() < ends_at:
         claims, pause, touched = claim(sender)
         if claims:
-            done_now = hand_over(sender, claims)
-            done.sent += done_now.sent
-            done.failed += done_now.failed
-            done.ids += done_now.ids
-        elif touched:
-            continue
+            add(done, hand_over(sender, claims))
         elif pause > 0 and patient:
             sender.wait(min(pause, CLAIM_AHEAD_SECONDS))
-            continue
-        if not claims:
-            break
-        if not patient:
+        elif not touched:
             break
     done.waiting = waiting_count(sender)
     return done
+
+
+def add(done: Sent, more: Sent) -> None:
+    """Count what a batch did."""
+    done.sent += more.sent
+    done.failed += more.failed
+    done.ids += more.ids
 
 
 def waiting_count(sender: Sender) -> int:
@@ -52,12 +59,14 @@ def waiting_count(sender: Sender) -> int:
 
 def hand_over(sender: Sender, claims: Sequence[Claim]) -> Sent:
     """Call the channels for claimed rows, a few at a time, and settle what came back in one transaction a batch."""
+    began = time.monotonic()
     if sender.threads <= 1 or len(claims) == 1:
         results = [call(sender, one) for one in claims]
     else:
         if sender.pool is None:
             sender.pool = ThreadPoolExecutor(sender.threads, thread_name_prefix="sender")
         results = list(sender.pool.map(lambda one: call(sender, one), claims))
+    sender.learn((time.monotonic() - began) / len(claims))
     return settle(sender, list(zip((one.row for one in claims), results, strict=True)))
 
 

@@ -49,7 +49,7 @@ def accepted_at_once(tx: Tx, rows: Sequence[tuple[Outbound, str]], now: datetime
     """Write the same of many messages that this process claimed and holds by itself."""
     bulk.accept(tx, [(row.id or 0, receipt) for row, receipt in rows], now)
     for row, receipt in rows:
-        row.state, row.receipt = "accepted", receipt
+        bulk.put(row, state="accepted", receipt=receipt)
     after_acceptance(tx, [row for row, _ in rows], now)
 
 

@@ -18,9 +18,10 @@ from reminders.texts import Texts
 
 LEASE = timedelta(seconds=90)
 LEAST_LEASE = timedelta(seconds=50)  # a call is not begun with less left: it may take 45 s
-BATCH = 100
+BATCH = 200  # no write transaction holds more rows
 THREADS = 8
-CLAIM_AHEAD_SECONDS = 2.0  # each claim takes at most this much of the pace
+CLAIM_AHEAD_SECONDS = 2.0  # each claim takes at most this much of the pace, and of what the provider takes
+FIRST_GUESS_SECONDS = 0.02  # for one message, until it has been seen
 
 
 @dataclass
@@ -41,6 +42,15 @@ class Sender:
     name: str = field(default_factory=lambda: uuid.uuid4().hex)
     wait: Callable[[float], None] = time.sleep
     pool: ThreadPoolExecutor | None = None
+    seconds_each: float = FIRST_GUESS_SECONDS
+
+    def batch_now(self) -> int:
+        """Return how many rows a claim takes: what two seconds are enough for, so that urgent ones wait no longer."""
+        return min(self.batch, max(self.threads, int(CLAIM_AHEAD_SECONDS / self.seconds_each)))
+
+    def learn(self, seconds_each: float) -> None:
+        """Note how long a message of the last claim took."""
+        self.seconds_each = max((self.seconds_each + seconds_each) / 2, 1e-6)
 
     def leases_at(self, tx: Tx) -> datetime:
         """Return the instant that leases follow: a given clock, else the database's on PostgreSQL."""

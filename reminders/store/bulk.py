@@ -10,6 +10,7 @@ from typing import Any
 
 from sqlalchemy import Row, Table, bindparam, insert, inspect, select, update
 from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.orm.attributes import set_committed_value
 from sqlmodel import SQLModel, col
 
 from reminders.core.kinds import kind_of
@@ -101,6 +102,12 @@ def mark_queued(tx: Tx, sessions: Sequence[Values]) -> None:
     """Note that the reminders of sessions were written: row, at, closes."""
     if sessions:
         tx.connection().execute(QUEUED, list(sessions))
+
+
+def put(row: SQLModel, **values: Any) -> None:
+    """Set values on a row that this module writes; nothing else notices that they changed."""
+    for name, value in values.items():
+        set_committed_value(row, name, value)
 
 
 def write_claims(tx: Tx, rows: Sequence[Outbound]) -> None:
