@@ -43,12 +43,13 @@
         form.prepend(said);
         return;
       }
+      const done = fresh.querySelector(".done");
+      if (done) done.removeAttribute("role"); // said once, below
       document.getElementById("main").replaceWith(fresh);
       alive(900);
       const again = row && document.getElementById(row.id);
       const next = again || rowsOf()[Math.min(place, rowsOf().length - 1)];
       if (next) { next.tabIndex = -1; next.focus(); } else { fresh.focus(); }
-      const done = fresh.querySelector(".done");
       heard(done ? done.textContent.trim() : "Done.");
     }).catch(() => form.submit());
   });

@@ -63,7 +63,7 @@ def write(body: shapes.WriteIn, caller: TokenDep, once: OnceDep, client_id: Id) 
         by = caller.staff_named(tx, body.by, ("therapist", "lead", "assistant"))
         writer = people.staff_by_email(tx, by)
         assert writer is not None
-        care.write(tx, clinic, client, body.words, writer.name, by, secrets.randbits(50), caller.now)
+        care.write(tx, clinic, client, body.words, writer.name, by, secrets.randbits(48), caller.now)
         return {"done": "written", "id": client_id}
 
     return once(body, act, 201)

@@ -43,7 +43,7 @@ def today(app: AppDep, pages: PagesDep, person: PersonDep) -> Response:
 
 def new_once() -> str:
     """Return a number of a form's own, so that the same form sent twice acts once."""
-    return str(secrets.randbits(50))
+    return str(secrets.randbits(48))
 
 
 def back(form: Form, done: str, default: str = "/today") -> Response:
@@ -111,7 +111,7 @@ def write(app: AppDep, person: PersonDep, form: FormDep, client_id: int) -> Resp
     """Send a client her words."""
     now = app.clock()
     words = form.text("words", "Your words", needed=True)
-    once = form.whole("once", default=secrets.randbits(50)) or 0
+    once = form.whole("once", most=2**48, default=secrets.randbits(48)) or 0
     with app.db.begin() as tx:
         client, clinic = sight.client_seen(tx, sight.sight_of(tx, person, now), client_id)
         care.write(tx, clinic, client, words, person.name, person.email, once, now)
