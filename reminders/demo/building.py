@@ -77,6 +77,8 @@ def build(path: Path, port: int, people: Sequence[Person], seed: int, clock: Clo
     app = build_app(demo_settings(path, port), clock)
     schema.upgrade(app.db)
     now = clock()
+    with app.db.begin() as tx:  # at once, so that whatever cuts this off leaves a file that is known as a demo's
+        mark(tx, now)
     with app.db.begin() as tx:
         clinic = open_clinic(tx, now)
         enrolled, problems = enrol.enrol_file(tx, clinic, file_of(people), "demo", now)
@@ -94,12 +96,18 @@ def make_key(path: Path, seed: int) -> None:
         file.write(hashlib.sha256(f"demo {seed}".encode()).hexdigest() + "\n")
 
 
+def mark(tx: Tx, now: datetime) -> None:
+    """Mark a fresh database as a demo's, for good."""
+    clinic = tx.exec(select(Clinic).order_by(col(Clinic.id))).first() or Clinic()
+    clinic.is_demo, clinic.created_at = True, now
+    tx.add(clinic)
+
+
 def open_clinic(tx: Tx, now: datetime) -> Clinic:
     """Set up the clinic and its staff."""
-    clinic = tx.exec(select(Clinic).order_by(col(Clinic.id))).first() or Clinic()
+    clinic = tx.exec(select(Clinic).order_by(col(Clinic.id))).one()
     for name, value in CLINIC.items():
         setattr(clinic, name, value)
-    clinic.is_demo, clinic.created_at = True, now
     tx.add(clinic)
     tx.flush()
     for one in STAFF:
