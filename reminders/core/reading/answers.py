@@ -1,41 +1,130 @@
-"""Answers to what was asked (`choice`), and what must be asked before a reply is recorded (`ask`)."""
+"""Answers to what was asked (`choice`), and what must be asked before a reply is recorded (`ask`).
 
-from collections.abc import Sequence
+What follows from an answer is decided in the flows.
+"""
+
+import re
 from datetime import date
 
+from reminders.core.reading.dates import until_told
 from reminders.core.reading.decision import Decision
 from reminders.core.reading.intent import Evidence
-from reminders.core.reading.model import Reading, SessionExercise
-from reminders.core.reading.roles import Numbers
-from reminders.core.reading.session import Mention
+from reminders.core.reading.model import Reading
+from reminders.core.reading.tokens import Text
+
+SURE = 0.9  # below this a reading would be a guess
+_SHORT = 2  # words of an answer that hardly says more than itself
+_MOST = 31  # a count of falls or days above this is none
+_NAME = re.compile(r"[^\W\d_](?:[^\W\d_]|['’-])*")
+# Answers in words: kind of question → (answer, concept) in the order in which they count.
+_IN_WORDS: dict[str, tuple[tuple[str, str], ...]] = {
+    "reason": (
+        ("forgot", "FORGOT"),
+        ("sick", "SICK"),
+        ("pain", "PAINISH"),
+        ("away", "AWAY"),
+        ("busy", "BUSY"),
+    ),
+    "effort": (("hard", "HARD"), ("easy", "EASY"), ("medium", "MEDIUM")),
+    "keep": (("end", "ENDIT"), ("change", "CHANGE"), ("keep", "KEEP")),
+    "meaning": (("pain", "PAINISH"),),
+}
+_YES_NO = frozenset({"offer", "meaning", "keep"})
+# Questions whose bare answer says nothing of a session.
+_APART = frozenset({"reason", "offer", "effort", "falls", "where", "keep", "days", "until", "who"})
+_COUNTS = frozenset({"falls", "days"})
 
 
-SURE = 0.8  # below this a reading would be a guess
+def choice_of(evidence: Evidence, intent: str, where: str | None, today: date | None) -> str | int | None:
+    """Return the answer to the question that was asked, None when the reply gives none."""
+    asked, text = evidence.asked, evidence.scope.text
+    if intent == "pause" or (asked == "until" and intent not in ("opt_out", "opt_in", "help")):
+        until = until_told(text, evidence.scope.lexicon, today)
+        return until.isoformat() if until is not None else None
+    if asked is None or (intent in ("opt_out", "opt_in", "help") and asked != "keep"):
+        return None
+    if asked == "where":
+        return where
+    if asked in _COUNTS:
+        count = _count(evidence, text)
+        return 1 if not count and asked == "falls" and "fall_or_injury" in evidence.danger.grades else count
+    if asked == "who":
+        return _name(text, evidence)
+    answer = _in_words(evidence, asked)
+    if answer is None and asked in _YES_NO:
+        answer = _yes_or_no(evidence, asked)
+    if answer is None and asked == "reason" and text.words and intent not in ("report", "chat", "later"):
+        return "other"
+    return answer
 
 
-def items_as_mentions(numbers: Numbers, session: Sequence[SessionExercise]) -> list[Mention]:
-    """Return exercises named by their place in the list ("item 3")."""
-    return [Mention(start, end, number - 1, False) for start, end, number in numbers.items if number <= len(session)]
+def is_mere_answer(evidence: Evidence, choice: str | int | None) -> bool:
+    """Tell whether a reply answers a question that is not about a session, and reports none: "yes" to an offer."""
+    if choice is None or evidence.asked not in _APART or evidence.danger.grades:
+        return False
+    numbers, told = evidence.numbers, evidence.told
+    reported = evidence.has("done_plain", "skip_sure") and len(evidence.scope.text.words) > _SHORT
+    return not (reported or told.by_exercise or told.amounts or numbers.pains)
 
 
-def choice_of(evidence: Evidence, reading: Reading, today: date | None) -> str | int | None:
-    """Return the answer to the question that was asked."""
+def _in_words(evidence: Evidence, asked: str) -> str | None:
+    """Return the answer whose words stand in the reply and are not denied."""
+    scope = evidence.scope
+    for answer, concept in _IN_WORDS.get(asked, ()):
+        chars = scope.lexicon.chars(concept)
+        if any(char in chars and not scope.is_denied(at) for at, char in enumerate(scope.text.signature)):
+            return answer
     return None
+
+
+def _yes_or_no(evidence: Evidence, asked: str) -> str | None:
+    """Return a plain yes or no; after the keep question a yes keeps."""
+    lexicon, signature = evidence.scope.lexicon, evidence.scope.text.signature
+    for char in signature[:3]:
+        if lexicon.is_in("ANSWER_NO", char) or lexicon.is_in("NOT", char):
+            return "end" if asked == "keep" else "no"
+        if lexicon.is_in("YES", char):
+            return "keep" if asked == "keep" else "yes"
+    return None
+
+
+def _count(evidence: Evidence, text: Text) -> int | None:
+    """Return a count of falls or days; none at all is 0, a bare yes to falls no number."""
+    numbers = [int(value) for value in text.values if value is not None and value == int(value) and value <= _MOST]
+    if numbers:
+        return max(numbers)
+    for word in text.words:
+        if word in evidence.scope.lexicon.counts:
+            return evidence.scope.lexicon.counts[word]
+    if any(
+        evidence.scope.lexicon.is_in(concept, char)
+        for concept in ("ANSWER_NO", "NONE", "NEGATOR")
+        for char in text.signature
+    ):
+        return 0
+    return None
+
+
+def _name(text: Text, evidence: Evidence) -> str | None:
+    """Return the name in an answer to "whose is it?", as it was typed: the words that no rule knows."""
+    lexicon = evidence.scope.lexicon
+    known = {raw for raw, char in zip(text.raw, text.signature, strict=True) if lexicon.concepts_of(char)}
+    names = [word for word in _NAME.findall(text.original) if lexicon.plain(word) not in known]
+    names = [word for word in names if not lexicon.is_small(lexicon.plain(word))]
+    return " ".join(names[:4]) or None
 
 
 def ask_of(evidence: Evidence, reading: Reading, decision: Decision) -> str | None:
     """Return what must be asked: a reading that would be a guess asks."""
-    if reading.danger:
+    if reading.danger or reading.intent == "opt_out" or reading.choice is not None:
         return None
     if evidence.pain.off_scale and reading.pain is None:
         return "pain"
-    if decision.intent_sureness < SURE and reading.intent not in ("opt_out", "chat"):
-        return "meaning"
-    if reading.intent == "report" and decision.completed_sureness < SURE:
-        return "amount"
     if reading.intent == "unclear":
         return evidence.asked if evidence.asked in ("pain", "amount") else "meaning"
-    if reading.intent == "report" and reading.completed is None:
+    if decision.intent_sureness < SURE and reading.intent != "chat":
+        return "meaning"
+    if reading.intent == "report" and (decision.completed_sureness < SURE or reading.completed is None):
         return "amount"
     if reading.intent in ("report", "pain") and reading.pain is None:
         return "pain"

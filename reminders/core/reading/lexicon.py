@@ -5,6 +5,7 @@ Spelling is mended here, against the words the reader knows. What patterns do wi
 
 from collections.abc import Iterable, Mapping
 
+from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED, literals
 from reminders.core.words.vocabulary import Vocabulary
 
@@ -58,6 +59,10 @@ class Lexicon:
         self.ordinals = {
             word: place for vocabulary in reversed(self.languages) for word, place in vocabulary.ordinals.items()
         }
+        self.months = _merged(self.languages, "months")
+        self.weekdays = _merged(self.languages, "weekdays")
+        self.stretches = _merged(self.languages, "stretches")
+        self.counts = _merged(self.languages, "counts")
         self._blocked = frozenset().union(*(one.lookalikes | one.common for one in self.languages))
         self._assign()
         self._cache: dict[str, tuple[str, str]] = {}
@@ -139,6 +144,14 @@ class Lexicon:
         """Tell whether a spelling is a word of ours, or a real word that must not be taken for one."""
         return word in self._of_word or word in self._blocked
 
+    def plain(self, word: str) -> str:
+        """Return a word as the reader spells it: small letters, no accents."""
+        return fold(word).strip()
+
+    def is_small(self, word: str) -> bool:
+        """Tell whether a word is one of a language's frequent small words."""
+        return any(word in vocabulary.common for vocabulary in self.languages)
+
     def look_up(self, word: str) -> tuple[str, str]:
         """Return the known spelling of a word and its signature; an unknown word comes back as it was."""
         found = self._cache.get(word)
@@ -194,6 +207,11 @@ class Lexicon:
                 for cut in _cuts(word):
                     index.setdefault(cut, []).append(word)
         return index
+
+
+def _merged(languages: Iterable[Vocabulary], name: str) -> dict[str, int]:
+    """Return one table of all languages; the leading one has the last word."""
+    return {word: number for one in reversed(tuple(languages)) for word, number in getattr(one, name).items()}
 
 
 def _spellings(word: str) -> Iterable[str]:

@@ -4,7 +4,7 @@ Each step lives in its own module; here they meet. Nothing of one language stand
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from datetime import date
 
 from reminders.core.reading import answers, completion, dates
@@ -25,21 +25,18 @@ from reminders.core.reading.tokens import Text, cut
 
 @dataclass
 class Read:
-    """A reading with the text it came from and the words behind each field."""
+    """A reading with the evidence it came from."""
 
     reading: Reading
-    text: Text
-    spans: dict[str, list[Span]] = field(default_factory=dict)
-    said: dict[str, tuple[str, ...]] = field(default_factory=dict)  # words that spoke for a guessed field
+    evidence: Evidence
 
     def why(self) -> dict[str, str]:
         """Return field → the words that led to it."""
-        told = {
-            name: "; ".join(dict.fromkeys(self.text.said(*span) for span in sorted(spans)))
-            for name, spans in self.spans.items()
-            if spans
+        said = self.evidence.scope.text.said
+        spans = _spans(self.evidence, self.reading)
+        return {
+            name: "; ".join(dict.fromkeys(said(*span) for span in sorted(places))) for name, places in spans.items() if places
         }
-        return told | {name: "; ".join(words) for name, words in self.said.items() if words and name not in told}
 
 
 def read(
@@ -93,7 +90,6 @@ def _evidence(
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
     scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
     danger = find_danger(hits, scope)
-    mentions = mentions + answers.items_as_mentions(numbers, session)
     teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
     evidence = Evidence(hits, scope, asked, danger, numbers, teller.tell(), Pain(), marked)
     completion.add_groups(evidence, session)
@@ -124,8 +120,12 @@ def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
 
 def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read:
     """Put the reading together."""
-    intent, completed = decision.intent, decision.completed
     danger, pain, told = evidence.danger, evidence.pain, evidence.told
+    where = _where(evidence, pain.value)
+    choice = answers.choice_of(evidence, decision.intent, where, today)
+    if decision.intent != "opt_out" and answers.is_mere_answer(evidence, choice):
+        decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
+    intent, completed = decision.intent, decision.completed
     value = pain.value if intent in ("report", "skip", "pain") else (pain.value if danger.grades else None)
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
@@ -134,8 +134,7 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     if value is not None and value >= SEVERE_FROM:
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
-    is_session = intent in ("report", "skip")
-    amounts = (is_session and intent == "report" and not told.by_exercise) or bool(told.sets and intent == "report")
+    amounts = intent == "report" and (not told.by_exercise or told.sets is not None)
     reading = Reading(
         intent=intent,
         completed=completed,
@@ -147,15 +146,30 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         danger=dict(danger.grades),
         concerns=tuple(danger.concerns),
         correction=decision.correction,
-        when=dates.day_told(evidence, today),
+        when=_when(evidence, intent, today),
+        choice=choice,
         before=pain.before,
         after=pain.after,
-        where=body_part(evidence.scope, pain.spans) if value or evidence.has("pain_said") or danger.grades else None,
+        where=where,
         about=_about(evidence.scope, danger),
     )
-    reading = replace(reading, choice=answers.choice_of(evidence, reading, today))
-    reading = replace(reading, ask=answers.ask_of(evidence, reading, decision))
-    return Read(reading, evidence.scope.text, _spans(evidence, reading))
+    ask = answers.ask_of(evidence, reading, decision)
+    return Read(replace(reading, ask=ask) if ask else reading, evidence)
+
+
+def _when(evidence: Evidence, intent: str, today: date | None) -> str | None:
+    """Return the day a report or a skip speaks of; for a pause its end."""
+    if intent == "pause":
+        until = dates.until_told(evidence.scope.text, evidence.scope.lexicon, today)
+        return until.isoformat() if until is not None else None
+    return dates.day_told(evidence.scope, evidence.hits, today) if intent in ("report", "skip", "pain") else None
+
+
+def _where(evidence: Evidence, value: int | None) -> str | None:
+    """Return the body part, where pain or a danger sign is told or the place was asked for."""
+    if value or evidence.danger.grades or evidence.asked == "where" or evidence.has("pain_said"):
+        return body_part(evidence.scope, evidence.pain.spans)
+    return None
 
 
 def _in_question(evidence: Evidence, spans: list[Span]) -> bool:

@@ -39,6 +39,7 @@ class Text:
     second: list[float | None] = field(default_factory=list)  # the number behind the stroke
     signature: str = ""
     smiles: bool = False
+    original: str = ""
 
     def said(self, start: int, end: int) -> str:
         """Return the words of a span as they stood, less accents and capitals."""
@@ -47,7 +48,7 @@ class Text:
 
 def cut(text: str, lexicon: Lexicon) -> Text:
     """Return the tokens of a text."""
-    result = Text()
+    result = Text(original=text)
     chars: list[str] = []
     spelled_out = lexicon.spelled_out
     for match in _TOKEN.finditer(fold(text)):

@@ -17,7 +17,8 @@ class Vocabulary:
     beside something that is plainly about exercises). `common`: the language's frequent small words, to tell it from
     others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in
     order. `spelled_out`: words read as several ("twice" as "two times"). `ordinals`: places in a list,
-    -1 the last.
+    -1 the last. `months`, `weekdays` (Monday is 0), `stretches` (word → days), `counts` ("never" is 0, "daily" 7).
+    `marks_possessive`: an ending s on a day's name makes it that day's ("Thursday's today").
     """
 
     language: str
@@ -31,6 +32,11 @@ class Vocabulary:
     sounds: tuple[tuple[str, str], ...]
     spelled_out: Mapping[str, str]
     ordinals: Mapping[str, int]
+    months: Mapping[str, int]
+    weekdays: Mapping[str, int]
+    stretches: Mapping[str, int]
+    counts: Mapping[str, int]
+    marks_possessive: bool = False
 
 
 def joined(*parts: Mapping[str, str]) -> dict[str, str]:

@@ -2,6 +2,7 @@
 
 from reminders.core.words.en import (
     body_words,
+    calendar_words,
     danger_more,
     danger_rules,
     done_rules,
@@ -24,6 +25,11 @@ VOCABULARY = Vocabulary(
     common=small_words.COMMON,
     lookalikes=lookalikes.LOOKALIKES,
     sounds=small_words.SOUNDS,
+    months=calendar_words.MONTHS,
+    weekdays=calendar_words.WEEKDAYS,
+    stretches=calendar_words.STRETCHES,
+    counts=calendar_words.COUNTS,
+    marks_possessive=True,
     ordinals=exercise_names.ORDINALS,
     spelled_out=small_words.SPELLED_OUT,
 )

@@ -307,7 +307,7 @@ RULES = {
         wish|hope|hoping|pray|praying ~ wouldnt|dont|didnt|would|not|god|lord ~ wake|take
         kill|killing|hang|shoot|drown|harm|harming|hurting|cutting|hurt|off myself
         end|ending|finish|finishing|took|take|taking ~ my? life
-        end|ending it !today
+        ending it !today
         end|ending it all|already
         ending it
         SUICIDE

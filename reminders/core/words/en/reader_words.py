@@ -209,30 +209,13 @@ RULES = {
         DONE
         did ~ EXER|ALL
     """,
+    "day.today": """
+        today|todays|tonight
+        this morning|afternoon|evening
+    """,
     "day.yesterday": """
         yesterday|yesterdays|yday
         last night|nights|evening
-    """,
-    "day.mon": """
-        monday|mondays|mon
-    """,
-    "day.tue": """
-        tuesday|tuesdays|tue|tues
-    """,
-    "day.wed": """
-        wednesday|wednesdays|wed|weds
-    """,
-    "day.thu": """
-        thursday|thursdays|thu|thur|thurs
-    """,
-    "day.fri": """
-        friday|fridays|fri
-    """,
-    "day.sat": """
-        saturday|saturdays|sat
-    """,
-    "day.sun": """
-        sunday|sundays|sun
     """,
     "near_day": """
         today|now
