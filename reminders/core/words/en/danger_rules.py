@@ -58,7 +58,7 @@ RULES = {
         LIMB|SADDLE|BODY ~ no|lost|losing|without ~ feeling|sensation
         CANT|cant|couldnt ~ feel ~ LIMB|FACE|SADDLE|toilet|paper|BODY|anything|when
         CANT|cant|couldnt ~ move|lift|raise|control|use ~ LIMB|FACE|foot ~ all|anymore|right|left|side|suddenly|it
-        CANT move|feel|control my? LIMB
+        CANT move|feel|control|lift|raise|use my|his|her|the? left|right? LIMB !past !above !over !higher !overhead
         cant feel my|the|anything|toilet
         LIMB ~ wont|cant|not|isnt|doesnt|wouldnt|aint|quit|stopped ~ work|working|move|moving|respond|lift|hold|listen|obey|cooperate
         LEG ~ GAVE ~ GIVEOUT !of
