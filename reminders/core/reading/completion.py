@@ -4,8 +4,7 @@ Groups of exercises ("everything but the wall", "the first three", "the rest no"
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
-
+from reminders.core.reading.exercises import line_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 
@@ -16,12 +15,40 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
     if not session:
         return
     named = {one.name for one in told.by_exercise}
+    if not named:
+        _add_in_order(evidence, session)
+        return
+    others = [exercise.name for exercise in session if exercise.name not in named]
+    for label, completed in (("others_not", "none"), ("others_done", "all")):
+        if evidence.has(label):
+            told.by_exercise += tuple(ExerciseDone(name, None, None, completed) for name in others)
+            return
     if named and evidence.has("rest_not"):
         told.by_exercise += tuple(
             ExerciseDone(exercise.name, None, None, "none") for exercise in session if exercise.name not in named
         )
     elif named and evidence.has("rest_done"):
         told.rest = "done"
+
+
+def _add_in_order(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
+    """Read as many doses, or as many yeses and noes, as there are exercises as theirs: "2x10 2x8 2x12 2x20", "y y y n"."""
+    told, count = evidence.told, len(session)
+    doses = [one for one in evidence.numbers.amounts if one.kind == "amount" and one.sets is not None]
+    if count > 2 and len(doses) == count and len({(one.sets, one.reps) for one in doses}) > 1:
+        told.by_exercise = tuple(
+            line_of(exercise, dose) for exercise, dose in zip(session, sorted(doses, key=lambda one: one.start), strict=True)
+        )
+        told.sets = told.reps = None
+        return
+    lexicon = evidence.scope.lexicon
+    marks = [char for char in evidence.signature if lexicon.is_in("YES", char) or lexicon.is_in("ANSWER_NO", char)]
+    words = [char for char in evidence.signature if char not in ".,?"]
+    if count > 2 and len(marks) == count and len(words) <= count + 4 and len(set(marks)) > 1:
+        told.by_exercise = tuple(
+            ExerciseDone(exercise.name, None, None, "all" if lexicon.is_in("YES", char) else "none")
+            for exercise, char in zip(session, marks, strict=True)
+        )
 
 
 def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExercise]) -> str | None:
@@ -86,6 +113,3 @@ def _of_lines(evidence: Evidence, session: Sequence[SessionExercise]) -> str | N
     if evidence.has("correction") and len(lines) < len(session):
         return None
     return "part"
-
-
-__all__ = ["add_groups", "completed_of", "replace"]

@@ -297,6 +297,12 @@ class Teller:
         return ExerciseDone(exercise.name, sets, reps, _completed(sets, reps, exercise, told.amount))
 
 
+def line_of(exercise: SessionExercise, amount: Amount) -> ExerciseDone:
+    """Return the line of one exercise for an amount."""
+    sets, reps = _amount_of(amount, exercise)
+    return ExerciseDone(exercise.name, sets, reps, _completed(sets, reps, exercise, amount))
+
+
 def _merge(old: ExerciseDone, new: ExerciseDone) -> ExerciseDone:
     """Return two lines about one exercise as one; an amount says more than a word."""
     if new.sets is None and new.reps is None:

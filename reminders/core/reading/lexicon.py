@@ -35,7 +35,7 @@ NUMBER_SHAPES: dict[str, tuple[str, ...]] = {
 class Lexicon:
     """All words known when `leading` is the language of the text."""
 
-    def __init__(self, leading: Vocabulary, others: Iterable[Vocabulary], extra_words: Iterable[str] = ()) -> None:
+    def __init__(self, leading: Vocabulary, others: Iterable[Vocabulary]) -> None:
         """Join the languages; a word of the leading one never means something in another."""
         self.languages = (leading, *others)
         self._of_word: dict[str, set[str]] = {}
@@ -51,8 +51,9 @@ class Lexicon:
             for block in vocabulary.rules.values():
                 for word in literals(block):
                     self._of_word.setdefault(word, set()).add(word)
-        for word in extra_words:
-            self._of_word.setdefault(word, set())
+            for block in vocabulary.aliases.values():
+                for word in block.replace(";", " ").replace("?", " ").split():
+                    self._of_word.setdefault(word, set())
         self.letter_words = frozenset(
             word for vocabulary in self.languages for word in vocabulary.concepts.get("LETTERWORD", "").split()
         )

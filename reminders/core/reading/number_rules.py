@@ -53,6 +53,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_reps", "# X # X # REP|SET?"),
     ("sets_reps", "# X|TIMES FILL? # X|TIMES"),
     ("sets_reps", "# X # REP|EACH?"),
+    ("sets_reps", "# X DE|OF A? #"),
+    ("sets", "@ ,? X # SET?"),
     ("sets_only", "# X SECNUM"),
     ("sets_only", "# SET|@ OF|X|FILL? SECNUM"),
     ("sets_only", "# SECNUM"),

@@ -188,6 +188,15 @@ RULES = {
         never|didnt got|get|touched|touch|do to? the? other|others|rest
         not the REST
     """,
+    "others_not": """
+        other|others # no|not|none|skipped|nope|didnt|will|nah|na
+        skipped|skip|didnt|not the? other #
+        sat out the? rest|others
+    """,
+    "others_done": """
+        other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
+        did|done|finished the? other #
+    """,
     "rest_done": """
         everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
         everything else $

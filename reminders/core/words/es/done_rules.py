@@ -339,11 +339,17 @@ RULES = {
         ^ nada
     """,
     "rest_not": """
-        lo|los|las|el demas|resto|otros|otras no|nada|ni|tampoco|cero
-        ni los ~ otros|demas
-        los otros # no|ni
-        los otros # ~ ni
-        otros dos ni
+        los demas|resto no $
+        el resto no
+    """,
+    "others_not": """
+        otros|otras # ~ no|ni|nada|tampoco|debiendo|hueva|flojera|manana
+        ni ~ otros|otras #
+        no ~ otros|otras #
+    """,
+    "others_done": """
+        otros|otras # ~ si|completos|completas|bien|igual|tambien
+        hice ~ otros|otras #
     """,
     "rest_done": """
         lo|los|las|el demas|resto|otros|otras|otro ~ si|igual|completo|completos|bien|hechos|todo|tambien|como|hice|completas|listo|perfecto
