@@ -5,7 +5,7 @@ from typing import Any
 
 from reminders.core.channel import Inbound
 from reminders.flows import receive
-from reminders.store.tables import InboundRow, Outbound
+from reminders.store.tables import Contact, InboundRow, Outbound
 from tests.clinic import ANA, World
 
 WEDNESDAY = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)  # 08:30 in New York, an exercise day
@@ -57,3 +57,15 @@ def keep(world: World, *messages: Inbound, fetched: bool = False) -> None:
     with world.db.begin() as tx:
         for message in messages:
             receive.keep(tx, message, world.now, fetched=fetched)
+
+
+def contact(world: World, kind: str = "sms") -> Contact:
+    found: Contact = world.rows(Contact, kind=kind)[0]
+    return found
+
+
+def couple(world: World) -> tuple[int, int]:
+    """Enrol Ana and Hugo on one phone, with a session of each today."""
+    ana = world.enrol("Ana Ruiz", holder="shared")
+    hugo = reminded(world, name="Hugo Ruiz", holder="shared")
+    return ana, hugo
