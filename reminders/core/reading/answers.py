@@ -122,6 +122,8 @@ def ask_of(evidence: Evidence, reading: Reading, decision: Decision) -> str | No
         return "pain"
     if reading.intent == "unclear":
         return evidence.asked if evidence.asked in ("pain", "amount") else "meaning"
+    if evidence.asked in ("pain", "settling") and reading.pain is not None:
+        return None  # the rating that was asked for is there
     if decision.intent_sureness < SURE and reading.intent != "chat":
         return "meaning"
     if reading.intent == "report" and (decision.completed_sureness < SURE or reading.completed is None):
