@@ -16,13 +16,13 @@ from sqlalchemy import func
 from sqlalchemy import select as sql_select
 from sqlmodel import col, select
 
-from reminders.core.channel import Inbound
 from reminders.core.schedule import at_local, local_date
 from reminders.demo import building
 from reminders.demo.answering import Life, Reached
+from reminders.demo.arriving import Text, inbound_of
 from reminders.demo.care import Act, Care
 from reminders.demo.moments import MomentDatabase
-from reminders.demo.people import CLINIC, LINE, Person
+from reminders.demo.people import CLINIC, Person
 from reminders.flows import deliver, digest, receive, tick
 from reminders.store import marks, outbox
 from reminders.store.db import Tx
@@ -31,17 +31,8 @@ from reminders.wiring import App, sender_of
 
 GRID_MINUTES = 60  # texts that nobody hurries with come on common minutes, so that fewer moments are lived through
 WORK_HOUR = "09:00"
+ANSWERED_WHO = "answer who"
 JOBS = (tick.SWEEP, tick.PLAN, tick.REVIEW, tick.MORNING, tick.WATCH, tick.ESCALATE)
-
-
-@dataclass(frozen=True)
-class Text:
-    """A text or mail on its way from a client."""
-
-    life: Life
-    address: str
-    words: str
-    answers: str = ""  # the mail of ours that a mail answers
 
 
 @dataclass
@@ -129,10 +120,12 @@ class Story:
             self.arrived += 1
             self.last_writer[text.address] = self.id_of(text.life)
             row_id = receive.keep(tx, inbound_of(text, self.arrived, self.now), self.now)
-            row = tx.get(InboundRow, row_id)
-            while row is not None and row.handled_at is None:
+            waiting = list(tx.exec(select(InboundRow).where(InboundRow.id == row_id)))
+            while waiting:
+                row = waiting.pop()
                 receive.handle_row(tx, row, self.now)
-                row = tx.exec(select(InboundRow).where(col(InboundRow.handled_at).is_(None)).limit(1)).first()
+                if row.outcome == ANSWERED_WHO:  # what waited for a name is read again
+                    waiting = list(tx.exec(select(InboundRow).where(col(InboundRow.handled_at).is_(None))))
 
     def id_of(self, life: Life) -> int:
         """Return the client that a life belongs to."""
@@ -246,22 +239,6 @@ def is_digest_hour(now: datetime) -> bool:
     """Return whether the weekly digest is made now."""
     day = local_date(now, CLINIC["time_zone"])
     return day.weekday() == 0 and now == at_local(day, digest.HOUR, CLINIC["time_zone"])
-
-
-def inbound_of(text: Text, number: int, now: datetime) -> Inbound:
-    """Return a client's text or mail as it comes in."""
-    is_mail = "@" in text.address
-    return Inbound(
-        source="email" if is_mail else "sms",
-        provider_id=f"<demo-{number}@example.org>" if is_mail else f"SM{number:032x}",
-        address=text.address,
-        to="clinic@example.org" if is_mail else LINE,
-        text=text.words,
-        raw=text.words.encode(),
-        received_at=now,
-        answers=(text.answers,) if text.answers else (),
-        whole_text=text.words if is_mail else "",
-    )
 
 
 def begin(path: Path, people: Sequence[Person], weeks: int, seed: int, port: int) -> Story:

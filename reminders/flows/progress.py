@@ -12,7 +12,7 @@ from reminders.core.programs import Program
 from reminders.core.rules.history import History
 from reminders.core.rules.missed import quiet, silence_step
 from reminders.core.rules.progress import StepFacts, step_back, step_up
-from reminders.core.schedule import at_local, local_date, week_of
+from reminders.core.schedule import at_local, client_day, local_date, week_of
 from reminders.flows import alert, inquire, pause, plan, review_at, say, steps, sweep
 from reminders.store import clients, histories
 from reminders.store.db import Tx
@@ -68,6 +68,8 @@ def review(tx: Tx, client: Client, now: datetime) -> None:
 
 def look_at_silence(tx: Tx, clinic: Clinic, client: Client, history: History, now: datetime) -> bool:
     """Go to weekly reminders after 14 silent days, to a pause and a call after 28; True while she is silent."""
+    if heard_lately(client, history.levels.quiet_days, now):
+        return False
     silence = sweep.silence_of(tx, client, "quiet", now)
     step = silence_step(silence, history.levels)
     if step is None:
@@ -92,11 +94,26 @@ def look_at_silence(tx: Tx, clinic: Clinic, client: Client, history: History, no
     return True
 
 
+def heard_lately(client: Client, quiet_days: int, now: datetime) -> bool:
+    """Return whether she was heard too lately to be silent, whatever else may count; set when she could be next."""
+    if client.last_heard_at is None:
+        return False
+    today = local_date(now, client.time_zone)
+    days_left = quiet_days - (today - client_day(client.last_heard_at, client.time_zone)).days
+    if days_left <= 0:
+        return False
+    client.weekly_only = False
+    client.review_at = review_at.sooner(client, today + timedelta(days=days_left))
+    return True
+
+
 def look_at_dose(
     tx: Tx, clinic: Clinic, client: Client, history: History, version: ClientProgram, program: Program, now: datetime
 ) -> None:
     """Propose a step when the record speaks for one; the effort question comes before a step up."""
     today = local_date(now, client.time_zone)
+    if version.rung == 0 and (today - version.rung_since_on).days < steps.least_days(program, 0):
+        return  # too early for a step up, and there is none back
     facts = facts_of(tx, client, version, program, today)
     back = step_back(history, facts)
     if back is not None:
