@@ -18,7 +18,7 @@ from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 
-BUILD = ("practice", "en-build", "en-build-2", "es-build", "es-build-2")
+BUILD = ("practice", "en-build", "en-build-2", "es-build", "es-build-2", "plain-build")
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
 SMALLEST = 4  # hundredths: a feature whose weights are all below this is left out
