@@ -70,7 +70,7 @@ def place(when: str | None, today: date, sessions: Sequence[KnownSession], *, on
     recent = [known for known in sessions if today - timedelta(days=LATE_REPORT_DAYS) <= known.on_date <= today]
     recent.sort(key=lambda known: known.on_date, reverse=True)
     day = named_day(when, today)
-    if day is not None:
+    if day is not None and not (only_pain and day == today):  # "pain 3 today" says nothing of an earlier session
         found = next((known for known in recent if known.on_date <= day), None)
         return Place(found.id, found.on_date) if found else Place(None, day)
     if recent and recent[0].on_date == today:

@@ -4,27 +4,22 @@
 paused or unsent days), `replan` starts over after a change of days, hour, zone, program, pause, hold or consent.
 """
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
 from datetime import date, datetime, timedelta
-from functools import lru_cache
 
 from sqlalchemy import delete
 from sqlalchemy.orm import load_only
 from sqlmodel import col, select
 
-from reminders.core.schedule import Plan, at_local, local_date, next_day, parse_days
+from reminders.core.schedule import Plan, at_local, local_date
 from reminders.flows import say
+from reminders.flows.planner import Planner, load, next_session, upcoming
 from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import (
     Client,
-    ClientProgram,
     Clinic,
-    Contact,
     ExerciseSession,
-    Hold,
-    Pause,
     Schedule,
 )
 
@@ -39,19 +34,6 @@ OF_CLIENT = load_only(
         for name in ("clinic_id", "state", "channel", "language", "time_zone", "window", "weekly_only")
     )
 )
-
-
-@dataclass
-class Planner:
-    """What planning a batch of clients needs, read at once."""
-
-    clinics: Mapping[int, Clinic]
-    plans: Mapping[int, list[Plan]]
-    contacts: Mapping[int, list[Contact]]
-    held: frozenset[int]
-    pauses: Mapping[int, list[Pause]]
-    ends: Mapping[int, date | None]
-    taken: frozenset[tuple[int, date]]
 
 
 def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> ExerciseSession | None:
@@ -75,75 +57,6 @@ def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> 
     tx.add(made)
     tx.flush()
     return made
-
-
-def next_session(planner: Planner, client: Client, after_on: date) -> ExerciseSession | None:
-    """Return the session row that comes next for a client, not yet written."""
-    found = upcoming(planner, client, after_on)
-    return ExerciseSession(client_id=client.id or 0, on_date=found[0], due_at=found[1]) if found else None
-
-
-def upcoming(planner: Planner, client: Client, after_on: date) -> tuple[date, datetime] | None:
-    """Return the local date and the instant of a client's next session after a date, None when she has none."""
-    client_id = client.id or 0
-    if client.state != "active" or not clients.open_contacts(planner.contacts.get(client_id, [])):
-        return None
-    closed = closed_days(tuple(planner.clinics[client.clinic_id].closed_days))
-    after = after_on
-    while True:
-        found = next_day(planner.plans.get(client_id, []), after, closed)
-        if found is None:
-            return None
-        day, plan = found
-        end_on = planner.ends.get(client_id)
-        if end_on is not None and day > end_on:
-            return None
-        if (client_id, day) not in planner.taken:
-            return day, at_local(day, plan.time, plan.time_zone)
-        after = day
-
-
-@lru_cache(maxsize=64)
-def closed_days(days: tuple[str, ...]) -> frozenset[date]:
-    """Return a clinic's closed dates."""
-    return frozenset(date.fromisoformat(day) for day in days)
-
-
-def load(tx: Tx, batch: Sequence[Client]) -> Planner:
-    """Read what planning these clients needs, in a constant number of questions."""
-    ids = [client.id or 0 for client in batch]
-    clinic_ids = {client.clinic_id for client in batch}
-    plans: dict[int, list[Plan]] = {}
-    for row in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids)).order_by(col(Schedule.from_on))):
-        plan = Plan(parse_days(row.days), row.time, row.time_zone, row.from_on)
-        plans.setdefault(row.client_id, []).append(plan)
-    contacts: dict[int, list[Contact]] = {}
-    for contact in tx.exec(select(Contact).where(col(Contact.client_id).in_(ids)).order_by(col(Contact.id))):
-        contacts.setdefault(contact.client_id, []).append(contact)
-    pauses: dict[int, list[Pause]] = {}
-    for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
-        pauses.setdefault(pause.client_id, []).append(pause)
-    held = tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None)))
-    ends: dict[int, date | None] = {}
-    versions = select(col(ClientProgram.client_id), col(ClientProgram.number), col(ClientProgram.end_on))
-    for client_id, _, end_on in sorted(
-        tx.exec(versions.where(col(ClientProgram.client_id).in_(ids))), key=lambda row: (row[0], row[1])
-    ):
-        ends[client_id] = end_on
-    taken = tx.exec(
-        select(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
-            col(ExerciseSession.client_id).in_(ids), ExerciseSession.kind == "planned"
-        )
-    )
-    return Planner(
-        {clinic.id or 0: clinic for clinic in tx.exec(select(Clinic).where(col(Clinic.id).in_(clinic_ids)))},
-        plans,
-        contacts,
-        frozenset(held),
-        pauses,
-        ends,
-        frozenset((client_id, day) for client_id, day in taken),
-    )
 
 
 def due_sessions(tx: Tx, now: datetime, limit: int) -> list[tuple[ExerciseSession, Client]]:

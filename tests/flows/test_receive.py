@@ -166,7 +166,7 @@ def test_texts_within_a_minute_share_one_answer_that_repeats_all(world: World) -
     world.pass_time(seconds=20)
     world.hear("pain 3")
     world.pass_time(seconds=20)
-    world.hear("can I use a chair?")
+    world.hear("is it ok to use a brace?")
     world.send()
     assert len(world.sms.sent) == 3  # welcome, reminder, the first answer
 
@@ -254,7 +254,7 @@ def test_unclear_is_asked_about_once_and_then_goes_to_the_clinic(world: World) -
 
 
 INTENTS = {
-    "a question goes to the inbox": ("can I use a chair?", ["said_back_question"], ["question"]),
+    "a question goes to the inbox": ("is it ok to use a brace?", ["said_back_question"], ["question"]),
     "other days go to the clinic": ("can we move to Tuesdays instead", ["said_back_reschedule"], ["reschedule"]),
     "later bothers nobody": ("I'll do it later", ["said_back_later"], []),
     "thanks get no answer": ("thank you!", [], []),
