@@ -60,33 +60,11 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
     """Return what needs a person, of one clinic and some or all of its therapists."""
     clinic = tx.get(Clinic, clinic_id)
     assert clinic is not None
-    mine = seen(therapist_ids)
-    ours = Client.clinic_id == clinic_id
-    alert_pairs = list(tx.exec(alerts_query(clinic_id, mine)))
-    note_pairs = list(tx.exec(notes_query(clinic_id, mine)))
-    hold_pairs = list(
-        tx.exec(
-            select(Hold, Client)
-            .join(Client, col(Hold.client_id) == col(Client.id))
-            .where(ours, mine, col(Hold.ended_at).is_(None))
-            .order_by(col(Hold.opened_at))
-        )
-    )
-    proposal_pairs = list(
-        tx.exec(
-            select(Proposal, Client)
-            .join(Client, col(Proposal.client_id) == col(Client.id))
-            .where(ours, mine, Proposal.state == "open", col(Client.state).in_(("active", "invited")))
-            .order_by(col(Proposal.made_at))
-        )
-    )
-    unchecked = list(
-        tx.exec(
-            select(Client)
-            .where(ours, mine, col(Client.precautions_stated).is_(False), col(Client.state).in_(("active", "invited")))
-            .order_by(col(Client.id))
-        )
-    )
+    here = (Client.clinic_id == clinic_id, seen(therapist_ids))
+    alert_pairs = list(tx.exec(alerts_query(clinic_id, here[1])))
+    note_pairs = list(tx.exec(notes_query(clinic_id, here[1])))
+    hold_pairs, proposal_pairs = holds_of(tx, here), proposals_of(tx, here)
+    unchecked = unchecked_of(tx, here)
     pairs: list[Any] = [*alert_pairs, *note_pairs, *hold_pairs, *proposal_pairs]
     people = {client.id or 0: client for _, client in pairs if client is not None} | {
         one.id or 0: one for one in unchecked
@@ -107,6 +85,25 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
         therapists={one.id or 0: one for one in tx.exec(select(Staff).where(Staff.clinic_id == clinic_id))},
         first_days=first_days(tx, [one.id or 0 for one in unchecked]),
     )
+
+
+def holds_of(tx: Tx, here: tuple[Any, ...]) -> list[Any]:
+    """Return the open holds with their clients, the oldest first."""
+    statement = select(Hold, Client).join(Client, col(Hold.client_id) == col(Client.id))
+    return list(tx.exec(statement.where(*here, col(Hold.ended_at).is_(None)).order_by(col(Hold.opened_at))))
+
+
+def proposals_of(tx: Tx, here: tuple[Any, ...]) -> list[Any]:
+    """Return the open proposals of clients who are still with us, the oldest first."""
+    statement = select(Proposal, Client).join(Client, col(Proposal.client_id) == col(Client.id))
+    statement = statement.where(*here, Proposal.state == "open", col(Client.state).in_(("active", "invited")))
+    return list(tx.exec(statement.order_by(col(Proposal.made_at))))
+
+
+def unchecked_of(tx: Tx, here: tuple[Any, ...]) -> list[Client]:
+    """Return the clients whose precautions nobody has stated."""
+    statement = select(Client).where(*here, col(Client.precautions_stated).is_(False))
+    return list(tx.exec(statement.where(col(Client.state).in_(("active", "invited"))).order_by(col(Client.id))))
 
 
 def alerts_query(clinic_id: int, mine: Any) -> Any:

@@ -134,7 +134,7 @@ def steps(drawn: Drawn, scale: Scale) -> str:
     """Return a dashed line with its number at each dose step."""
     made = ""
     for on, number in drawn.steps:
-        if scale.first <= on:
+        if 0 <= (on - scale.first).days <= scale.days:
             x = scale.x(on)
             made += f'<path class="step" d="M{x:.1f} {PAIN_TOP - 4}V{PAIN_BOTTOM + 40}"/>'
             made += text(x + 3, PAIN_BOTTOM + 52, f"step {number}", "start")

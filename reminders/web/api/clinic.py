@@ -15,7 +15,7 @@ from reminders.store.db import Tx
 from reminders.store.shapes import day, stamp
 from reminders.store.tables import Clinic, Staff
 from reminders.web import auth, sight
-from reminders.web.api import shapes
+from reminders.web.api import clinic_shapes, shapes
 from reminders.web.api.once import OnceDep
 from reminders.web.api.problems import ALL
 from reminders.web.api.shapes import Id
@@ -40,7 +40,7 @@ def show_clinic(app: AppDep, caller: TokenDep) -> Any:
 
 
 @router.patch("/clinic", response_model=shapes.Row)
-def change_clinic(body: shapes.ClinicIn, caller: TokenDep, once: OnceDep) -> Response:
+def change_clinic(body: clinic_shapes.ClinicIn, caller: TokenDep, once: OnceDep) -> Response:
     """Change the clinic's details; all or nothing."""
 
     def act(tx: Tx) -> Any:
@@ -92,7 +92,7 @@ def list_staff(app: AppDep, caller: TokenDep) -> Any:
 
 
 @router.post("/staff", status_code=201, response_model=shapes.Row)
-def add_staff(app: AppDep, body: shapes.StaffIn, caller: TokenDep, once: OnceDep) -> Response:
+def add_staff(app: AppDep, body: clinic_shapes.StaffIn, caller: TokenDep, once: OnceDep) -> Response:
     """Add a staff member; her first sign-in link is mailed."""
 
     def act(tx: Tx) -> Any:
@@ -105,7 +105,7 @@ def add_staff(app: AppDep, body: shapes.StaffIn, caller: TokenDep, once: OnceDep
 
 
 @router.patch("/staff/{staff_id}", response_model=shapes.Row)
-def change_staff(body: shapes.StaffChange, caller: TokenDep, once: OnceDep, staff_id: Id) -> Response:
+def change_staff(body: clinic_shapes.StaffChange, caller: TokenDep, once: OnceDep, staff_id: Id) -> Response:
     """Change a role, a mobile, cover, or switch somebody off."""
 
     def act(tx: Tx) -> Any:
@@ -153,7 +153,7 @@ def mail_link(app: AppDep, caller: TokenDep, once: OnceDep, staff_id: Id) -> Res
 
 
 @router.post("/staff/{staff_id}/move", response_model=shapes.Row)
-def move_clients(body: shapes.MoveIn, caller: TokenDep, once: OnceDep, staff_id: Id) -> Response:
+def move_clients(body: clinic_shapes.MoveIn, caller: TokenDep, once: OnceDep, staff_id: Id) -> Response:
     """Give all of a therapist's clients to a colleague."""
 
     def act(tx: Tx) -> Any:
@@ -179,7 +179,7 @@ def show_levels(app: AppDep, caller: TokenDep) -> Any:
 
 
 @router.put("/levels", response_model=shapes.Row)
-def change_levels(body: shapes.LevelsIn, caller: TokenDep, once: OnceDep) -> Response:
+def change_levels(body: clinic_shapes.LevelsIn, caller: TokenDep, once: OnceDep) -> Response:
     """Change the clinic's levels; the ones given take the place of all changed before."""
 
     def act(tx: Tx) -> Any:
@@ -196,7 +196,7 @@ def change_levels(body: shapes.LevelsIn, caller: TokenDep, once: OnceDep) -> Res
 
 
 @router.put("/wording", response_model=shapes.Row)
-def change_wording(app: AppDep, body: shapes.WordingIn, caller: TokenDep, once: OnceDep) -> Response:
+def change_wording(app: AppDep, body: clinic_shapes.WordingIn, caller: TokenDep, once: OnceDep) -> Response:
     """Keep the clinic's own wording of one text, or bring ours back."""
 
     def act(tx: Tx) -> Any:
