@@ -5,9 +5,10 @@ from datetime import UTC, date, datetime
 import pytest
 
 from reminders.core.kinds import KINDS, kind_of
+from reminders.flows import inquire, pause
 from reminders.flows.hold import HELD_KINDS
 from reminders.store import histories
-from reminders.store.tables import Client, Report
+from reminders.store.tables import Client, Clinic, Question, Report
 from tests.clinic import World
 from tests.flows.rounds import go, sent, started, until
 from tests.flows.test_alert import raised, the
@@ -89,3 +90,58 @@ def test_every_kind_that_carries_exercises_or_asks_something_ends_with_a_hold() 
     # What still reaches a held client: answers, and what a person wrote or decided.
     begun = {name for name in KINDS if kind_of(name).order_full and name not in HELD_KINDS}
     assert begun == {"welcome", "hold_cleared", "therapist_note"}
+
+
+MAY_NOT_BE_ASKED = {
+    "opted out": {"state": "opted_out"},
+    "dead": {"died_on": date(2027, 3, 2)},
+    "in talk with her therapist": {"staff_wrote_at": datetime(2027, 3, 3, 12, 0, tzinfo=UTC)},
+}
+
+
+@pytest.mark.parametrize("values", MAY_NOT_BE_ASKED.values(), ids=MAY_NOT_BE_ASKED.keys())
+def test_nothing_is_asked_of_who_may_not_be_asked(world: World, values: dict[str, object]) -> None:
+    ana = started(world)
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        for name, value in values.items():
+            setattr(client, name, value)
+        assert not inquire.may_ask(tx, client, world.now)
+
+
+def test_nothing_is_asked_while_paused_or_while_a_question_is_open(world: World) -> None:
+    ana = started(world)
+    world.hear("done")  # asks for the pain
+    with world.db.begin() as tx:
+        client, clinic = tx.get(Client, ana), tx.get(Clinic, 1)
+        assert client is not None
+        assert clinic is not None
+        assert not inquire.begin(tx, clinic, client, "question", "effort", world.now)
+        pause.begin(tx, client, date(2027, 3, 9), "client", world.now)
+        assert not inquire.may_ask(tx, client, world.now)
+
+
+def test_a_question_on_two_addresses_is_opened_once(world: World) -> None:
+    started(world, email="ana@example.org", channel="sms+email")
+    world.hear("Y3")
+    until(world, world.now.replace(hour=15))
+    asked = [row for row in world.queued("question") if row.template == "ask_where"]
+    assert {row.channel for row in asked if row.state == "accepted"} == {"sms", "email"}
+    assert [row.closed_at for row in world.rows(Question) if row.kind == "where"] == [None]
+
+
+def test_a_morning_that_has_passed_is_not_asked_about(world: World) -> None:
+    ana = started(world)
+    world.hear("Y4")
+    world.now = datetime(2027, 3, 6, 15, 0, tzinfo=UTC)
+    go(world)
+    assert world.queued("morning") == []
+    assert world.client(ana).morning_on is None
+
+
+def test_after_four_weeks_a_reminder_carries_the_emergency_number_once(world: World) -> None:
+    started(world)
+    until(world, datetime(2027, 4, 2, 15, 0, tzinfo=UTC), hours=3)
+    carrying = [row.body for row in sent(world, "+12025550101", "reminder") if "in an emergency call 911" in row.body]
+    assert len(carrying) == 1
