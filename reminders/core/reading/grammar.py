@@ -3,6 +3,7 @@
 Also tells in which language a text is written, since a client set to Spanish may write English.
 """
 
+from collections.abc import Mapping
 from functools import lru_cache
 
 from reminders.core.reading.lexicon import Lexicon
@@ -29,11 +30,11 @@ class Grammar:
         plain: dict[str, str] = {}
         marked: dict[str, str] = {}
         number: dict[str, str] = {}
-        for source in ({"": SHARED_RULES}, *({name: vocabulary.rules} for name, vocabulary in VOCABULARIES.items())):
-            for rules in source.values():
-                for label, block in rules.items():
-                    target = number if label.startswith("num.") else plain if label.startswith(_PLAIN) else marked
-                    target[label] = target.get(label, "") + "\n" + block
+        sources: list[Mapping[str, str]] = [SHARED_RULES, *(one.rules for one in VOCABULARIES.values())]
+        for rules in sources:
+            for label, block in rules.items():
+                target = number if label.startswith("num.") else plain if label.startswith(_PLAIN) else marked
+                target[label] = target.get(label, "") + "\n" + block
         frequent = self.lexicon.number_chars | {self.lexicon.look_up(word)[1] for word in leading.common}
         self.plain = RuleSet(plain, self.lexicon.chars, frequent)
         self.marked = RuleSet(marked, self.lexicon.chars, frequent)

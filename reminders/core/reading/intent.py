@@ -4,6 +4,7 @@ Danger signs never wait for the intent. Rules find statements anywhere in a text
 about, still to come or another person's are left out before they count.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import Danger, Hits, Span
@@ -202,7 +203,7 @@ def _session(evidence: Evidence) -> str | None:
     return None
 
 
-def _clearly_done(evidence: Evidence, done: list[Span], statements: list[object]) -> bool:
+def _clearly_done(evidence: Evidence, done: list[Span], statements: Sequence[object]) -> bool:
     """Tell whether something is done already, whatever is still to come."""
     return bool(statements) or bool(evidence.told.amounts) or bool(
         [span for span in done if not any(s <= span[0] < e for s, e in evidence.spans("later"))]

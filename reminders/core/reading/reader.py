@@ -126,14 +126,14 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     if decision.intent != "opt_out" and answers.is_mere_answer(evidence, choice):
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
     intent, completed = decision.intent, decision.completed
-    value = pain.value if intent in ("report", "skip", "pain") else (pain.value if danger.grades else None)
+    if pain.value is not None and pain.value >= SEVERE_FROM:  # whatever else the reply asks or tells
+        danger.grades.setdefault("severe_pain", "urgent")
+        danger.spans.setdefault("severe_pain", pain.spans)
+    value = pain.value if intent in ("report", "skip", "pain") or danger.grades else None
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
     if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
         danger.grades[decision.danger] = "call_now" if decision.danger in CALL_NOW else "urgent"
-    if value is not None and value >= SEVERE_FROM:
-        danger.grades.setdefault("severe_pain", "urgent")
-        danger.spans.setdefault("severe_pain", pain.spans)
     amounts = intent == "report" and (not told.by_exercise or told.sets is not None)
     reading = Reading(
         intent=intent,

@@ -25,7 +25,7 @@ _FUZZY_FROM = 4
 
 def parse_session(text: str) -> tuple[SessionExercise, ...]:
     """Return the exercises of "sit to stand 2x10; tandem stance 2x20 sec each side"; BadInput names the bad piece."""
-    exercises = []
+    exercises: list[SessionExercise] = []
     for piece in (part.strip() for part in text.split(";")):
         if not piece:
             continue
