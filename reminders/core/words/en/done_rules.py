@@ -1,4 +1,7 @@
-"""English rules for sessions: done, in part, not done, later; and for pain told without a number."""
+"""English rules for a session done, wholly or in part, and for what became of its parts.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
 
 RULES = {
     "done": """
@@ -40,6 +43,10 @@ RULES = {
         twice through
         # x through|thru
         went ahead
+    """,
+    "done_plain": """
+        DONE
+        did ~ EXER|ALL
     """,
     "all": """
         ALL
@@ -192,284 +199,56 @@ RULES = {
         got # in
         wasnt|isnt able ~ finish|complete|ALL
     """,
-    "skip": """
-        ^ NO|NOPE $
-        ^ NO|NOPE ,|.|
-        ^ n|nope|nah|naw|no not today|tonight|this|yet|doing
-        ^ not today|tonight|tonite
-        ^ NONE
-        not today
-        not happening
-        not happenin
-        not gonna happen
-        not going to happen
-        not doing
-        not gonna do
-        not going to do
-        not up to
-        not able
-        not feeling up
-        no can do
-        no go
-        no way
-        no EXERNOUN
-        no ~ EXERNOUN
-        no time
-        no energy
-        ^ none $
-        none of EM|EXER|THAT
-        none today
-        nothing today|done|yet
-        not a thing|one|single
-        not one
-        didnt|havent|hadnt|havnt|dint|didn|dident|never do|get|did|done|exercise|manage|make|even|have|got|bother|touch|start|today|yet|nothing|any
-        didnt|havent|never|couldnt ~ EXER
-        didnt|never ~ to it|them|em
-        NOT ~ EXERNOUN today
-        ^ didnt
-        ^ havent $
-        ^ couldnt
-        ^ cant
-        couldnt|cant|cannot|couldn|wont|unable do|manage|get|make|today|exercise|to
-        couldnt|cant|cannot ~ today|tonight
-        couldnt ~ EXERNOUN
-        wont be|do|make|get
-        SKIPS !REST !@ !last !one !a
-        SKIPS today|tonight|it|them|em|EXERNOUN|this
-        ^ SKIPS
-        missed it|them|today|my|em|EXERNOUN|session
-        ^ missed
-        forgot $
-        forgot ~ EXER
-        forgot ~ EXERNOUN
-        forgot to do
-        forgot about
-        forgot $
-        i forgot
-        totally forgot
-        completely forgot
-        slipped my|his|her mind
-        spaced it
-        too tired|sick|sore|busy|hot|cold|weak|stiff|achy|worn|exhausted|sleepy|much|painful|beat|wiped
-        rest day
-        day off
-        resting today|instead
-        rested
-        took ~ off
-        taking ~ off
-        taking a|the night|break|day|pass
-        gonna|going to rest|pass|skip|sit|miss
-        in bed
-        staying|stayed in bed
-        did it hurt
-        so|instead i? ~ rested|rest|skipped|passed|slept
-        let it be|go|rest
-        sit|sitting|sat this|it|one|today out
-        give|giving it|them|myself|today a rest|break|miss|day|pass
-        pass today
-        i pass
-        ill pass
-        hard pass
-        ^ pass
-        instead of EM|EXERNOUN|these|my|the|doing
-        in place of
-        ran out of time
-        ran out of day
-        got away from me
-        tomorrow
-        do|catch|try ~ tomorrow
-        got ~ EXERNOUN
-        bad day
-        excused
-        called off
-        blew ~ off
-        zero EXERNOUN|done|today|SET
-        zilch|nada|zip $
-        haven done
-        off day
-        playing hooky
-        slacked
-        lazy day
-        lazy today
-        under the weather
-        took the day
-        ^ lazy
-        skipping
-        gave ~ a miss
-        no workout
-        nothing done
-        nothing doing
-        nothing $
-        wasnt up
-        wasnt able
-        didnt|couldnt feel|have ~ energy|time|it
-        dont|didnt feel like
-        dont have it in me
-        not in the mood
-        heart isnt in it
-        not feeling it
-        not feeling well|good|great
-        another day
-        no thanks $
-        no i didnt
+    "part_sure": """
+        half
+        ALL but|except|minus|cept|besides|save
+        ONLY # SET
+        ONLY @
+        most of
+        not ALL
+        SKIPS ~ @
+        had to stop
     """,
-    "skip_not": """
-        didnt|never do|get|have to stop
-        didnt|dont|never miss|missed|skip|forget
-        havent missed|skipped
-        never missed
-        not once
-        didnt|couldnt ~ @
-        didnt do ~ @
-        didnt|cant|couldnt finish|complete
-        cant|couldnt|didnt do ALL
-        couldnt|cant|didnt do ALL|more|second|last|REST
-        didnt get to ~ REST|@|last
-        wont be|do ~ #? SPAN
-        forgot to ~ text|answer|reply|tell|respond|send|report|write
-        forgot ~ text|answer|reply|message
-        couldnt|didnt do # @|more
-        no problem|problems|trouble|issues|complaints
-        nothing hurt|hurts|new|bad
-        not bad
+    "yes_report": """
+        ^ YES $
+        ^ YES YES* ,? # $
+        ^ YES ,|.
+        ^ YES DID|i|all|sir|maam|mam|to|we|they|it|done|ALL
     """,
-    "later": """
-        later today|tonight|on|this
-        ^ later
-        ^ not yet
-        not yet
-        havent ~ yet
-        didnt ~ yet
-        WILL do|get|try|start|finish ~ later|tonight|soon|after|this|when|before|at
-        WILL do|get|try|start|hit|knock ~ EM|EXER !tomorrow
-        WILL ~ later|tonight|after|evening|afternoon
-        WILL do it|them|em !tomorrow
-        plan to|on ~ later|tonight|after
-        getting to it|them
-        get to it|them|em ~ later|tonight|evening|afternoon|soon|after|when|before
-        about to
-        fixing|fixin to
-        getting ready to
-        in a bit|while|minute|few|sec|hour
-        in # MIN
-        in about # MIN|hour|hours
-        give me # MIN|hour|hours
-        give me a|an minute|hour|few|bit|sec
-        ^ after ~
-        right after i
-        soon as
-        as soon as
-        once ~ ill
-        doing them|em|it now|soon|right|after|tonight|later
-        starting now|soon|them
-        just starting
-        this afternoon|evening $
-        in the evening|afternoon $
-        on my list
-        still to do
-        still gotta
-        working on it
-        ^ on it $
-        when i get home|back|up
-        i will $
-        ^ tonight
-        before bed $
-        ^ will do ~ after|later|tonight
-        gonna do|get|start
-        haven ~ yet
-        not done yet
-        remind me ~ later|tonight|hour
-        halfway through now
-        in the middle of ~ now
-        ^ ~ after lunch|dinner|supper|breakfast|work|church|nap $
-        later $
-        round ~ tonight|later|evening
-        in the works
-        ill do
-        saving|save ~ for tonight|later|after|evening
-        gotta|got to wait
-        soon
-        put ~ off till|until ~ tonight|evening|later
+    "amount_unknown": """
+        lost count
+        dont|cant|couldnt|not ~ remember|recall|know|sure|tell|say ~ how|count|many|you
+        lost track
+        didnt count
     """,
-    "pain_none": """
-        NO pain|pains|discomfort|soreness|ache|aches|hurt|hurts|pian
-        NO pain|hurt at all
-        pain|discomfort|soreness ,? FILL* NO|none|nil|nada|zilch|nothing|nope|free !SET !stop
-        pain free
-        painfree|painless
-        no PAINWORD|hurt
-        didnt|doesnt|dont|dosent|not|never|aint hurt|hurts|hurting $
-        didnt|doesnt|dont|dosent|not|never|aint hurt|hurts|hurting at|anywhere|any|none|one
-        didnt|doesnt|dont|not|havent have|feel|had|got|having|feeling ~ PAINWORD
-        have|had no|not PAINWORD
-        have not ~ PAINWORD
-        nothing hurts|hurt|hurting|aches|ached|sore|painful
-        without any? PAINWORD
-        no PAINWORD no|nothing
-        not any PAINWORD
-        not a bit|lick|twinge|speck|hint ~ PAINWORD|hurt
-        no sort|kind of PAINWORD
-        no aches ~ pains
-        not in any? PAINWORD
-        none PAINWORD
-        no|not|aint|didnt|doesnt hurting|hurt|hurtin none|any|nothing|$
-        nary a
-        nuthin|nothin
+    "none_done": """
+        ^ NONE|NOPE|no $
+        ^ NONE of|,|.|today
+        ^ not any|one|a
+        ^ NOPE
+        ^ zero $
     """,
-    "pain_none_not": """
-        no pain no gain
-        no|not|nor CHEST PAINWORD|pain|pains
-        dont|doesnt|not have|got ~ PAINWORD number|scale|thing
-        NO|not PAINWORD meds|pills|medicine|medication|killers|killer|scale|number|patch|cream
-        NO ~ pain|discomfort to speak
-        NO ~ pain|discomfort worth
-        no pain|discomfort|soreness than
-        without PAINWORD !at
-        no CHEST
-        no BODY pain but
-        no pain ~ until|till
-        didnt|doesnt|dont|not hurt ~ much|bad|badly|alot|terribly|until|till|more|worse|that|as
-        dont hurt me
-        nothing hurts like|more
-        no pain like
+    "rest_not": """
+        REST no|not|none|skipped|nope|zero
+        no REST
+        skipped|skip the? REST
+        never|didnt got|get|touched|touch|do to? the? other|others|rest
+        not the REST
     """,
-    "pain_said": """
-        PAIN
-        SORE
-        HURT
-        BODY ~ SORE|HURT|PAIN
-        killing me
-        rough|bad BODY
-        hard on my BODY
-        bothering|bothers|bothered me
-        BODY ~ acting|barking|screaming|talking|bad|worse|better|grumbling|tight|stiff|swollen
-        comes and goes
-        about|bout ~ same
-        less|worse|better|more than
-        same as
-        tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
+    "rest_done": """
+        everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
+        everything else $
+        did|done|finished ~ REST
+        REST ~ done|did|finished|fine|good|complete|completed|too|yes|ok|as
+        the rest too
     """,
-    "pain_answer_none": """
-        ^ NO|none|NOPE|nothing|not|zip|zilch|nada|zero|nil
-        ^ not really? any|none|at|today
-        nothing hurts
-        not any
-        none FILL* $
-        no thank
-        painless
-        im? FILL? pain free
-        feel|feeling|felt great|good|fine|wonderful $
+    "others_not": """
+        other|others # no|not|none|skipped|nope|didnt|will|nah|na
+        skipped|skip|didnt|not the? other #
+        sat out the? rest|others
     """,
-    "pain_answer_words": """
-        nothing to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
-        not bad|too|much|terrible|great|good|sure|so|that|as|really !any
-        nothing i cant
-        no more|worse|different|change|better|idea|number|clue
-        no ~ than
-    """,
-    "worst_pain": """
-        PAIN ~ through|thru the roof
-        PAIN ~ off the charts|chart|scale
-        PAIN ~ above|over|past|beyond ten|#
+    "others_done": """
+        other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
+        did|done|finished the? other #
     """,
 }

@@ -1,4 +1,4 @@
-"""Spanish words for the body, for pain and for what goes wrong with either. How they combine stands in danger_rules.py."""
+"""Spanish words for the body, for pain and for what goes wrong with either. How they combine stands in the danger files."""
 
 CONCEPTS = {
     "BODY": "rodilla rodillas cadera caderas espalda hombro hombros cuello tobillo tobillos muneca munecas codo codos pie pies pierna piernas brazo brazos mano manos dedo dedos pantorrilla pantorrillas muslo muslos ingle talon talones gluteo gluteos pompa pompis nalga nalgas cintura costilla costillas coxis cabeza lumbar ciatica rabadilla nuca empeine colita musculo musculos articulaciones articulacion artritis espinilla chamorro chamorros cuadril lomo omoplato paletilla quijada mandibula pantorilla cuerpo planta columna riñon rinon",

@@ -1,0 +1,234 @@
+"""English rules for the wish to hear no more or again, for help with the service, and for the wrong number.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "opt_out": """
+        ^ STOPKEY $
+        ^ STOPKEY STOPKEY+ $
+        ^ STOPKEY ,|.
+        ^ opt out
+        opt ~ out
+        optout|unsubscribe|stopall|unsub|unsuscribe|revoke
+        ^ STOPKEY please|now|pls|it|this|already|immediately|all|asap|everything $
+        ^ please STOPKEY|STOPIT $
+        ^ i said STOPIT
+        unsubscribe|unsuscribe|unsubcribe|unsub me|us|please|from|this|now
+        REMOVE ~~ from|off ~ TEXTNOUN|list|lists|service|system
+        lose this|our number
+        be|get|been taken|removed|dropped off|from ~ $
+        how ~ STOPIT|unsubscribe|cancel ~ TEXTNOUN
+        ^ discontinue|desist|unsubscribe|cease $
+        cease|discontinue|kill|ditch|nix|block|end ~ TEXTNOUN
+        block me
+        STOPIT ~ TEXTVERB
+        STOPIT ~ TEXTNOUN !till !until
+        STOPIT the|these|those|all|my|your|this|sending|getting ~ TEXTNOUN
+        please STOPIT these|this|them|it
+        make it|this|them stop
+        STOPIT these|those|them|this please|now|$
+        STOPIT ~ send|sending
+        REMOVE ~ from|off ~ TEXTNOUN|list|lists|this|system|service|here|phone
+        REMOVE me|us|my|him|her|this ~ off|from|out
+        REMOVE me|us|number $
+        REMOVE my|this|our number|phone|name|info|contact
+        TEXTNOUN ~ REMOVE my name|number
+        take ~ off ~ list
+        off ~ list
+        no more|longer ~ TEXT
+        no|dont more TEXT
+        NOT|no|never ~ TEXTVERB ~ me|us|this|my|again|anymore ~ MORE|again|phone|number|please|$
+        dont|do|never ~ TEXTVERB me|us|this
+        not TEXTVERB me|this
+        dont|not|no|cant|doesnt ~ WANT ~ TEXT
+        dont|not|no|doesnt ~ WANT ~ RECEIVE|more ~ TEXT|these|them|this|$
+        dont|not|no|doesnt WANT ~ these|them|this|it ~ anymore|more|longer
+        dont|doesnt WANT these
+        no longer ~ WANT|wish ~ TEXT|RECEIVE|service|this|program|these|participate|be|reminders
+        leave me|us alone
+        lose my number
+        dont|not want|wish|interested ~ to ~ participate|be ~ program|anymore|contacted|texted|list|service|part
+        not interested
+        cancel ~ TEXTNOUN|service|subscription|this|these|me|everything|my
+        ^ cancel
+        i quit ~ TEXT|program|service|this
+        im done with|getting ~ TEXT|these|this|messages|service
+        want|wanna|like|need ~ out of ~ this|program|TEXTNOUN|list
+        end ~ TEXTNOUN|service|this|subscription
+        quit ~ TEXTVERB|TEXTNOUN|sending|bugging|bothering|these
+        quit bugging|bothering|pestering
+        enough ~ TEXT
+        stop bugging|bothering|pestering|harassing|spamming
+        spam|harassing|harassment
+        block|blocking ~ number|you
+        please ~ discontinue
+        deactivate|unenroll|disenroll
+        sign|signed me out|off
+        turn|shut ~ off ~ TEXT|these|this|service
+        turn|shut ~ TEXTNOUN|these|this off
+        withdraw ~ consent|permission|me|from
+        revoke ~ consent|permission
+        no TEXT please|$
+        no TEXTNOUN ~ anymore
+        ^ no more $
+        ^ no more please
+        no more of|these|them
+        cease and
+        dont need ~ TEXT|these|this|reminders ~ anymore|more|longer|$
+        not need ~ TEXT|these ~ anymore|more|longer
+        stop it ~ TEXT|phone
+        stop with ~ TEXT
+        get rid of ~ TEXT|these
+        get me off
+        i want off
+        out of this
+        opting out
+        do not ~ TEXTVERB|contact|text|message
+        do not ~ send ~ TEXT|these|me|any
+        dont send ~ TEXT|these|me|any|more|this
+    """,
+    "opt_out_not": """
+        IF|should|when|why|do|can ~ i|we ~ STOPIT|quit|stop
+        STOPIT ~ till|until|for|while|after|when
+        before ~ STOPIT
+        had to|i|we stop|stopped|quit
+        i|we stop|stopped|quit|end|ended
+        dont|didnt|never|not|wont|couldnt|cant stop|quit|cancel|end|unsubscribe|stopping
+        stop at|in|after|halfway|doing|exercising|half|here|there
+        stop the exercise|exercises|workout|set|band
+        stop|stopped ~ after|half|set|halfway|early|at|because|by|hurting
+        pain|hurt ~ stop
+        stop by
+        nonstop|stoped
+        do not ~ send|text ~ until|till
+        cancel ~ appointment|visit|appt
+        cancelled|canceled
+        remove ~ shoes|brace|cast|stitches|boot
+        end of
+        end|ended up|at|with|on
+        in the end
+        to stop ~ smoking|drinking
+        tell|told me to stop
+        doctor|dr said|says ~ stop
+        when can i stop
+    """,
+    "opt_out_past": """
+        had ~ STOPIT|quit|stopped|cancelled|unsubscribed|removed
+        by mistake|accident
+        i|had stopped|cancelled|canceled|unsubscribed|quit ~ by|TEXT|them
+        accidentally|accident
+    """,
+    "opt_out_key": """
+        ^ STOPKEY $
+        ^ STOPKEY STOPKEY+ $
+        opt ~ out
+        unsubscribe|optout|stopall
+    """,
+    "opt_in": """
+        ^ STARTKEY $
+        ^ STARTKEY please|now|again|me|texts|messages|$
+        STARTIT ~ TEXTVERB
+        STARTIT ~ TEXTNOUN
+        unstop|subscribe|optin|resubscribe|reactivate|reenroll
+        opt ~ in
+        opt me back
+        SIGN|signed|put|add|enroll ~ me|up ~ AGAIN|back|up|on|in
+        SIGN ~ me ~ up
+        SIGN ~ up ~ TEXT|program|service|again|for
+        add me
+        put me ~ on ~ list
+        WANT ~ TEXT ~ AGAIN|back
+        WANT ~ TEXT
+        want|like|love|wish ~ receive|receiving|get|getting|start|join ~ TEXT|them|these|again|those
+        turn ~ TEXT ~ on|back
+        turn ~ on ~ TEXT
+        can i ~ get|start|join ~ TEXT|reminders ~ AGAIN
+        bring back ~ TEXT
+        send|text ~ me ~ AGAIN|back ~ please|now|$ !list !today
+        miss ~ TEXT
+        changed my mind ~ TEXT|start|want|send
+        reinstate|restart
+        back on the list
+        enroll me
+        start me ~ AGAIN|up|back
+    """,
+    "opt_in_key": """
+        ^ STARTKEY $
+        ^ STARTKEY please|now|again|texts|messages $
+        unstop|subscribe|optin|resubscribe
+    """,
+    "help": """
+        ^ HELPKEY $
+        ^ HELPKEY HELPKEY* please|me|$
+        ^ help menu|commands|options|info|!me $
+        who is|are|r|this ~ this|that|it|you|texting|sending|these
+        ^ who|whos is|are|r|dis|dat this|that|you|dis|it
+        whos this|that
+        who ~ texting|sending
+        who am i ~ texting|talking
+        what is|are this|these|that number|text|texts|messages|about|for|service|thing|line
+        what|whats is|are|this|these number|service|texts|messages|line
+        what is this
+        whats this
+        how does|do|this|it ~ work
+        how do|can i ~ use|answer|reply|respond|work|text|stop|change|send
+        how ~ use ~ this|it|thing|system|service|line
+        what ~ do i ~ text|reply|answer|type|say|put|send|write
+        what ~ supposed to ~ text|reply|answer|type|say|put|write|send
+        is this ~ person|robot|computer|bot|machine|real|human|automated|clinic|scam|legit|spam
+        are you ~ person|robot|computer|bot|machine|real|human|automated|legit|scam
+        am i ~ talking|texting ~ person|robot|computer|bot|machine|human
+        real person|human
+        what|which ~ words|commands|codes ~ text|use|send
+        do i ~ text back|reply|answer|respond
+        dont|not|cant ~ understand|know|figure|get ~ how ~ work|works|use|answer|reply|text|system
+        how ~ get ~ help
+        where|where's ~ these|this ~ coming|from|texts
+        who sent
+        what company|clinic|office|place
+        need help ~ text|this|using|with
+        how ~ works
+        instructions ~ text|reply|service
+    """,
+    "help_key": """
+        ^ HELPKEY $
+        ^ HELPKEY HELPKEY* please|me|$
+    """,
+    "wrong_number": """
+        WRONG NUMBERWORD
+        WRONG ~ NUMBERWORD
+        you|u|ya|yall got|have|want|reached ~ WRONG
+        no NUMBERWORD|one|body ~ here|by ~ name
+        nobody|no one ~ by|here|named|called ~ name|that|here
+        dont|do not|never ~ know ~ _ _? $
+        i dont|do not know any|anyone|anybody|a|no|who|you !if !why !how !about
+        dont know ~ anyone|anybody|person
+        not my ~ therapy|number|exercises|message
+        im|i am|this is|isnt|aint|isn not _ $
+        im not _ $
+        this isnt _ $
+        this is not _ ,? $
+        isnt|not ~ phone|number anymore
+        you ~ mistaken|wrong|confused
+        isnt|is not ~ her|his|their ~ phone|number|anymore
+        wrong house|person|number|lady|guy|people
+        mixed up ~ number|person
+        think ~ you ~ wrong
+        i|we dont|do not|never|didnt ~ sign|signed ~ up|for
+        never signed
+        i|we never ~ therapy|clinic|patient|physical
+        not|dont ~ patient|therapist|therapy|physio|pt
+        who is _ $
+        new|got|this ~ number|phone ~ last|new|belonged|used|previous
+        moved|changed|had ~ number|phone ~ ago|years|person
+        doesnt|dont|does not live|work ~ here|anymore|there
+        this is a _? _? $
+        meant for ~ someone|somebody|else|another|other
+        someone else
+        not for me $
+        had this number
+        i am a
+        who dis
+    """,
+}

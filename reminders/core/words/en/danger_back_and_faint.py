@@ -1,0 +1,141 @@
+"""English rules for a back or bone that gave, and for faint or dizzy spells.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "danger.possible_fracture": """
+        BACKBONE ~ CRACK
+        BACKBONE ~~ crack|cracked|pop|popped|snap|snapped|crunch|crunched
+        CRACK ~ BACKBONE
+        CRACK ~~ BACKBONE
+        felt|heard|feel|hear|felt|made ~ crack|pop|snap|crunch|cracking|popping|snapping|give|tear|crackle ~~ PAIN|BACKBONE|hurts|hurt|bad|move|straighten|rib|ribs|stand|walk|sharp|agony|killing
+        felt|heard|feel|hear ~ crack|pop|snap|crunch !no
+        JOINT ~ went|go|goes|made|gave ~ pop|crack|snap|crunch
+        something|sumthin|somethin|it ~ cracked|popped|snapped|crunched|crunch|pop|snap|crack
+        SUDDEN ~ PAIN ~ BACKBONE
+        SUDDEN ~ BACKBONE
+        SUDDEN ~~ BACKBONE ~ PAIN
+        SUDDEN ~~ BACKBONE
+        BACKBONE ~ SUDDEN
+        BACKBONE ~~ sudden|suddenly|knife|stabbing|lightning|nowhere|jolt
+        BACKBONE ~ went|gave ~ out ~~ sharp|sudden|cant|stand|straighten
+        BACKBONE|ribs ~ broke|broken|fracture|fractured|compression
+        compression fracture
+        broke|fractured ~ BACKBONE
+        PAIN|hurt|hurts ~~ BACKBONE ~~ sneezed|coughed|sneeze|cough|coughing|sneezing|all? once
+        sneezed|coughed|sneeze|coughing|sneezing ~~ BACKBONE
+        BACKBONE ~~ sneezed|coughed|sneeze|coughing|sneezing|straighten
+        getting|got|lost ~ shorter|height|stooped|hunched
+        pop|crack|snap|crunch ~ hip|pelvis|rib|ribs|tailbone ~~ CANT|cant|couldnt|weight|PAIN|hurts|stand|walk
+        something ~ let go|gave|went|shifted|slipped|moved|cracked|snapped|popped|crunched|broke|tore ~~ BACKBONE
+        felt|heard ~ thunk|clunk|crunch|snap|pop|crack|thud|rip|tear|grind ~ in|down|low|from ~ BACKBONE|ribs|rib|hip
+        BACKBONE ~ sound|noise|crunch|cracked|snapped|popped|snap|crunched
+        sound|noise ~ branch|twig|stick|gunshot|celery|knuckle|wrap ~~ BACKBONE|back|pain|sharp|spine
+        BACKBONE ~ went off|out like|with
+        sharpest|sharp|shooting|stabbing|searing|electric pain|pains ~~ BACKBONE|blades|bra|rib|ribs
+        BACKBONE|blades|bra|ribs ~~ sharpest|searing
+        knife|stab|stabbed|spear|dagger|sword|arrow|icepick|spike|bolt ~ in|under|between|into|through ~ BACKBONE|blades|shoulder|bra|ribs|mid|middle|lower|upper
+        heard|felt ~ rib|ribs|spine|back|hip|bone ~ go|pop|crack|snap|give|went|crunch
+        crack|pop|snap|crunch ~ right|where|between|below ~~ bra|blades|belt|waist|spine|back|strap
+        bent|reached|lifted|sneezed|coughed|twisted|rolled|turned|bending|lifting|reaching|sneezing|coughing|turning ~~ crack|pop|snap|crunch|pow|bang ~~ pain|hurts|straighten|move|lie|sleep|knife|stand|breathe|agony
+        sneeze|sneezed|cough|coughed|coughing|sneezing ~~ knife|stab|pop|crack|snap|BACKBONE|spine
+        BACKBONE ~~ CANT|cant|couldnt|havent straighten|stand|bend
+        CANT|cant|couldnt straighten ~ up
+        hunched|stooped|bent over ~ cant|stuck|since
+        BACKBONE ~ seized|locked ~ sudden|suddenly|sharp
+        shrunk|shrinking|shorter ~ inch|inches|pain
+    """,
+    "idiom.possible_fracture": """
+        gave back
+        gave it|them|this|that|me|him|her|us ~ back
+        popped out|back
+        came right back
+    """,
+    "danger.faint_or_dizzy": """
+        DIZZY !heights
+        light|lite|swimmy|swimming|foggy headed|head
+        lightheaded|lite headed
+        head|everything|room|world|walls|floor|things|ceiling|house ~ spinning|spun|spin|swimming|swirling|whirling|tilting|spins|swam|tilted|reeling
+        head rush
+        everything|its|all black|gray|grey|blurry|dark
+        room|house ~ going ~ round
+        passed|passing|pass|blacked|black|blacking|knocked ~ out
+        passed|blacked|passing|blacking out
+        faint|fainted|fainting|fainty
+        lost|losing|lose|lost ~ consciousness
+        keeled|keel over
+        went|go|goes|turned|going|got|seeing|saw ~ black|gray|grey|dark|white|stars|spots|dim
+        saw|seeing|seen ~ stars|spots|black|double
+        stars ~ eyes
+        eyes|vision|sight ~ black|gray|grey|dark|dim
+        unconscious|swooned|vertigo
+        about|almost|nearly|near ~ pass|passed|keeled|faint|fainted|black|blacked|collapse|collapsed
+        collapsed
+        collapse
+        woke|came to|up ~ on ~ floor
+        off balance
+        out cold
+        presyncope|syncope|syncopal|syncopy
+        whirlies|spins|swirlies|dizzies|swimmies|vapors
+        vision ~ narrowed|tunneled|tunnel|closed|closing|faded|fading|dimmed|went|swam|fuzzy|gray|grey|black|spotty
+        tunnel vision
+        elevator ~ in my head
+        head ~ floating|floaty|balloon|elevator|empty|funny|weird|foggy|woozy|swam|whirling|swirling|fuzzy|light
+        floaty|floating ~ head|stand|stood
+        woke|wake|waking|came ~ on|to|up ~ floor|tile|ground|carpet|rug|bathroom
+        found myself|me|him|her ~ on the ~ floor|tile|ground
+        everything|world|room|lights|house|walls|floor ~ went|tilted|tipped|moving|moved|rocking|rocked|sideways|dark|black|fuzzy|white|gray|grey|spun|tilting|turned|faded|dimmed|wavy
+        dont|cant|couldnt remember ~ falling|fell|how i|hitting
+        unsteady|wobbly|tipsy|drunk ~ head|feet|standing|stand|legs|walking|all|when
+        on a boat
+        like i was drunk
+        almost|nearly|about ~ dropping|dropped|drop|went|going ~ feet|out|over|down ~ stand|head|standing
+        saw ~ sparkles|sparks|stars|spots|tweety
+        blood ~ drained|rushed ~ head|face
+        went|gone|turned|going white|pale|clammy|ashen|limp
+        zoned|checked|lights out
+        swooning|swoony|queasy ~ head|stand
+        sick ~ dizzy
+    """,
+    "idiom.faint_or_dizzy": """
+        knocked|knock em|them|it|these|those|all|mine|both|my ~ out
+        knocked|knock out ALL|#|my|the|em|mine|both
+        knocked me out of bed
+        passed|pass|passing out ~ on my? ~ phone|couch|sofa|bed|tired|sleep
+        passed|pass out ~~ tired|nap
+        passed out from ~ turkey|wine
+        roller coaster
+        knocked out ~ rows|carries|reps|sets|workout|exercises|session
+        power|lights out
+        spins|spin class|bike
+    """,
+    "faint_full": """
+        passed|blacked|passing|blacking out
+        fainted|unconscious|swooned|collapsed
+        lost ~ consciousness
+        keeled over
+    """,
+    "faint_near": """
+        ALMOST|gonna|going|about|close|thought|would|feel|felt|feeling ~ faint|fainted|pass|passed|passing|black|blacked|blacking|keeled|keel|collapse|collapsed|fainting
+    """,
+    "dizzy_standing": """
+        DIZZY ~~ stand|standing|stood|get|getting|got|up|rise|rising|sit
+        stand|standing|stood|get|getting|got|rise|sat ~~ DIZZY
+        when|whenever|time|if ~~ up ~~ DIZZY
+        head rush
+    """,
+    "passed_over": """
+        passed !out
+        went|gone|goes away
+        better|ok|okay|fine|alright now|after|again
+        for|lasted ~ second|sec|minute|moment|seconds
+        im ok|okay|fine|alright
+        over now
+        cleared up
+        settled
+        wore off
+        its gone
+        ok|okay|fine now
+    """,
+}

@@ -1,0 +1,221 @@
+"""English rules for a session not done, or still to come today.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "skip": """
+        ^ NO|NOPE $
+        ^ NO|NOPE ,|.|
+        ^ n|nope|nah|naw|no not today|tonight|this|yet|doing
+        ^ not today|tonight|tonite
+        ^ NONE
+        not today
+        not happening
+        not happenin
+        not gonna happen
+        not going to happen
+        not doing
+        not gonna do
+        not going to do
+        not up to
+        not able
+        not feeling up
+        no can do
+        no go
+        no way
+        no EXERNOUN
+        no ~ EXERNOUN
+        no time
+        no energy
+        ^ none $
+        none of EM|EXER|THAT
+        none today
+        nothing today|done|yet
+        not a thing|one|single
+        not one
+        didnt|havent|hadnt|havnt|dint|didn|dident|never do|get|did|done|exercise|manage|make|even|have|got|bother|touch|start|today|yet|nothing|any
+        didnt|havent|never|couldnt ~ EXER
+        didnt|never ~ to it|them|em
+        NOT ~ EXERNOUN today
+        ^ didnt
+        ^ havent $
+        ^ couldnt
+        ^ cant
+        couldnt|cant|cannot|couldn|wont|unable do|manage|get|make|today|exercise|to
+        couldnt|cant|cannot ~ today|tonight
+        couldnt ~ EXERNOUN
+        wont be|do|make|get
+        SKIPS !REST !@ !last !one !a
+        SKIPS today|tonight|it|them|em|EXERNOUN|this
+        ^ SKIPS
+        missed it|them|today|my|em|EXERNOUN|session
+        ^ missed
+        forgot $
+        forgot ~ EXER
+        forgot ~ EXERNOUN
+        forgot to do
+        forgot about
+        i forgot
+        totally forgot
+        completely forgot
+        slipped my|his|her mind
+        spaced it
+        too tired|sick|sore|busy|hot|cold|weak|stiff|achy|worn|exhausted|sleepy|much|painful|beat|wiped
+        rest day
+        day off
+        resting today|instead
+        rested
+        took ~ off
+        taking ~ off
+        taking a|the night|break|day|pass
+        gonna|going to rest|pass|skip|sit|miss
+        in bed
+        staying|stayed in bed
+        did it hurt
+        so|instead i? ~ rested|rest|skipped|passed|slept
+        let it be|go|rest
+        sit|sitting|sat this|it|one|today out
+        give|giving it|them|myself|today a rest|break|miss|day|pass
+        pass today
+        i pass
+        ill pass
+        hard pass
+        ^ pass
+        instead of EM|EXERNOUN|these|my|the|doing
+        in place of
+        ran out of time
+        ran out of day
+        got away from me
+        tomorrow
+        do|catch|try ~ tomorrow
+        got ~ EXERNOUN
+        bad day
+        excused
+        called off
+        blew ~ off
+        zero EXERNOUN|done|today|SET
+        zilch|nada|zip $
+        haven done
+        off day
+        playing hooky
+        slacked
+        lazy day
+        lazy today
+        under the weather
+        took the day
+        ^ lazy
+        skipping
+        gave ~ a miss
+        no workout
+        nothing done
+        nothing doing
+        nothing $
+        wasnt up
+        wasnt able
+        didnt|couldnt feel|have ~ energy|time|it
+        dont|didnt feel like
+        dont have it in me
+        not in the mood
+        heart isnt in it
+        not feeling it
+        not feeling well|good|great
+        another day
+        no thanks $
+        no i didnt
+    """,
+    "skip_not": """
+        didnt|never do|get|have to stop
+        didnt|dont|never miss|missed|skip|forget
+        havent missed|skipped
+        never missed
+        not once
+        didnt|couldnt ~ @
+        didnt do ~ @
+        didnt|cant|couldnt finish|complete
+        cant|couldnt|didnt do ALL
+        couldnt|cant|didnt do ALL|more|second|last|REST
+        didnt get to ~ REST|@|last
+        wont be|do ~ #? SPAN
+        forgot to ~ text|answer|reply|tell|respond|send|report|write
+        forgot ~ text|answer|reply|message
+        couldnt|didnt do # @|more
+        no problem|problems|trouble|issues|complaints
+        nothing hurt|hurts|new|bad
+        not bad
+    """,
+    "skip_sure": """
+        didnt|havent|never do|get|did|done
+        ^ NO|NOPE $
+        ^ NO|NOPE ,|.|
+        SKIPS today|it|them
+        no ~ EXERNOUN
+        not today
+    """,
+    "later": """
+        later today|tonight|on|this
+        ^ later
+        ^ not yet
+        not yet
+        havent ~ yet
+        didnt ~ yet
+        WILL do|get|try|start|finish ~ later|tonight|soon|after|this|when|before|at
+        WILL do|get|try|start|hit|knock ~ EM|EXER !tomorrow
+        WILL ~ later|tonight|after|evening|afternoon
+        WILL do it|them|em !tomorrow
+        plan to|on ~ later|tonight|after
+        getting to it|them
+        get to it|them|em ~ later|tonight|evening|afternoon|soon|after|when|before
+        about to
+        fixing|fixin to
+        getting ready to
+        in a bit|while|minute|few|sec|hour
+        in # MIN
+        in about # MIN|hour|hours
+        give me # MIN|hour|hours
+        give me a|an minute|hour|few|bit|sec
+        ^ after ~
+        right after i
+        soon as
+        as soon as
+        once ~ ill
+        doing them|em|it now|soon|right|after|tonight|later
+        starting now|soon|them
+        just starting
+        this afternoon|evening $
+        in the evening|afternoon $
+        on my list
+        still to do
+        still gotta
+        working on it
+        ^ on it $
+        when i get home|back|up
+        i will $
+        ^ tonight
+        before bed $
+        ^ will do ~ after|later|tonight
+        gonna do|get|start
+        haven ~ yet
+        not done yet
+        remind me ~ later|tonight|hour
+        halfway through now
+        in the middle of ~ now
+        ^ ~ after lunch|dinner|supper|breakfast|work|church|nap $
+        later $
+        round ~ tonight|later|evening
+        in the works
+        ill do
+        saving|save ~ for tonight|later|after|evening
+        gotta|got to wait
+        soon
+        put ~ off till|until ~ tonight|evening|later
+    """,
+    "later_sure": """
+        not yet
+        havent ~ yet
+        later today|tonight
+    """,
+    "tomorrow": """
+        TOMORROW
+    """,
+}

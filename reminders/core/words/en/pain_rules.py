@@ -1,0 +1,83 @@
+"""English rules for pain told without a number, and for none.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "pain_none": """
+        NO pain|pains|discomfort|soreness|ache|aches|hurt|hurts|pian
+        NO pain|hurt at all
+        pain|discomfort|soreness ,? FILL* NO|none|nil|nada|zilch|nothing|nope|free !SET !stop
+        pain free
+        painfree|painless
+        no PAINWORD|hurt
+        didnt|doesnt|dont|dosent|not|never|aint hurt|hurts|hurting $
+        didnt|doesnt|dont|dosent|not|never|aint hurt|hurts|hurting at|anywhere|any|none|one
+        didnt|doesnt|dont|not|havent have|feel|had|got|having|feeling ~ PAINWORD
+        have|had no|not PAINWORD
+        have not ~ PAINWORD
+        nothing hurts|hurt|hurting|aches|ached|sore|painful
+        without any? PAINWORD
+        no PAINWORD no|nothing
+        not any PAINWORD
+        not a bit|lick|twinge|speck|hint ~ PAINWORD|hurt
+        no sort|kind of PAINWORD
+        no aches ~ pains
+        not in any? PAINWORD
+        none PAINWORD
+        no|not|aint|didnt|doesnt hurting|hurt|hurtin none|any|nothing|$
+        nary a
+        nuthin|nothin
+    """,
+    "pain_none_not": """
+        no pain no gain
+        no|not|nor CHEST PAINWORD|pain|pains
+        dont|doesnt|not have|got ~ PAINWORD number|scale|thing
+        NO|not PAINWORD meds|pills|medicine|medication|killers|killer|scale|number|patch|cream
+        NO ~ pain|discomfort to speak
+        NO ~ pain|discomfort worth
+        no pain|discomfort|soreness than
+        without PAINWORD !at
+        no CHEST
+        no BODY pain but
+        no pain ~ until|till
+        didnt|doesnt|dont|not hurt ~ much|bad|badly|alot|terribly|until|till|more|worse|that|as
+        dont hurt me
+        nothing hurts like|more
+        no pain like
+    """,
+    "pain_said": """
+        PAIN
+        SORE
+        HURT
+        BODY ~ SORE|HURT|PAIN
+        killing me
+        rough|bad BODY
+        hard on my BODY
+        bothering|bothers|bothered me
+        BODY ~ acting|barking|screaming|talking|bad|worse|better|grumbling|tight|stiff|swollen
+        comes and goes
+        about|bout ~ same
+        less|worse|better|more than
+        same as
+        tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
+    """,
+    "pain_answer_none": """
+        ^ NO|none|NOPE|nothing|not|zip|zilch|nada|zero|nil
+        ^ not really? any|none|at|today
+        nothing hurts
+        not any
+        none FILL* $
+        no thank
+        painless
+        im? FILL? pain free
+        feel|feeling|felt great|good|fine|wonderful $
+    """,
+    "pain_answer_words": """
+        nothing to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
+        not bad|too|much|terrible|great|good|sure|so|that|as|really !any
+        nothing i cant
+        no more|worse|different|change|better|idea|number|clue
+        no ~ than
+    """,
+}

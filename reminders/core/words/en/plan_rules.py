@@ -1,0 +1,168 @@
+"""English rules for pauses and returns, other days or hours, and the list sent again.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "pause": """
+        hold off
+        hold|holding em|them|these|my
+        wait on me
+        PAUSEIT ~ TEXT
+        PAUSEIT TEXTNOUN|my|me|everything|these|them|things
+        put ~ on hold
+        on hold
+        ^ PAUSEIT $
+        PAUSEIT ~ until|till
+        PAUSEIT please
+        away|gone|out|traveling|travelling|visiting|vacation|cruise|abroad|camping|trip|town|country|florida|holiday|bed|commission|snowbirding|hospital|rehab ~~ until|till|thru|through|from|for ~ #|WEEKDAY|MONTH|next|the|DATE|SPAN|spring|summer|couple|few|after|date
+        until|till|thru|back ~ #|WEEKDAY|MONTH|DATE|next|the
+        out|away|gone from|for|of town
+        WILL ~ away|gone|out|traveling|visiting|hospital|vacation
+        on vacation|holiday
+        out of town
+        leaving ~ for ~ SPAN|#|trip|vacation|cruise
+        leaving|leave|headed|going|off|flying|heading ~ to|on ~~ for|until|till|from|thru|back|next ~ #|SPAN|WEEKDAY|MONTH|DATE|a|few|couple|the
+        going|leaving|headed|off|flying|heading ~ cruise|vacation|florida|trip|camping|hospital
+        no|dont|hold|stop|skip|wont|not ~~ for|until|till ~~ SPAN
+        no|dont|hold|stop ~ TEXT|send ~~ until|till|for|while ~
+        take|taking|need ~ break ~ SPAN|from|for|until|till
+        # SPAN ~ off|away|break|rest
+        surgery|operation|procedure|surgeon ~~ next|on|#|WEEKDAY|MONTH|DATE|weeks|the|th
+        surgery|operation ~~ SPAN
+        dr|doctor|doc|surgeon says|said|wants|told ~~ SPAN|weeks|until|till
+        nothing ~ for ~ SPAN
+        not ~ for ~ SPAN
+        wont be ~~ SPAN
+        for ~ # SPAN
+        next # SPAN
+        for the next ~ SPAN
+        for|a|couple|few ~ SPAN ~ please|hold|pause|stop
+        mute|snooze ~ me|for|until|till|TEXT
+        PAUSEIT me
+        MONTH # ~ MONTH|DASH|to|thru|through ~ #
+        from|the ~ # ~ to|through|till|until|thru|DASH ~ the? #
+        be back ~ #|on|in|by|WEEKDAY|MONTH|DATE|next|after|the
+        ill be back
+        back on|by|in ~ #|WEEKDAY|MONTH|DATE|week|weeks
+        start ~ back ~ next|in|on|after
+        till|until i ~ back|return|home|better|well|recover
+        until further notice
+    """,
+    "pause_span": """
+        until|till|thru|for ~~ SPAN|WEEKDAY|MONTH|DATE|next|spring|summer|fall|winter|further|notice
+        until|till the? #
+        # SPAN
+        a|couple|few|next ~ SPAN
+    """,
+    "pause_until": """
+        back|return ~ #|WEEKDAY|MONTH|DATE|next
+        until|till|thru
+    """,
+    "pause_sure": """
+        PAUSEIT ~ TEXT|reminders
+        PAUSEIT me|everything|things|these|them
+        on hold
+        until|till|thru ~ #|WEEKDAY|MONTH|DATE|next|the|further
+        no|dont ~ TEXT ~~ until|till|for|while
+    """,
+    "resume": """
+        im|i am|we are|i got|got|am|is|we|just ~ BACK ~ from|home|now|and|again|ready|in|to|at
+        ^ BACK ~ from|home|now|and|again
+        im back
+        i am back
+        home from
+        back from
+        got|get|came|come|made back|home ~ from|yesterday|today|last|now|ready|again
+        home now|again
+        ready ~ start|go|begin|resume|exercise|continue|again|when|for
+        STARTIT|resume|pick|continue ~ back|again|up ~ with|me|reminders|on|where
+        unpause|resume|unmute
+        start ~ me ~ AGAIN
+        start ~ back
+        back ~ home|town|action|business|saddle|track|again|feet|at
+        cleared ~ exercise|go|start|by|to|for
+        feeling|feel better ~ ready|start|send|resume
+        returned ~ from|home
+        resume ~ TEXT|exercises|my|please|sending
+        begin ~ TEXT|again|my
+        vacation|trip ~ over
+        send|start|turn ~ TEXT ~ AGAIN|on
+        turn ~ back on
+        can|you ~ start|resume|begin ~ again|back|up
+    """,
+    "resume_sure": """
+        ready ~ start|go|begin|resume|continue
+        STARTIT|resume ~ AGAIN|reminders|texts
+        im back ,?
+    """,
+    "resend": """
+        RESENDIT ~ AGAIN|list|exercises|EXERNOUN|them|me|it|once|today
+        resend
+        re send
+        SEND|send|text|get|have|give|need|show|see|email ~ list|EXERNOUN ~ again|please|today|AGAIN
+        send|text|give|show|email ~ list|EXERNOUN|todays|instructions|paper
+        LOST ~ text|message|list|paper|sheet|email|instructions|it|msg|msgs|messages|page|phone|handout|reminder
+        LOST ~~ send|resend|again|what
+        what is|are|r|was|were|am ~ EXERNOUN
+        whats|what ~ EXERNOUN|todays ~ today
+        what ~ todays
+        whats ~ todays|today|list|routine|workout
+        which ~ exercises ~ today|do|supposed|am|again
+        which|what ones ~ today|do|supposed
+        what|which ~ supposed|do|doing ~ today
+        what do i do today
+        what am i ~ do|doing ~ today
+        what was i ~ supposed|do
+        what ~ supposed to ~ do
+        didnt|havent|never|did not|dont ~ get|got|receive|received|see|have ~ TEXT|exercises|list|EXERNOUN|anything|reminder|one
+        nothing came
+        no ~ text|message|list|reminder|email ~ came|today|yet|came|received|morning
+        remind me ~ what|which|exercises
+        repeat ~ list|exercises|that|EXERNOUN|please|again
+        say|send|tell ~ again
+        can ~ i ~ see|get|have ~ list|exercises|again|EXERNOUN|copy
+        what exercises
+        forgot|dont remember|cant remember|not sure ~ what|which ~ do|exercises|supposed|ones|are
+        another copy
+        copy of ~ list|exercises|EXERNOUN
+        the list ~ please|again
+        todays ~ please|list|exercises
+        where ~ my? ~ list|exercises|text
+    """,
+    "reschedule": """
+        SWITCH ~ to ~ WEEKDAY|DAYTIME|#|CLOCK|another|different|later
+        SWITCH ~ my|the|it|these|days|day|time|hour|schedule ~ to|WEEKDAY|DAYTIME|time|days|earlier|later
+        SWITCH ~ time|days|day|schedule|hour|times
+        SWITCH ~~ to ~ WEEKDAY|DAYTIME|CLOCK|#
+        could|can|may|would ~~ WEEKDAY ~ WEEKDAY
+        WEEKDAY ~ WEEKDAY ~ WEEKDAY ~ INSTEAD
+        INSTEAD ~ WEEKDAY|DAYTIME
+        WEEKDAY|DAYTIME|CLOCK ~ INSTEAD
+        WEEKDAY|DAYTIME|CLOCK ~ work|works|worked|working ~ better|best|not
+        WEEKDAY|DAYTIME ~ dont|doesnt|not|cant|wont|suck|bad ~ work|good|suit|do|for
+        WEEKDAY|DAYTIME|CLOCK ~ please
+        text|remind|send|message ~ at|in|on|around|by|after|before ~ #|CLOCK|DAYTIME|WEEKDAY|the
+        send ~ earlier|later
+        text|remind|send|message ~ me ~ earlier|later
+        not ~ so early|late
+        too early|late
+        different|other|another|new time|day|days|hour
+        # AMPM ~ instead|better|not|rather|please
+        instead of ~ #|CLOCK|DAYTIME|WEEKDAY|the
+        can|could ~ we|you|i ~ do|have|get|move|make|switch|change|try ~ WEEKDAY|DAYTIME|#|CLOCK|it
+        reschedule
+        prefer ~ WEEKDAY|DAYTIME|#|CLOCK|to
+        rather ~ WEEKDAY|DAYTIME|#|CLOCK|have|get
+        switch|move ~ WEEKDAY|DAYTIME|session|sessions|days|reminder|reminders
+        make it|them ~ #|CLOCK|WEEKDAY|DAYTIME|earlier|later
+        possible ~ receive|get|have|send ~ at|in|on|earlier|later
+        only ~ on WEEKDAY
+    """,
+    "reschedule_sure": """
+        SWITCH ~~ to ~ WEEKDAY|DAYTIME|CLOCK|#
+        INSTEAD ~ WEEKDAY|DAYTIME
+        WEEKDAY|DAYTIME|CLOCK ~ INSTEAD
+        reschedule
+    """,
+}

@@ -1,0 +1,179 @@
+"""English rules for questions, chat, corrections, and who writes.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "question": """
+        ?
+        ^ QWORD ~
+        should|can|could|may|must|shall i|we|he|she|my
+        is|are|was|will|does|do|did it|this|that|these|they|the|there|my ~ ok|okay|safe|normal|alright|supposed|fine|bad|all|better|cover|cause|help|hurt|count
+        is|are it|these|this ~ MODAL
+        MODAL ~ i|we
+        do|does|did i|we|you|my|the|it|this
+        how many|much|long|often|far|heavy|high|low|do|should|soon|fast|come|can
+        what if|about|should|do|kind|size|color|weight|does|is|happens|time|would|can|day
+        when|where|why|which|who can|should|do|does|is|will|are|hand|side|leg|one|band|did
+        if i ~ should
+        wondering|wonder|curious
+        question
+        quick q
+        was wondering
+        what do you think
+        any|advice|tips ~ tips|advice|suggestions
+        please|can|could call|advise|phone ~ me
+        call me
+        have|need|want ~ talk|speak|ask ~ to|you|someone|ben|therapist
+        supposed to
+        ask ~ therapist|ben|doctor|her|him|you
+        let me know if|what|when|how
+        tell me if|what|when|how|why
+        normal to
+        ok|okay|safe|alright to
+        ok|okay|safe|alright if
+        do i
+        would it|you|that|ice|heat
+        whats|what ~ the|best|right|difference
+    """,
+    "chat": """
+        ^ CHATWORD ~ $
+        ^ CHATWORD CHATWORD* $
+        CHATWORD ~ you|u|all|everyone|clinic|team|much|so|heart|again
+        thank
+        THANKS
+        happy|merry ~ _ ~ $
+        happy birthday|easter|thanksgiving|holidays|new|diwali|christmas|fourth|4th|mothers|fathers|monday|friday
+        merry christmas
+        god bless
+        good morning|night|evening|afternoon|day|luck|one|to|job|idea
+        ok|okay|k|sure|alright|right|fine|great|perfect $
+        ok|okay|sure will do
+        will do $
+        got it $
+        sounds good
+        have a ~ day|night|weekend|evening|one|week
+        see you
+        see ya
+        love ~ you|this|these|it|yall|ya
+        you are|youre|your ~ kind|sweet|best|great|welcome|awesome|angel|doll|wonderful|nice
+        how are you
+        hope ~ you|well|all|everyone|yall
+        stay warm|safe|cool|well|dry
+        go bills|team|dodgers|yankees|birds|pack|chiefs|cubs|#|_ $
+        no problem $
+        no worries
+        my pleasure
+        nice ~ meeting|talking|seeing
+        talk soon|later
+        looking forward
+        congratulations|congrats
+        same to you
+        you too
+        lol|haha|lmao $
+        what a ~ day|game
+        weather|sunny|snow|rain|beautiful|game|score
+        best wishes
+        take care
+        noted|gotcha|roger
+        ill keep|be|try ~ at|good|best
+    """,
+    "correction": """
+        SORRY ,|. DID|#|pain|not|it|i|was|should|that|make|the|my|meant|wrong|only|actually|typed|said|no
+        oops|whoops|oop|woops|correction|scratch|disregard|erratum|typo|mistyped|nvm
+        correction|mistake|correct|correcting
+        i ~ meant
+        MEANT !to !a !for !well
+        meant to ~ say|write|put|type|text|send
+        should|supposed ~ have|to|of ~ said|say|read|been|put|written|be !to !stand
+        shoulda|shouldve said|been|put
+        ignore|disregard|delete|forget|scratch|cancel ~ my|that|last|previous|earlier|first|what|the
+        i|we SAID|put|told|typed|wrote|texted|sent|reported ~~ but|was|its|actually|should|really|not|meant|instead|wasnt
+        SAID|put|typed|wrote|told ~ done|all|yes|no|none|#|not|2|everything ~~ but|was|actually|not|only|really|meant|instead|its
+        i SAID|told|put|typed|wrote # ~
+        hit|pressed|typed ~ wrong|key|button
+        fat fingers|finger|fingered
+        typed wrong
+        wrong ~ key|button|number ~ typed|hit|pressed
+        # , not #
+        # not #
+        not # ~ #
+        not # ~~ it|was|is|its ~ #
+        instead of #
+        make that|it ~ #
+        change ~ that|it|my ~ to
+        change ~ my|that|the ~ answer|number|pain|report|last|yes|no
+        earlier|previous|last|other|first|my ~ text|message|email|answer|report|reply|note ~~ was|wrong|said|should|read|incorrect|mistake|had|is
+        actually ~ it|i|that|was|did|pain|only|make|its|no
+        no wait
+        wait ~ no|i|it|that|actually|,|.
+        ^ wait
+        ^ actually
+        by mistake|accident|error
+        take ~ back
+        in error
+        i ~ lied|fibbed|exaggerated|miscounted|misspoke|mispoke|misread|misremembered
+        miscounted|misspoke|misread
+        counted wrong
+        my mistake|bad|error
+        update
+        after all
+        reread|on second thought
+        to correct
+        not ~ like i said
+        that was ~ yesterday|wednesday|monday|my|supposed|wrong|tuesday|thursday|friday|sunday|saturday
+    """,
+    "correction_not": """
+        ^ sorry ,? cant|couldnt|no|i|didnt|not|too|but|for|about|im
+        sorry $
+        sorry ~ late|didnt|couldnt|for|about|missed|forgot|delay|cant|busy|to
+        no mistake
+        by mistake ~ deleted|erased
+        deleted|erased|lost ~ mistake|accident
+        by accident|mistake $
+        correct form|way|posture
+        wait till|until|for|to
+        cant wait
+        # wait no
+        wait no pain
+        if i ~ said
+        not # AMPM
+        # AMPM not
+        not # ~ DAYTIME
+        actually felt|feel|feels|enjoyed|liked|went|fun|did ~ all
+        dr|doctor|therapist|ben said
+        update my
+        quit ~ by mistake
+    """,
+    "self_fix": """
+        wait no|,|that|i|actually|pain|it|make
+        no wait
+        no make
+        i mean
+        scratch that
+        make that
+        sorry #
+        sorry i|pain|make
+        or rather
+        actually #|pain
+        correction
+    """,
+    "helper": """
+        this is|its|it's ~ CLIENTLIKE|PERSON
+        this is|its _ _? ~ daughter|son|wife|husband|granddaughter|grandson|aide|nurse|caregiver|caretaker|sister|neighbor|niece
+        typing|texting|writing|answering|replying|sending|reporting for
+        for my CLIENTLIKE
+        her|his|moms|mamas|dads|grandmas|grandpas ~ exercises|therapy|session|program|exercise
+        CLIENTLIKE ~ did|finished|completed|says|said|had|wants
+        he|she says|said|did|finished|had|wants|got|completed
+        sent by _ _? his|her
+        wife|husband|daughter|son|aide|grandson|granddaughter|caregiver|nurse here
+        your client|patient
+        home health aide
+        aide _ $
+        this is his|her|their
+    """,
+    "near_day": """
+        today|now
+    """,
+}

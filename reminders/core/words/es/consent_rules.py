@@ -1,0 +1,202 @@
+"""Spanish rules for the wish to hear no more or again, for help with the service, and for the wrong number.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "opt_out": """
+        dame|deme|denme|dar|darme|quiero|ponme ~ de baja
+        ^ desuscribir|desuscribirme|desuscribeme|desinscribir
+        quitar|quite|quiten|saquen|saque|borren|borre|eliminen|elimine|sacar|borrar|eliminar ~~ de ~ TEXTNOUN|lista|servicio|sistema|programa
+        detengan|detenganse|detener|paren|parenle|basta ~ con ~ TEXT
+        ^ STOPKEY $
+        ^ STOPKEY STOPKEY+ $
+        ^ STOPKEY ,|.
+        ^ stop|alto|baja|cancelar|cancele|pare|paren TEXTNOUN|mensajes|porfa|por|ya|esto|a
+        ^ baja ~ favor|porfa
+        ^ STOPKEY por favor
+        ya ~ no ~ TEXTVERB
+        no ~ TEXTVERB ~ mas|nada|TEXT|esto|estos
+        no me ~ TEXTVERB
+        ya no ~ TEXT
+        no ~ WANT ~ TEXT
+        no ~ WANT ~ recibir|servicio|reciba|seguir ~
+        ya no ~ WANT ~ TEXT|recibir|servicio|esto|estos|nada|los|mas|que
+        ya no los|las quiero
+        no ~ quiero|deseo|desea|quiere ~ mas ~ TEXT|mensajes|esto
+        no mas ~ TEXT
+        no mas ~ $
+        REMOVE ~ de ~ lista|sistema|ahi|aqui|esto|servicio|base|sus
+        REMOVE ~ mi ~ numero|nombre|telefono
+        REMOVE ~ numero
+        REMOVE me
+        quitenme|quiteme|borrenme|borreme|saquenme|saqueme|elimineme|eliminenme|desuscribanme|bajeme
+        den|deme|denme|dar|darme|quiero|solicito|pido|dan|das|de ~ de baja
+        darme|deme|denme|quiero|me baja
+        baja ~ de ~ servicio|mensajes|lista|programa|esto
+        STOPIT ~ de ~ TEXTVERB|mandar|mandarme|enviar|escribir|escribirme|molestar|TEXT
+        STOPIT ~ con ~ TEXT
+        STOPIT ~ TEXT
+        STOPIT ~ TEXTNOUN|esto|suscripcion
+        cancelen|cancele|cancelar|cancelenme|cancela ~ esto|mensajes|servicio|TEXT|todo|suscripcion
+        dejen|deje|dejenme|dejeme|dejame ~ en paz
+        dejen|deje|dejar ~ de ~ mandar|enviar|escribir|molestar|textear|mandarme|escribirme
+        paren|pare|parenle|parele ~ con|de ~ TEXT|mensajes|mandar
+        ya estuvo ~ bueno|TEXT
+        ya basta
+        basta de|con ~ TEXT|mensajes|esto
+        me salgo
+        quiero salir|salirme|retirarme
+        salirme ~ de
+        no me interesa|interesan
+        no ~ interesa ~ servicio|TEXT|mensajes|seguir
+        ya no necesito ~ TEXT|mensajes|servicio|esto|recordatorios
+        no necesito ~ TEXT|mensajes|recordatorios
+        no autorizo
+        unsubscribe|stop $
+        unsubscribe
+        bloqueo|bloquear ~ numero
+        ya no ~ participar|servicio
+        no ~ manden ~ nada|mas
+        ya no ~ manden|mande|mandes|escriban|escriba
+        no quiero ~ saber
+        no escriban|escriba|manden|mande|llamen|texteen ~ mas|por|$
+        hasta aqui ~ mensajes
+        ya no ~ mensajes|textos
+        fuera de ~ lista
+    """,
+    "opt_out_not": """
+        si|debo|puedo|cuando ~ paro|parar|dejo|dejar
+        tuve|tuvimos|tengo que ~ parar|dejar|detener|suspender|cancelar
+        debo|deberia parar
+        dijo|dice|grito ~ alto
+        muy|mas|tan|bien alto
+        alto ~ dolor|el
+        presion|azucar|colesterol alta|alto|baja
+        dieron|dio|dar|me de alta
+        de alta
+        cancele mi|la ~ cita
+        cancelar ~ cita
+        baja ~ presion|azucar|por|la
+        le pare
+        por fin
+        al fin
+        fin de
+        en fin
+        para hacer|los|que|el|la|mi|manana|ver|las|mis|un
+        para para
+        parar ~ primera|de puntas
+        hasta que ~ alto
+        la lista ~ me|borro|perdi|otra
+        borre ~ lista|mensaje|lo|que
+        borre lo
+        no me ~ molesta|molesto|moleste
+    """,
+    "opt_out_past": """
+        habia ~ cancelado|quitado|borrado|parado
+        por error|equivocacion
+        sin querer
+        habia cancelado|dado
+        puse baja|stop|alto
+    """,
+    "opt_out_key": """
+        ^ STOPKEY $
+        ^ STOPKEY STOPKEY+ $
+        de baja
+        unsubscribe
+    """,
+    "opt_in": """
+        ^ inicio|iniciar|alta|comenzar|empezar|activar|start|reactivar|unstop $
+        ^ alta ~ favor|vez|otra|nuevo
+        de alta ~ mensajes|servicio|otra|recordatorios
+        STARTIT ~ TEXT
+        STARTIT|activenme|reactivenme ~ TEXT|servicio|nuevo
+        SIGN
+        WANT ~ recibir ~ TEXT
+        WANT ~ TEXT ~ otra|nuevo|vez|nuevamente
+        WANT ~ que me ~ manden|mande|vuelvan|sigan|envien ~~ TEXT
+        WANT ~ TEXT !ya
+        vuelvan|vuelva|vuelve ~ a ~ mandar|mandarme|enviar|enviarme|poner|activar|inscribir
+        manden|mandenme|mandeme|envienme ~ otra vez|nuevo ~ TEXT
+        si|me interesa ~ recibir|TEXT
+        interesa ~ recibir
+        extrano ~ TEXT|mensajes
+        otra vez ~ en la lista
+        ponganme|pongame ~ lista|nuevo|otra
+        activen ~ numero|mensajes
+    """,
+    "opt_in_not": """
+        no ~ WANT
+        ya no ~
+        no quiero
+    """,
+    "opt_in_key": """
+        ^ inicio|iniciar|alta|comenzar|activar|start|reactivar|unstop|inicia $
+        ^ alta ~ favor|vez|otra
+    """,
+    "help": """
+        ^ HELPKEY $
+        ^ HELPKEY ~ favor|porfa|TEXT
+        ^ ayuda con|por
+        me|nos ayudan|ayuda|explican|explica|ayude ~ TEXT|contesto|sistema|esto|usar|contestar|mensajes|$
+        quien|quienes es|son|eres|habla|manda|escribe|me|esta
+        quien ~ escribe|manda|habla|es
+        de donde ~ hablan|escriben|son|es|mandan|llaman
+        que es esto|este|estos|eso
+        de que ~ se trata
+        que numero es
+        como ~ funciona|uso|usa|contesto|respondo|contestar|sirve
+        no ~ entiendo|se|entendi ~ a? esto|como|sistema|funciona|contestar|usar
+        que ~ tengo que contestar|poner|responder|escribir|mandar
+        que contesto|respondo|pongo|escribo
+        que ~ debo ~ contestar|poner|responder|escribir
+        maquina|robot|computadora|persona ~ o|real
+        es ~ maquina|robot|computadora|persona|gratis
+        cuesta|cobran|pagar|costo ~ TEXT|mensajes|contestar|servicio|algo
+        contesto con
+        con quien hablo
+        quien me ~ escribe|manda|habla|textea
+        no se ~ si|como ~ contesto|contestar|responder
+        que significa|quiere decir ~ Y|esto|mensaje|numero
+    """,
+    "help_key": """
+        ^ HELPKEY $
+        ^ ayuda ~ TEXT
+        ^ ayuda por favor
+    """,
+    "wrong_number": """
+        WRONG ~ NUMBERWORD
+        numero|telefono|persona WRONG
+        se ~ equivocaron|equivoco|equivocaste|equivoca ~ !de ~
+        equivocaron|equivocaste
+        esta|estan equivocado|equivocada|equivocados
+        no conozco
+        no soy|es ~ _ _? $
+        yo no soy
+        aqui|aca|alla no ~ vive|es|hay|esta|conocemos|trabaja
+        no vive ~ aqui
+        este ~ no es ~ numero|telefono|celular|cel
+        este ~ numero|telefono|celular|cel ~ es de|era|no
+        este ~ es de ~ un|una
+        ya no es ~ numero|celular|telefono|cel
+        ya no es el ~ numero|celular|telefono
+        nuevo dueno
+        quien es _ $
+        quien es _ ,|.|?
+        yo no ~ voy ~ terapia|clinica
+        no ~ voy|tengo ~ terapia|terapias
+        no ~ paciente
+        nadie ~ se llama|con ese
+        no es ~ numero|telefono ~ de
+        yo no ~ registre|inscribi|pedi
+        numero ~ cambio ~ dueno
+        no se de ~ hablan|habla
+        no ~ ninguna|ningun _ $
+    """,
+    "wrong_number_not": """
+        me equivoque
+        no soy ~ capaz|de|buena|bueno|tan
+        mensaje|dedo|tecla equivocado|equivocada
+        no es ~ nada|mucho|dolor|tanto|mi|que|normal|facil|2|#|la|el
+    """,
+}

@@ -1,0 +1,149 @@
+"""Spanish rules for a back or bone that gave, and for faint or dizzy spells.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "danger.possible_fracture": """
+        BACKBONE ~ CRACK
+        BACKBONE ~~ crujido|trono|tronido|crujio|chasquido|trone|crac|crack
+        CRACK ~ BACKBONE
+        CRACK ~~ BACKBONE
+        senti|sentir|oi|escuche|sintio|hizo|oyo ~ crujido|tronido|chasquido|crac|crack|trono|crujir|tronar|crujio|reventar|trueno|quebro|pop ~~ dolor|duele|BACKBONE|enderezar|puedo|cadera|aguanto|pisar|horrible|feo|costilla
+        algo ~ trono|crujio|quebro|revento|rompio|crack|crac
+        me trono|crujio ~ algo|cadera|espalda|hueso|columna|cintura|costilla
+        SUDDEN ~~ BACKBONE
+        BACKBONE ~~ SUDDEN
+        SUDDEN ~ dolor ~ BACKBONE
+        dolor ~ SUDDEN ~ BACKBONE
+        estornude|tosi|estornudar|toser|tosiendo ~~ BACKBONE
+        BACKBONE ~~ estornude|tosi|estornudar|toser|enderezar|enderezo
+        de repente|pronto|golpe ~~ BACKBONE ~~ dolor|duele|dolio
+        dolor ~~ de repente|golpe ~~ BACKBONE
+        vertebra|vertebras|columna ~ fractura|fracturada|quebrada|rota|aplastada|quebro
+        fractura|quebre|fracture ~ vertebra|columna|espalda
+        me quebre|fracture ~ brazo|muneca|cadera|pie|tobillo|costilla|costillas|pierna
+        senti|sentir|oi|escuche|percibi|note|oyo|hizo|sono|sonó ~ chasquido|crac|crack|tronido|crujido|rama|seco|algo ~~ dolor|duele|cadera|espalda|cintura|costilla|apoyo|apoyar|tieso|tiesa|enderezar
+        sono|hizo|trueno ~ crac|crack|rama|crujido|tronido|chasquido ~ cadera|cintura|espalda|costilla|hueso|columna|lomo
+        sono como|a ~ rama|palo|crac
+        chasquido|crac|tronido|crujido ~~ dolor|duele|apoyar|enderezar|moverme
+        algo ~ quebro|rompio|trono|solto|zafo|revento ~ adentro|cadera|espalda|cintura|columna|costilla
+        punalada|cuchillada|latigazo|relampago|rayo|clavo|puyazo|chuzo|chuzos ~ espalda|cintura|lomo|columna|costillas|omoplatos
+        espalda|cintura|lomo|columna|rinones ~ trabo|tranco|engatillo|clavo|partio|rajo|quebro|abrio
+        quede|quedo ~ doblada|doblado|tiesa|tieso|agachada|agachado|engarrotada|trabada|trabado ~~ espalda|cintura|dolor|lomo
+        me ~ rompi|quebre|fracture ~ vertebra|columna|costilla
+        mas bajita|chaparra|encogida ~ espalda|dolor
+        de pronto|repente|golpe ~~ dolor ~~ BACKBONE
+        estornude|estornudo|tosi|toser|estornudar ~~ dolor|punzada|piquete ~~ BACKBONE|costilla|costillas
+        dolor|punzada|tiron ~ repentino|repentina|subito|subita ~~ BACKBONE
+        BACKBONE ~~ repentino|repentina|subito|subita
+        CRACK ~~ cadera|costilla|costillas|rabadilla|coxis|pelvis|hueso|espalda|columna|cintura|lomo ~~ dolor|duele|apoyar|pisar|tieso|tiesa|enderezar|mover|caminar|mucho|levantar
+        CRACK ~ cadera|costilla|costillas|espalda|columna|cintura|hueso|lomo
+        cadera|costilla|costillas|espalda|columna|cintura|hueso|lomo ~ CRACK
+        sono|sonaba|hizo|oi|escuche|senti|trono|truena ~ crac|crack|crujido|rama|vara|palo|galleta|ramita|hueso|tronido|chasquido|pum|clac|tac|reventon|desgarro|quebro|rompio|rompia|quebraba|partia
+        chasquido|tronido|crujido|clac|reventon ~~ dolor|duele|apoyar|pisar|enderezar|caminar
+        cunas|cuchillo|cuchillada|navajazo|lanza|punal|estaca|clavo|rayo|corrientazo|latigazo|puntazo|puyazo|lanzazo ~~ BACKBONE|costillas|omoplato|paletilla|rinones|rinon
+        BACKBONE|paletilla|omoplato|costillas ~~ cuchillo|cuchillada|navajazo|lanza|punal|rayo|corrientazo|latigazo|puntazo|puyazo|lanzazo|clavada
+        estornude|estornudo|estornudar|tosi|tos|toser|agache|agacharme|cargue|cargar|levante|voltee ~~ BACKBONE ~~ trono|quebro|rompio|crac|crujio|tiesa|tieso|doblada|doblado|clavo|enderezar|cuchillo|punzada|repente
+        estornude|estornudo|estornudar|tosi|toser ~~ costilla|costillas|BACKBONE|trono|crac
+        espalda|columna|cintura ~~ no ~ enderezar|enderezarme|enderezo|endereza
+        quede|quedo|quedado ~ doblada|doblado|trabada|trabado|tieso|tiesa|engarrotada|clavada|jorobada ~~ dolor|espalda|cintura|lomo|crac|trono
+        se me ~ quebro|rompio|partio|trono|revento|salio ~~ espalda|columna|costilla|hueso|cadera|vertebra
+        aplastamiento|aplasto|colapso vertebral|vertebra
+        fractura ~ estres|compresion|columna|vertebra|cadera|costilla
+        encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
+    """,
+    "danger.faint_or_dizzy": """
+        DIZZY
+        me mareo|maree|marie|mareaba|mareo
+        se mareo|marea|desmayo|desvanecio
+        todo|cuarto|casa|mundo|cabeza|piso|techo|paredes ~ vueltas|vuelta|giraba|gira|girando|movia|movio
+        da|dio|daba|daban|dan|dando ~ vueltas
+        me|se ~ desmaye|desmayo|desmayaba|desmayar|desvaneci|desvanecio|desvanecer
+        desmaye|desmayo|desmayada|desmayado|desmayar|desmayarme|desmayos|patatus|soponcio|yuyo|telele
+        perdi|perdio|perder ~ conocimiento|sentido|conciencia
+        inconsciente
+        puso|pone|ponia|puse|nublo|nubla|oscurecio|oscurece|vi|veo|ponen|borro|fue ~ negro|nublado|vista|oscuro|blanco|estrellas|estrellitas|mundo|borroso
+        nublo|nubla|oscurecio|borro|fue ~ vista
+        vista ~ nublo|nublada|negro|oscurecio|fue|nubla
+        vi|veo|viendo estrellas|estrellitas|lucecitas|negro|puntitos
+        se me fue la vista|onda|avion|luz
+        cabeza ~ ligera|hueca|vacia|flotando|flota
+        siento|senti|sentia ~ desvanecer|desmayar|flotando
+        colapse|desplome
+        casi ~ desmayo|desmaye|desvanezco|apago
+        apague|apago ~ luz|tele|de
+        bajon|palida|lipotimia|sincope|presincope|telele|vaguido|vagido|soponcio|sopor|desvanecimiento|patatus
+        irme|iba|voy|fui ~ en blanco|negro
+        todo|casa|cuarto|piso|paredes|mundo|suelo|cama|techo ~ mueve|movia|movio|mecia|gira|giraba|baila|bailaba|balancea|encima
+        paredes ~ vienen
+        amaneci|desperte|aparecio|apareci|encontraron|encontro|hallaron|hallo ~ piso|suelo|bano|regadera
+        vi|veo|veia|viendo ~ lucecitas|estrellas|estrellitas|luces|negro|borroso|puntitos|manchas|candelillas|chiribitas
+        ando|camino|estoy|siento|sentia ~ como ~ borracha|borracho|barco|nube|flotando|tomada
+        como borracha|borracho
+        me apague|apago
+        cabeza ~ vueltas|da|globo|liviana|aire|volando|hueca|girando
+        casi me ~ desmayo|apago
+        sudor frio ~ caer|caigo|desmayar
+        me fui de ~ mundo|este
+        perdi|perdio ~ equilibrio
+        me|se puse|puso blanca|blanco|palida|palido|helada|amarilla ~~ sentar|sentarme|acostar|acostarme|caigo|sudor|mareo
+        se me ~ movio|mueve|movia|movian|mueven|voltea|volteo|hundio|hunde ~ piso|suelo|todo|mundo|casa|cuarto|cama
+        se me mueve|mueven todo
+        sincope|lipotimia|presincope|mareada|mareado|vahido|vaguido|desvanecimiento|desmayada|desmayado|patatus|soponcio|yeyo|chiripiorca
+        me ~ voy|fui|iba|quede|quedaba|quedo|puse|pongo ~ en blanco
+        dio|da|dieron|daba ~ bajon|vahido|vaguido|soponcio|yeyo|telele|patatus|sincope|lipotimia|palida|desmayo|jamacuco|parraque|ataque
+        la palida
+        todo ~ se ~ me? ~ mueve|movia|movio|gira|giraba|oscurecio|nublo|apago|borro|fue|volteo|bambolea|menea
+        casa|cuarto|piso|suelo|mundo|paredes|techo|cama|sala|pared|pieza ~ se ~ me? ~ mueve|mueven|movia|movian|menea|vienen|viene|voltea|gira|giran|hunde|bambolea|inclina
+        paredes|techo|piso|mundo ~ encima|vueltas
+        anduve|ando ~ borracha|borracho|barco|lancha|ebria|ebrio|trompo|hamaca
+        ando|camino|siento|siente|estoy ~ como ~ borracha|borracho|lancha|barco|flotando|trompo|hamaca
+        vi|veia|veo|viendo|miro ~ lucecitas|estrellitas|estrellas|puntitos|moscas|chispas|chispitas|negro|oscuro|borroso|manchas|luces
+        lucecitas|estrellitas|chispitas ~ ojos|vista|vi|veia
+        amaneci|desperte|desperto|encontro|encontraron|recobre|volvi ~ en el|tirada|tirado ~ piso|suelo|bano
+        recobre|recupere|recobro|volvi|perdi|perdio ~ sentido|conocimiento|conciencia
+        volvi en mi|si
+        se me ~ fue|fueron|va|iba|borro|apago|apagaron|nublo|oscurecio ~ mundo|luces|luz|vista|cabeza|onda|avion|todo|conocimiento|sentido|ojos|senales|foco
+        se me bajo|subio ~ sangre|presion|azucar ~~ caigo|negro|mareo|vista|sudor|debil
+        me apague|desconecte|desplome|prive
+        perdi|pierdo|perdiendo ~ el equilibrio
+        equilibrio ~ perdi|pierdo|fue|va
+        tambaleo|tambaleando|tambaleaba|bamboleo ~~ cabeza|pararme|camino|paro|borracha|borracho|mareo
+        cabeza ~ vueltas|flota|flotando|hueca|globo|liviana|livianita|gira|abombada|ida|volando|vacia
+        casi ~ me ~ voy|desmayo|caigo|desplomo|apago ~~ pararme|mareo|vista|blanco|negro|pare|levante
+        piernas ~~ negro|mareo
+        sudor frio ~~ vista|negro|mareo
+        palida|palido ~ como ~ papel|cera|muerto
+    """,
+    "idiom.faint_or_dizzy": """
+        corrector ~ desmayo
+        era desayuno
+        desayuno
+        me ~ mareo ~ con ~ tantos|papeles|numeros|nietos|tramites
+        montana rusa
+        marea ~ alta|baja
+        borracho|borracha ~ vecino|fiesta|boda
+        mareo ~ barco|carro|camion|lancha
+    """,
+    "faint_full": """
+        me|se ~ desmaye|desmayo|desvaneci|desvanecio
+        perdi|perdio ~ conocimiento|sentido|conciencia
+        inconsciente|desmayada|desmayado
+    """,
+    "faint_near": """
+        casi|iba|voy|siento|sentia|senti|por poco|quiere|queria|a punto ~~ desmayo|desmaye|desmayar|desmayaba|desvanecer|desvanezco|desvaneci
+    """,
+    "dizzy_standing": """
+        DIZZY ~~ levanto|levante|levantarme|paro|pare|pararme|pararse|levantar|parar|levantarse
+        levanto|levante|levantarme|paro|pare|pararme|pararse|levantar ~~ DIZZY
+    """,
+    "passed_over": """
+        se me paso|quito
+        se paso|quito
+        ya ~ paso|bien|mejor|quito|estoy
+        fue rapido|ratito|momento|nada
+        paso rapido|luego
+        ya estoy|ando bien|mejor
+    """,
+}

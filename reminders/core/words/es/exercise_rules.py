@@ -1,0 +1,40 @@
+"""Spanish rules for what is said of single exercises, and for days.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "ex.done": """
+        hice|hize|termine|acabe|complete|listo|hecho|hechos|avente|hizo|pude|done|logre|ise|hicimos|realice|cumpli|hecha
+    """,
+    "ex.done_before": """
+        solo|nomas|solamente|unicamente|namas
+    """,
+    "ex.done_after": """
+        si|ya|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
+    """,
+    "ex.part": """
+        a medias
+        mitad|medias
+        solo|nomas ~ con ~ derecha|izquierda|un|una
+        solo|nomas ~ lado|derecha|izquierda|derecho|izquierdo
+        no ~ todo|completo|termine|complete
+        solo # SECNUM
+        solo SECNUM
+    """,
+    "ex.not": """
+        no|ni|cero|nada|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
+        no ~ hice|pude|hago|hize|termine|anime|quise
+        ni los|las|lo|el|la toque|hice
+    """,
+    "ex.but": """
+        menos|excepto|sin|salvo|quitando|exepto
+    """,
+    "day.today": """
+        hoy
+        esta manana|tarde|noche
+    """,
+    "day.yesterday": """
+        ayer|anoche
+    """,
+}

@@ -1,0 +1,129 @@
+"""Spanish rules for what takes a danger word back: idioms, "none of that", a word taken back, an old habit.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "idiom": """
+        cai|caer|caigo|cae|caiga|cayo|caia|callo|caido en ~ cuenta|gracia|domingo|lunes|martes|miercoles|jueves|viernes|sabado|tentacion|coma|fin
+        cae|caen|cayo|cayeron|cai|caigo|caer|caen ~ bien|mal|gordo|gordos|gorda|gordas|pesado|pesada|perfecto|veinte|como|encima|de peso|re|super|remal
+        cai|caigo|cayo|caer|caemos rendida|rendido
+        cai|caigo|cayo|caer|caemos ~ rendida|rendido|dormida|dormido|muerta|muerto|enferma|enfermo|cama|redonda|redondo|sueno|piedra|tabla|tronco|noqueada|fulminada|desmayada de sueno
+        cai|cae|caigo|cayo como ~ piedra|tronco|anillo|balde|tabla
+        cayo|cae|caer|caen|cayeron ~ visita|visitas|sistema|senal|internet|luz|red|llamada|pagina|nieve|lluvia|agua|aguacero|granizo|noche
+        cayo|caer|cae de ~ visita|sorpresa|peso
+        cai|cayo de ~ nube|luna|cielo
+        cae|cayo ~ el|la|mi|los ~ noche|visita|cunada|suegra|familia|aguacero|lluvia|internet|senal|sistema|veinte|app
+        se ~ cayo ~ el|la|mi|al ~ celular|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|olla|silla|florero|servilleta|papel|pelo|diente|luz|app
+        deje|dejar caer
+        muero|morir|muere|morirme|muriendo|muerta|muerto|morirse de ~ hambre|sueno|risa|calor|frio|sed|ganas|cansancio|amor|verguenza|miedo|pena|coraje|gusto|nervios|flojera|hueva|aburrimiento|envidia|curiosidad
+        muero|muriendo|muero por ~ comer|un|una|ver|ir|probar
+        matar|mata|matando|mato|mataron ~ risa|hambre|calor|coraje|nieto|nietos|nervios|tiempo|trabajo|coraje|susto|curiosidad
+        mata|matar|matan de ~ risa|hambre|calor|coraje|aburrimiento|susto
+        casi ~ me ~ muero|mata|matan ~ susto|risa|pena|jaja|coraje
+        me mataron|matan|mata ~ ejercicios|jaja|sentadillas
+        ataque de ~ risa|nervios|tos|llanto
+        ataque de risa
+        rompio|rompieron|rompe|partio|parte|romper ~ corazon
+        corazon ~ contento|lleno|roto|alegre|agradecido|partido|abierto
+        todo|mi|con|de corazon
+        corazoncito|corazon de melon
+        golpe de ~ suerte|estado|calor
+        de golpe
+        pego ~ duro|fuerte ~ noticia|calor|sol|tristeza
+        pego|pega ~ hambre|sueno|flojera|sol|calor|noticia
+        me pegue ~ a|al ~ tele|novela|sofa
+        me pegue ~ bano|banazo|desvelada|atracon
+        di cuenta
+        dio|di|da ~ vueltas|vuelta|vueltecita ~ parque|manzana|calle|tienda|centro|asunto
+        vueltas ~ parque|manzana
+        hice|hicimos|di|dos|tres|las|una ~ vueltas|vuelta
+        se ~ fue ~ luz|dia|tiempo|tarde|manana|noche|internet|avion|camion|agua|senal|onda
+        sin aire acondicionado
+        sin aire ~ grados|calor|acondicionado|carro|casa
+        grados ~ sin aire
+        tomar|agarrar|salir|pegando aire|el aire
+        al aire libre
+        aire fresco
+        duro|dormi|durmio|dormida|dormido|dormi|durmieron|dormir ~ sofa|sillon|tele|siesta|tarde|rato|cama|temprano|profundo|toda
+        me quede dormida|dormido
+        quede|quedo dormida|dormido
+        bien dormida|dormido
+        dentista|anestesia|muela ~~ NUMB|dormida|cara|boca
+        NUMB|dormida ~~ anestesia|dentista
+        rodillas ~ truenan|crujen|tronan|suenan
+        truenan|tronar|truena|truene|cruje|trueno|crujen ~ rodillas|huesos|dedos|nudillos
+        tronar|truene los dedos
+        presion ~ #
+        presion alta|baja|arterial|me|salio|la
+        baja|subio|bajo|sube ~ presion
+        pastilla ~ presion
+        presion de ~ trabajo|tiempo
+        peso|pesa ~ #
+        me ahogo en|de ~ trabajo|risa|vaso
+        ahogar|ahogue|ahogando|ahogo|ahoga ~ vaso|trabajo|risa|deudas
+        respirar ~ emocion|risa|nariz|tranquila|hondo|profundo|novela
+        respiro hondo|profundo
+        respire|respirar|respiro ~ hondo|profundo|profundamente
+        quita|quito|quitan|robo|dejo ~ aliento
+        precio ~~ aire|aliento|infarto|desmayo|mareo
+        aire|aliento|infarto|desmayo|aliento ~~ precio|gol|cuenta|recibo|gas|renta
+        infarto ~ gol|partido|susto
+        casi me da ~ infarto|algo|ataque
+        mareo ~ carro|barco|avion|camion
+        marea ~ nietos|hablar|tanto|gente
+        me ~ tiene|traen|trae|tienen mareada ~ papeles|vueltas
+        saco de onda
+        torcer|torci|torcio ~ brazo ~ para|hija
+        hacer|hice ~ pedazos
+        tropece con ~ noticia|foto|amiga|vecina|receta|comadre
+        tropezar|tropece ~ misma piedra
+        por poco|casi
+        acabar|acabe|terminar|acabo con ~ ejercicios|rutina|quehacer|lista|tarea|dolor #|ellos|las|los
+        acabar|terminar|acabe|termine con ~ todo ~ lista|rutina|ejercicios|#
+        termine|acabe con todo
+        ganas de ~ nada $
+        sin ganas $
+        harta|harto de ~ todo ~ papeleo|frio
+        no quiero seguir ~ recibiendo|con ~ mensajes|textos
+        caida de ~ pelo|sol|agua|internet
+        caida ~ temperatura|precios
+        en caida libre
+        lesion de guerra
+        no quiero estar ~ recibiendo|lista
+        morir ~ intento
+        corto ~ circuito|tiempo
+        corte ~ pelo|luz|cabello|agua
+        se corto ~ luz|llamada|internet
+    """,
+    "denied_all": """
+        nada de eso
+        y no nada
+        no , nada
+    """,
+    "taken_back": """
+        me equivoque con lo
+        olvide|borre|ignore lo que
+        era de mi PERSON
+        mensaje era de
+        no mentira
+        era mentira|broma|chiste
+        quise poner
+        corrector ~ puso
+        sone que
+        en mi sueno
+        antes dije que
+        mentira ,
+        jaja|jajaja mentira|broma
+        quise|queria ~ poner|decir|escribir
+        corrector ~ puso|cambio|pone|escribio
+        era que no ~
+    """,
+    "chronic": """
+        de siempre|toda
+        siempre me|se ha
+        toda la vida
+        desde siempre|chiquita|chiquito|nina|nino
+        como siempre
+    """,
+}

@@ -1,0 +1,174 @@
+"""Spanish rules for a session not done, or still to come today.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "skip": """
+        ^ NO $
+        ^ NOPE $
+        ^ NO|NOPE ,|.|
+        ^ n|nel|nop|nope|nelson ,?
+        ^ no hoy|ahora|pude|los|las|lo|hubo|hice|voy|puedo
+        hoy no
+        no hoy
+        hoy mejor no
+        hoy paso
+        ^ paso
+        yo paso
+        hoy descanso|descanse|no|nada|tampoco
+        no ~ hice|hize|ise|hise|ice|hizo|hicimos|izo|hare|hago|realice|hicieron
+        no ~ pude|puedo|podre|pudo|pudimos|puede
+        no ~ alcance|alcanzo
+        no ~ voy a hacer|poder|hacerlos|hacerlas
+        no ~ los ~ hice|hago|voy|hizo|he
+        no ~ he ~ hecho|podido
+        no ~ quiso|quise|quiero hoy
+        no ~ toque
+        no hubo|habra|hay|va|tuve ~ ejercicio|ejercicios|rutina|terapia|tiempo|chance|modo|energia
+        no tuve|tengo ~ tiempo|ganas|chance|fuerzas|energia|cabeza|animo|humor
+        sin ~ rutina|ejercicio|ejercicios ~ hoy|esta|por
+        sin rutina|ejercicio|ejercicios
+        sin ganas
+        nada de ejercicio|ejercicios|rutina ~ hoy
+        hoy ~ nada
+        nada hoy
+        ^ nada $
+        ^ nada ,|.
+        nada la vdd|verdad|neta
+        ni uno|una|los|madres
+        ninguno|ninguna|ningun
+        se me olvido|paso|olvidaron|fue
+        se ~ olvido|fue ~ dia|tiempo|por completo|hacer|los|onda
+        se me paso
+        olvide ~ hacer|hacerlos|los|por completo
+        me quede dormida|dormido
+        imposible
+        no toca|toco
+        que flojera|hueva|pereza
+        flojera|hueva
+        manana ~ los|lo|las|pongo|hago|le|me|si|sin|temprano|seguimos|al|primera
+        hasta manana
+        para|pa manana
+        lo dejo|deje|dejamos para|pa manana
+        los dejo|deje para|pa manana
+        falle
+        hoy fallo|falle|falte
+        falte
+        descanse|descansando|descanso
+        dia libre|descanso
+        en vez de|lugar
+        en lugar de
+        imposible hoy
+        no anduve
+        no se pudo|puede|va
+        ni modo
+        mejor no|descanso|otro
+        otro dia
+        me salte ~ hoy|los|la|sesion|dia
+        tuve que ~ !parar !dejar !detener !agarrar !sentar
+        estoy|ando|amaneci|sigo ~ enferma|enfermo|mala|malo|malita|malito|gripa|cama|hospital|calentura|fiebre|cansada|cansado|agripada|agripado
+        en cama
+        ando mala|malo|malita|malito
+        no me siento bien|con ganas
+        me siento mal
+        no amaneci bien
+        cero ejercicio|ejercicios|ganas|rutina
+        no estoy para
+        no ando de
+        no tampoco
+        muy cansada|cansado
+        no ~ se me|pudo
+    """,
+    "skip_not": """
+        no ~ termine|acabe|complete|terminar|todo|todos|todas|completos
+        no ~ hice ~ todos|todo|todas|@
+        no ~ hice ~ mas|completo
+        no ~ pude ~ terminar|todo|todos|mas|con|seguir|respirar|enderezar|acabar|completar|levantar|mover|dormir|orinar|hablar|caminar|aguantar|pararme|pisar
+        no ~ puedo ~ respirar|mover|moverme|caminar|mas|dormir|hablar|enderezar|levantar|levantarme|orinar|aguantar|ni|pisar|pararme|ver|creer|esperar
+        no ~ paso nada
+        se me olvido ~ mandar|avisar|contestar|decir|responder|escribir|mensaje|reportar|textear
+        se me paso ~ avisar|mandar|contestar|mensaje|decir|escribir
+        se me paso ~ mareo|dolor|rapido
+        olvide ~ avisar|mandar|contestar|decir|responder
+        no se ~ como|que|si
+        ninguno|ninguna ~ dolor
+        dolor ninguno|ninguna
+        sin dolor
+        no @
+        no ~ hice @
+        no tengo ~ dolor|nada|molestia
+        ni dolor|mareo|siento
+        ni uno ~ falto|me falto
+        no me salte|brinque
+        tuve que
+    """,
+    "skip_sure": """
+        no ~ hice|hize|ise|hise|hizo|pude|alcance|hicimos
+        hoy no
+        no ~ hoy
+        ^ NO $
+        ^ no ,|.
+    """,
+    "later": """
+        al rato|ratito
+        en un rato|ratito|momento
+        en la ~ noche|tarde|tardecita|nochecita !me !no !siempre
+        mas tarde|al rato|noche|ratito
+        a la noche|tarde
+        esta|hoy en la? noche|tarde|tardecita
+        todavia|aun no
+        aun|todavia no ~ hago|hice|he|los|empiezo|pero
+        ahorita|orita|horita|luego|luegito|despues|horitita ~ los|las|lo|me|le|empiezo|voy|hago|sigo|pongo ~ hago|hare|pongo|empiezo|entro
+        ahorita|orita|horita ~ los|las hago
+        los|las|lo|le ~ hago|hare|are|voy a hacer|entro ~ luego|despues|rato|noche|tarde|ahorita|llegando|llegue|cuando|en|esta|mas|al
+        los|las hare|are
+        ya los ~ voy a hacer
+        voy a ~ hacer|hacerlos|empezar|hacerlas|comenzar ~ ahorita|rato|luego|tarde|noche|en|mas|despues|ya|hoy|al
+        voy a hacerlos|hacerlas|empezar
+        si los voy a hacer
+        despues de ~ comer|cenar|trabajar|desayunar|misa|novela|trabajo|comida|siesta|las|la|que
+        cuando ~ llegue|salga|duerma|duerman|termine|acabe|se|regrese|vuelva|pueda|baje|deje
+        llegando|saliendo|terminando|acabando los|las|hago|le
+        saliendo ~ del
+        y los hago
+        ya casi|voy|mero ~ los|hago|empiezo
+        ya voy
+        ahi voy
+        me pongo !al
+        ya me pongo
+        dame|deme|denme ~ chance|rato|minutos|hora|minutito|ratito
+        en # minutos|min|horas|hora
+        en cuanto ~ llegue|pueda|salga|termine
+        luego ~ los|lo|le|hago
+        estoy ~ empezando|por
+        antes de dormir|acostarme
+        hoy mismo
+        mas al rato
+        todavia no
+    """,
+    "later_not": """
+        a la noche ~ no
+        en la noche ~ me|mande|manden|mejor|siempre|prefiero
+        en la tarde ~ siempre|mejor|mande
+        mandenme|mande|escribanme|mandeme ~ en la tarde|noche|mas|despues
+        otra mitad
+        mas tarde ~ siempre|mande|manden|mensajes
+        luego ~ digo|aviso|les
+        cuando ~ llueve|camino|me
+    """,
+    "later_sure": """
+        todavia|aun no
+        al rato
+        los|las hago|hare ~ rato|noche|tarde|luego|despues
+    """,
+    "tomorrow": """
+        manana !en !por !y !me !a !temprano
+        manana ~ los|hago|pongo|sin|si|le|mismo
+        para|pa|hasta manana
+    """,
+    "tomorrow_not": """
+        la|de|por|esta|en manana
+        manana $
+    """,
+}

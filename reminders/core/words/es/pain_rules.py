@@ -1,0 +1,69 @@
+"""Spanish rules for pain told without a number, and for none.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "pain_none": """
+        sin|cero|ningun|ninguna|ni|nada PAINWORD
+        nada de PAINWORD
+        cero|nada|ningun ~ PAINWORD
+        PAINWORD ,? FILL* cero|ninguno|ninguna|nada|nulo|ningun
+        no ~ duele|dolio|duelen|dolieron|molesta|molesto|molestan ~ nada|nadita|ni
+        no ~ duele|dolio|duelen|dolieron|molesta|molesto ,|.|$
+        no me|le|les ~ duele|dolio|dolieron|duelen|molesta|molesto $
+        no ~ tengo|tuve|hay|hubo|siento|senti|traigo|sintio|tiene|tuvo ~ PAINWORD
+        no ~ PAINWORD $
+        ni siento PAINWORD
+        nada ~ duele|dolio|molesta|molesto|duelen
+        nada me|le duele|dolio|molesto
+        no dolio|duele
+        ni ~ dolio|duele
+        sin ~ PAINWORD
+        no senti nada
+        no siento nada
+        no ~ siento|senti nada de PAINWORD
+        no me duelen
+    """,
+    "pain_none_not": """
+        sin dolor ~ ganancia
+        no ~ apoyo|piso|camino|puedo|aguanto|muevo|levanto|duermo|deja ~~ del|de|el dolor
+        no ~ duele|dolio ~ tanto|mucho|casi|tan|mas|como|cabeza|pecho|pero
+        sin dolor de ~ pecho|cabeza
+        sin ~ dolor ~ pecho
+        ni siento ~ pierna|pie|mano
+        no siento nada ~ pierna|pie|mano|abajo|ahi
+        no siento ~ los|la|el
+        no ~ duele ~ CHEST
+        no ~ mucho PAINWORD
+        nada de ~ dolor de pecho
+    """,
+    "pain_said": """
+        PAIN
+        SORE
+        HURT
+        BODY ~ duele|molesta|tieso|tiesa|mal|malo|inflamada|hinchada
+        leve|leves|soportable|tolerable|aguantable|moderado|fuertecito|fuerte|poquito
+        me arde|punza|jala|cala
+        igual que|q siempre|ayer
+    """,
+    "pain_answer_none": """
+        ^ no $
+        ^ no ,|.
+        ^ NO|nada|nadita|ninguno|ninguna|cero|nulo
+        ^ no ~ duele|dolio|nada|tengo|siento|hay
+        nada ~ gracias|nada
+    """,
+    "pain_answer_words": """
+        no ~ mucho|tanto|tan|se|sabria|sabia|demasiado|muy|quita
+        nada ~ grave|serio|mal|importante|del|que|grave
+        casi nada
+        no nada mas
+        no ~ numero
+        igual|mas o menos|leve|poco|poquito|poquitico|regular|tolerable|soportable
+    """,
+    "num.past": """
+        antes me|era|andaba|estaba|tenia|llegaba|traia ~ #
+        # cuando empece|comence|llegue
+    """,
+}

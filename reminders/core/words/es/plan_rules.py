@@ -1,0 +1,171 @@
+"""Spanish rules for pauses and returns, other days or hours, and the list sent again.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "pause": """
+        PAUSEIT ~ TEXT
+        PAUSEIT ~ TEXTNOUN|todo|semana|semanas|mes|dias|esto
+        ^ pausa|pausar|pause
+        ^ pausa ~ favor
+        hasta ~ #|MONTH|proximo|WEEKDAY|ano|que ~
+        regreso|vuelvo|regresa|vuelve|regresamos ~ el|en|hasta|la|dentro ~ #|MONTH|WEEKDAY|proxima|semana|mes
+        me voy|salgo|viajo|salimos|vamos|voy|estare|estaremos ~ de|a|para|pa|en|fuera ~~ por|hasta|regreso|vuelvo|todo|del|desde|#
+        me voy|salgo|viajo ~ de vacaciones|viaje|crucero|fuera
+        de vacaciones|viaje ~~ hasta|regreso|semana|semanas|#
+        salgo|voy|vamos ~~ un|una|dos|tres|# ~ SPAN
+        por ~ un|una|dos|tres|# ~ SPAN
+        por ~ SPAN
+        # ~ SPAN ~ sin|no|de|fuera|descanso
+        me operan|operaron|opero|sacaron|van|internan
+        operan|operaron|operacion|cirugia ~~ SPAN|#|MONTH|WEEKDAY
+        doctor|doctora|medico dijo|dice|mando ~~ SPAN|#
+        denme|deme|dame|den ~ # ~ SPAN
+        no ~ TEXTVERB ~~ hasta
+        no ~ TEXT ~~ hasta
+        SPAN ~ no ~ voy|estar|puedo|voy|estare
+        sin ejercicio ~~ SPAN
+        nada de ejercicio ~~ SPAN
+        toda la semana
+        luego ~ aviso|digo|les
+        hasta entonces
+        hasta que ~ vuelva|regrese|mejore|me
+        hasta nuevo aviso
+        no voy a estar
+        voy a estar ~ fuera|hospital|viaje
+        me ausento|ausentare
+        descanso hasta
+    """,
+    "pause_not": """
+        regrese|volvi|llegue ~ de
+        ya ~ regrese|volvi|llegue
+        ya estoy de vuelta
+    """,
+    "pause_span": """
+        por|hasta|unas|unos|un|una|dos|tres|# ~ SPAN
+        hasta ~ #|MONTH|WEEKDAY|ano|proximo|que|nuevo|entonces
+        regreso|vuelvo ~ #|MONTH|WEEKDAY|en|el
+        toda la semana
+    """,
+    "pause_until": """
+        regreso|vuelvo ~ el|en ~ #|MONTH|WEEKDAY
+        hasta
+    """,
+    "pause_sure": """
+        PAUSEIT ~ TEXT
+        no ~ TEXTVERB ~~ hasta
+        hasta ~ #|MONTH|WEEKDAY|ano|proximo|nuevo|que|el
+        ^ pausa
+        pausen|pausar|pause
+        dijo|dice ~~ SPAN
+        # SPAN
+        por ~ SPAN
+        me operan
+    """,
+    "resume": """
+        ya ~ regrese|volvi|llegue|regresamos|volvimos|estoy|sali|alivie|ando|vine
+        regrese|volvi|llegue|regresamos ~ de|del|ayer|hoy|ya
+        de vuelta|regreso ~ ya|puedo|aqui|estoy|listo|lista|seguir|empezar
+        estoy ~ de vuelta
+        aqui estoy ~ vuelta|nuevo|otra
+        lista|listo ~ para|pa ~ seguir|seguirle|empezar|continuar|volver|comenzar|retomar
+        ya puedo ~ seguir|continuar|empezar|volver|hacer|retomar
+        ya estoy ~ bien|mejor|lista|listo|de
+        ya ~ paso ~ luto|gripa|gripe|covid
+        volver a ~ mis|los|la|empezar
+        quiero ~ volver|seguir|retomar|continuar|regresar ~ mis|con|los|ejercicios|a
+        retomar|retomamos|retomo|reanudar|reanuden|reanudemos|sigamos|seguimos
+        se acabaron ~ vacaciones
+        vamos a empezar ~ vez
+        otra vez ~ cuenten|aqui|lista|listo
+        empezar otra vez
+        activenme|reactivenme|activeme
+        ya ~ sali ~ hospital
+        me dieron ~ permiso
+        seguir con lo mio
+    """,
+    "resume_not": """
+        ya ~ llegue ~ trabajo|jale
+        ya estoy ~ cansada|harta
+        ya ando ~ mal
+    """,
+    "resume_sure": """
+        ya ~ regrese|volvi
+        lista|listo ~ para|pa ~ seguir|empezar|seguirle
+        de vuelta
+        STARTIT ~ TEXT
+        activenme|reactivenme|sigamos|retomar|reanudar
+        volver a mis
+    """,
+    "resend": """
+        RESENDIT
+        SENDIT ~ vez|nuevo|nuevamente ~
+        SENDIT ~ lista|rutina|EXERNOUN|hoja ~
+        SENDIT ~ otra
+        LOST ~ lista|rutina|papel|mensaje|hoja|texto|todo|ejercicios|msj
+        borro|borre|borraron|perdio ~
+        no ~ llego|llegaron|llega|llegan|recibi|veo|abre|aparece|aparecen|encuentro|carga|guarde|abrio|llegado ~ EXERNOUN|mensaje|lista|rutina|nada|los|texto|hoy|$
+        no ~ me|nos llego|llegaron
+        cual|cuales|que ~ es|son|eran|era ~ EXERNOUN|de hoy|hoy
+        cual|cuales ~ toca|tocan|tengo|hago|son|van|eran|me
+        que ~ ejercicios|rutina|toca|tocan|hago|me ~ hoy|tocan|toca|son|tengo
+        que ~ toca|tocan
+        que ~ hay que hacer
+        que hago hoy
+        me ~ repite|repiten|manda|mandan|pasa|pasan|reenvia|vuelve|da|puede|pueden ~~ lista|rutina|EXERNOUN|mensaje|vez|nuevo|otra
+        otra vez ~ porfis|porfa|lista|mensaje|favor|$
+        la lista ~ favor|hoy|porfa
+        la de hoy ~ porfa
+        no me acuerdo|recuerdo ~ cuales|que|ejercicios|rutina
+        olvide ~ cuales|que ~ ejercicios|eran
+        mensaje de hoy
+        y los de hoy
+        donde ~ lista|ejercicios|rutina
+    """,
+    "resend_not": """
+        se ~ fue
+        borre lo que
+        RESENDIT ~ todo|dos
+        perdi ~ cuenta
+        olvide ~ decir
+    """,
+    "reschedule": """
+        SWITCH ~~ a las #
+        SWITCH ~~ por|a|al|para|en|de ~ WEEKDAY|DAYTIME|mediodia|otro
+        SWITCH ~ hora|horario|dia|dias|horarios
+        cambio|cambiar|cambie ~ de ~ hora|horario|dia|dias
+        mejor|prefiero|preferiria ~ WEEKDAY|DAYTIME|las #
+        mejor|prefiero|preferiria ~~ WEEKDAY|DAYTIME
+        prefiero ~ las #
+        WEEKDAY ~ WEEKDAY ~~ mejor|prefiero|si
+        WEEKDAY|DAYTIME ~ mejor|prefiero
+        los WEEKDAY ~ no
+        puede ser ~ a las|por|en|WEEKDAY|mas
+        pueden|puede|podrian|podria|me ~ mandar|mandarlos|escribir|cambiar|mover|ser|enviar|mandarme ~~ a las|en la|por la|mas|WEEKDAY|mejor|temprano|tarde
+        en lugar|vez de ~~ #|WEEKDAY|DAYTIME|las
+        mandenlos|mandelos|mandenmelos|escribanme|escribame|mandenme|mandeme ~~ #|mediodia|DAYTIME|despues|WEEKDAY
+        muy temprano|tarde ~ llegan|llega|me|mandan
+        otro|otra|otros dia|hora|horario|dias
+        mas temprano|tarde ~ porfa|favor|mensajes|mande|puede|recordatorios
+        no ~ WEEKDAY ~ favor
+        los WEEKDAY ~ tengo|trabajo|dialisis
+        que sea ~ WEEKDAY|DAYTIME|a las
+        me conviene|acomoda|queda ~ mejor
+        reagendar|reprogramar|recorrer
+        hora a las
+    """,
+    "reschedule_not": """
+        otro dia ~ los|$
+        mejor manana ~ los|$
+        en vez de ~ ejercicios|los|eso
+    """,
+    "reschedule_sure": """
+        SWITCH ~ hora|horario|dia|dias
+        SWITCH ~~ WEEKDAY|las #
+        prefiero
+        los WEEKDAY ~ no
+        mandenmelos|mandenlos|mandelos
+        puede ser
+    """,
+}

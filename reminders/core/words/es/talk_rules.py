@@ -1,0 +1,145 @@
+"""Spanish rules for questions, chat, corrections, and who writes.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "question": """
+        ?
+        puedo|debo|tengo que|se puede|deberia|puede ~ hacer|hacerlos|usar|tomar|banar|banarme|ponerme|cargar|apoyarme|ir|comer|salir|nadar|manejar|caminar|poner|seguir|apoyar|descansar|parar|esperar|saltar
+        es normal|malo|bueno|mejor|necesario|peligroso|verdad
+        cuanto|cuantos|cuantas|cuanta|cuando|como|cual|donde|porque|por que ~
+        que hago si|cuando
+        que ~ significa|pasa|es|tan|tipo|tanto|hago
+        una pregunta|duda|consulta
+        pregunta|duda|preguntar
+        quisiera ~ saber|preguntar
+        queria ~ saber|preguntar
+        ganas de saber
+        me puede|pueden ~ decir|llamar|explicar|hablar
+        si ~ debo|puedo|sigo|paro
+        la uso o no
+        con ~ o ~ sin
+        llamenme|llameme|hablenme|hableme
+    """,
+    "question_not": """
+        cuando ~ llueve|camino|subo|me|llegue|salga|termine
+        como ~ #
+        cuando se
+        cual
+        ya cuando
+        tanto|dolor ?
+        q tanto
+    """,
+    "chat": """
+        ^ CHATWORD CHATWORD* $
+        THANKS
+        gracias
+        dios ~ bendiga|cuide|pague|guarde
+        bendiciones
+        que ~ este|tenga|pase ~ bien|dia|noche|semana
+        que dios
+        feliz ~ _
+        buenos|buenas|buen dias|dia|tardes|noches|provecho
+        ta|esta|muy bien|bueno
+        ok|okey|oki|vale|sale|orale|entendido|enterada|enterado|perfecto|excelente ~ $
+        igualmente
+        hasta luego|pronto
+        nos vemos
+        un abrazo
+        saludos
+        usted|ustedes ~ amor|amable|amables|angel|linda|lindas|buena
+        me caen ~ bien
+        jaja|jajaja|jajajaja|jeje|lol $
+        arriba ~ _
+        viva ~ _
+        son ~ buena|un|muy|bien ~ amor|onda|amables
+        como esta|estan
+        cuidese|cuidense
+        que bueno|padre|bonito
+    """,
+    "correction": """
+        perdon|disculpe|disculpa|perdone ,? #
+        perdon|disculpe|disculpa|perdone ~ puse|era|fue|fueron|es|si|quise|no|dije|son|mis
+        corrijo|correccion|corrigo|errata|retracto|rectifico|correcion
+        me equivoque|confundi
+        equivoque
+        quise|queria decir|poner|escribir
+        digo # ~ no
+        digo ,? # $
+        no # sino #
+        no|digo # ~ no # $
+        # no #
+        # ,? no #
+        no ~ es|fue|era|fueron|son #? ,? ~ es|fue|era|sino|fueron #
+        no fue|es|era # ,
+        era # ~ no #
+        fue|fueron|era # ~ no #
+        puse|dije|escribi|mande|conteste|le|ponerle # ~~ era|fue|es|eran|fueron|pero|y
+        puse|dije|escribi ~ que ~ si|no|todo|todos|hice ~~ era|pero|fue
+        dije|puse ~ todo|todos|si|no|done ~~ pero|era|y
+        donde ~ dije|puse
+        dije|puse|escribi ~ # ~~ es|era|fue|eran
+        debe decir
+        olvide|borre|ignore|olvidelo ~ lo ~ que ~ puse|dije|mande|anterior|le|no|de
+        borre|ignore|olvide ~ lo|mensaje|anterior
+        borre lo
+        mensaje ~ anterior|rato|otro|pasado ~~ era|fue|no|olvide|decir|error|mal
+        otro|anterior mensaje|correo
+        hace rato ~~ era|no|fue|dije
+        conte mal
+        fallo la cuenta
+        me fallo
+        se me fue ~ dedo
+        dedo gordo
+        mis dedos
+        por error|equivocacion ~
+        sin querer
+        espere|espera|aguanta ,?
+        ah no
+        no espere|espera
+        retiro lo dicho
+        mejor dicho
+        como le puse|dije
+        no le dije ~ verdad
+        autocorrector
+        yo digo ~ #
+        cambie mi|lo
+        era que no|si
+        le dije que no
+        en realidad
+        al final ~ no|si
+        mal escrito|puesto
+        fe de erratas
+    """,
+    "correction_not": """
+        perdon ~ no pude|hice|tarde|avise|por
+        perdone ~ avise|tarde|por|no
+        disculpe ~ no|tarde|la|las|por|que
+        por error ~ alta
+        baja por error
+        perdi|borre ~ lista|por error
+        olvide ~ hacer|hacerlos
+        espere|espera ~ turno
+        digo pare
+        arrete
+        se me borro
+    """,
+    "self_fix": """
+        digo #|dolor
+        perdon #
+        no espera|espere
+        mejor dicho
+        corrijo
+    """,
+    "helper": """
+        soy ~ hija|hijo|esposo|esposa|nieta|nieto|cuidadora|nuera|sobrina|enfermera
+        mi CLIENTLIKE ~ dice|dijo|hizo|termino|quiere|ya
+        CLIENTLIKE ~ dice|dijo|hizo|ya|termino
+        dice ~ mi ~ CLIENTLIKE
+        dice mi|la|el
+        don|dona _ ya|hizo|termino|dice
+        abuela|abuelita|nana|mami dice|hizo
+        sus ejercicios
+    """,
+}
