@@ -1,0 +1,1 @@
+"""Promises that hold whatever happens in whatever order, tried by a property-testing library's state machine."""
