@@ -24,6 +24,7 @@ class Pain:
     off_scale: bool = False
     spans: list[Span] = field(default_factory=list)
     none_said: bool = False
+    is_stated: bool = False  # the words make the figure pain; else only its place in the reply does
 
 
 def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_report: bool) -> Pain:
@@ -43,6 +44,7 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     result.none_said = bool(none_spans)
     if figures:
         result.value = max(figure.value for figure in figures)
+        result.is_stated = any(figure.stated and figure.value == result.value for figure in figures)
         result.spans = [(figure.at, figure.at + 1) for figure in figures]
         _before_and_after(result, figures, hits)
     elif none_spans and not off_scale:

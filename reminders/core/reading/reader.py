@@ -126,10 +126,12 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     if decision.intent != "opt_out" and answers.is_mere_answer(evidence, choice):
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
     intent, completed = decision.intent, decision.completed
-    if pain.value is not None and pain.value >= SEVERE_FROM:  # whatever else the reply asks or tells
+    tells_session = intent in ("report", "skip", "pain")
+    # A stated rating of 8 counts whatever else the reply asks; a number that stands like a rating only beside a session.
+    if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
-    value = pain.value if intent in ("report", "skip", "pain") or danger.grades else None
+    value = pain.value if tells_session or (danger.grades and pain.is_stated) else None
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
     if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
