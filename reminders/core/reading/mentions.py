@@ -123,7 +123,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         ):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
-    if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars):
+    about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
+    if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
         number = text.values[at + 1]
         if number is not None and 1 <= number <= count and not _is_unit(chars, at + 2, lexicon):
             return [int(number) - 1], at + 2

@@ -82,6 +82,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "# NOT WASWORD? FILL? PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
+    ("pain_level", "PAINISH NOWISH ,? #"),
+    ("pain_level", "# OF PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* #"),
     ("not_number", "NOTNUM FILL? OF? # SET?"),
     ("pain_level", "# RANGE FILL? # FILL* PAINISH"),

@@ -38,7 +38,7 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     ]
     off_scale = numbers.off_scale or any(figure.value > SCALE_TOP for figure in figures)
     figures = [figure for figure in figures if figure.value <= SCALE_TOP]
-    figures = _still_standing(figures, hits, scope)
+    figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"))
     result = Pain(off_scale=off_scale)
     none_spans = _no_pain(hits, scope, asked)
     result.none_said = bool(none_spans)
@@ -73,7 +73,7 @@ def _loose_pains(
     return [at for at in numbers.loose if at in marked and (scope.text.values[at] or 0) <= SCALE_TOP]
 
 
-def _still_standing(figures: list[Figure], hits: Hits, scope: Scope) -> list[Figure]:
+def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_answer: bool) -> list[Figure]:
     """Leave out figures that are taken back, supposed, asked about or another day's."""
     if len(figures) > 1:
         back = {at for s, e in hits.get("num.retracted", ()) for at in range(s, e)}
@@ -85,7 +85,9 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope) -> list[Fig
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
     never = {at for s, e in hits.get("num.never", ()) for at in range(s, e)}
-    figures = [figure for figure in figures if figure.at not in never and not _is_other_time(figure, hits, scope)]
+    figures = [figure for figure in figures if figure.at not in never]
+    current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
+    figures = figures if is_lone_answer and len(figures) == 1 else current
     figures = [figure for figure in figures if not scope.is_asked(figure.at, figure.at + 1)]
     if len(figures) > 1:
         own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]

@@ -126,6 +126,8 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     if decision.intent != "opt_out" and answers.is_mere_answer(evidence, choice):
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
     intent, completed = decision.intent, decision.completed
+    if intent == "report" and pain.value is None and evidence.numbers.loose:
+        pain = evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
     tells_session = intent in ("report", "skip", "pain")
     # A stated rating of 8 counts whatever else the reply asks; a number that stands like a rating only beside a session.
     if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):

@@ -180,12 +180,15 @@ class Scope:
 
     def is_supposed(self, start: int, end: int) -> bool:
         """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
-        return self.is_asked(start, end) or self._has("WOULD", max(self.sentence(start, end)[0], start - 4), start)
+        low = self.sentence(start, end)[0]
+        if self._has("WOULD", max(low, start - 4), start) or self._has("HOPE", max(low, start - 3), start):
+            return True
+        return self.is_asked(start, end)
 
     def is_asked(self, start: int, end: int) -> bool:
         """Tell whether the stretch is feared, stands behind "if" in a question, or is what is asked."""
         low, high = self.sentence(start, end)
-        if self._has("FEAR", max(low, start - 4), start) or self._has("HOPE", max(low, start - 3), start):
+        if self._has("FEAR", max(low, start - 4), start):
             return True
         chars = self.text.signature
         asks = high < len(chars) and chars[high] == QUESTION

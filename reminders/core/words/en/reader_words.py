@@ -66,7 +66,7 @@ CONCEPTS = {
     "OF_SCALE": "of in",
     "EACHWORD": "each apiece per",
     "SIDEBOTH": "both each",
-    "SELFFIX": "wait no actually sorry correction scratch oops mean meant",
+    "SELFFIX": "wait actually sorry correction scratch oops mean meant",
     "AGAIN_": "again",
     "AGAIN": "again then another more",
     "PLUS": "plus",

@@ -131,7 +131,7 @@ CONCEPTS = {
     "UNTIL_WORD": "hasta",
     "RATE": "escala",
     "OF_SCALE": "de del sobre",
-    "SELFFIX": "no perdon digo corrijo espere espera",
+    "SELFFIX": "perdon digo corrijo espere espera",
     "PLUS": "mas",
     "ANOTHER": "otras otros otra otro",
     "THEN": "luego despues",
