@@ -32,7 +32,7 @@ from reminders.wiring import App, sender_of
 GRID_MINUTES = 60  # texts that nobody hurries with come on common minutes, so that fewer moments are lived through
 WORK_HOUR = "09:00"
 ANSWERED_WHO = "answer who"
-JOBS = (tick.SWEEP, tick.PLAN, tick.REVIEW, tick.MORNING, tick.WATCH, tick.ESCALATE)
+JOBS = (tick.SWEEP, tick.PLAN, tick.REVIEW, tick.MORNING, tick.ESCALATE, tick.WATCH)  # the last once a day
 
 
 @dataclass
@@ -49,6 +49,7 @@ class Story:
     entered: int = 0
     arrived: int = 0
     works_at: datetime | None = None
+    watches_at: datetime | None = None
     questions_seen: set[int] = field(default_factory=set)
     sessions_seen: set[int] = field(default_factory=set)
     last_writer: dict[str, int] = field(default_factory=dict)
@@ -96,7 +97,8 @@ class Story:
         sends, pressing, patient = next_due(tx)
         works = [max(pressing, soon)] if pressing is not None else []
         works += [on_grid(max(patient, soon))] if patient is not None else []
-        works += [next_hour(self.now)]
+        self.watches_at = next_hour(self.now)
+        works += [self.watches_at]
         self.works_at = min(works)
         moments = [self.works_at, *([self.pending[0][0]] if self.pending else [])]
         moments += [max(sends, soon)] if sends is not None else []
@@ -137,7 +139,7 @@ class Story:
             digest.run(self.db, self.app.texts, self.now)
         if self.works_at is None or self.works_at > self.now:
             return
-        for job in JOBS:
+        for job in JOBS if self.now == self.watches_at else JOBS[:-1]:
             while job.is_due(tx, self.now) and job.work(tx, self.now):
                 pass
         marks.set_mark(tx, marks.WORKED, at=self.now)
