@@ -30,11 +30,11 @@ def handle(tx: Tx, heard: Heard) -> None:
     clients.last_heard(client, heard.row.received_at)
     consent.confirm(heard)
     warned = judge_danger(tx, heard, client)
+    if "death" in reading.concerns and reading.intent != "opt_out":
+        say_sympathy(tx, heard, client)
+        return
     if reading.intent in CONSENT and not only_resumes(tx, heard, client):
         CONSENT[reading.intent](tx, heard)
-        return
-    if "death" in reading.concerns:
-        say_sympathy(tx, heard, client)
         return
     if heard.row.pictures and not heard.row.text.strip():
         heard.say("said_back", "said_back_picture")
