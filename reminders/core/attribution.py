@@ -103,11 +103,11 @@ def named_holders(text: str, holders: Sequence[Holder]) -> list[Holder]:
     ]
 
 
-def whose(text: str, holders: Sequence[Holder], *, is_answer: bool) -> int | None:
+def whose(text: str, holders: Sequence[Holder], *, is_answer: bool, is_danger: bool = False) -> int | None:
     """Return the client that a reply from a phone belongs to, None when it must be asked.
 
     Hers whom it names; else hers who was asked, when it answers that (`is_answer`); else hers who alone could have
-    sent it, because only from her an answer is awaited.
+    sent it, because only from her an answer is awaited. A danger sign without a name may be anybody's.
     """
     if len(holders) == 1:
         return holders[0].client_id
@@ -117,5 +117,7 @@ def whose(text: str, holders: Sequence[Holder], *, is_answer: bool) -> int | Non
     asked = [holder for holder in holders if holder.was_asked]
     if is_answer and len(asked) == 1:
         return asked[0].client_id
+    if is_danger:
+        return None
     awaited = [holder for holder in holders if holder.awaits]
     return awaited[0].client_id if len(awaited) == 1 else None

@@ -212,7 +212,8 @@ def settle_whose(tx: Tx, heard: Heard) -> None:
         return
     is_answer = heard.question is not None and how_it_closes(heard.reading, heard.question.kind) == "answered"
     known = heard.row.client_id  # asked and answered: it is read again as hers
-    chosen = known or whose(heard.row.text, holders(tx, heard), is_answer=is_answer)
+    is_danger = bool(heard.reading.red_flags)
+    chosen = known or whose(heard.row.text, holders(tx, heard), is_answer=is_answer, is_danger=is_danger)
     heard.client = next((client for _, client in heard.people if client.id == chosen), None)
     if heard.client is not None and heard.client.id != first.id:
         read(tx, heard, heard.client)

@@ -132,3 +132,14 @@ WHOSE = {
 @pytest.mark.parametrize(("text", "holders", "is_answer", "expected"), WHOSE.values(), ids=WHOSE)
 def test_a_reply_from_a_phone_is_hers(text: str, holders: list[Holder], is_answer: bool, expected: int | None) -> None:
     assert whose(text, holders, is_answer=is_answer) == expected
+
+
+def test_a_danger_sign_without_a_name_may_be_anybodys_even_when_one_alone_is_awaited() -> None:
+    couple = [
+        Holder(1, ("Ana Ruiz", "Ana"), awaits=True, was_asked=False),
+        Holder(2, ("Hugo Ruiz", "Hugo"), awaits=False, was_asked=False),
+    ]
+
+    assert whose("I fell in the kitchen", couple, is_answer=False, is_danger=True) is None
+    assert whose("all done", couple, is_answer=False) == 1
+    assert whose("Hugo fell in the kitchen", couple, is_answer=False, is_danger=True) == 2
