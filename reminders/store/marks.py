@@ -1,11 +1,13 @@
 """Named values that processes share: the newest instant worked through, heartbeats, the pace, leases on jobs."""
 
 from datetime import datetime, timedelta
+from typing import Any
 
-from sqlalchemy import text
-from sqlmodel import col, select, update
+from sqlalchemy import or_, text
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlmodel import SQLModel, col, update
 
-from reminders.store.db import Tx
+from reminders.store.db import Tx, is_postgres
 from reminders.store.tables import Lease, Mark
 
 WORKED = "worked through"
@@ -18,13 +20,19 @@ def mark(tx: Tx, name: str) -> Mark | None:
 
 
 def set_mark(tx: Tx, name: str, at: datetime | None = None, value: str = "") -> None:
-    """Set a mark."""
+    """Set a mark; of two processes that set one for the first time neither fails."""
     found = tx.get(Mark, name)
     if found is None:
-        tx.add(Mark(name=name, at=at, value=value))
-    else:
-        found.at, found.value = at, value
+        fresh = insert_into(tx, Mark).values(name=name, at=at, value=value)
+        tx.execute(fresh.on_conflict_do_update(index_elements=["name"], set_={"at": at, "value": value}))
+        return
+    found.at, found.value = at, value
     tx.flush()
+
+
+def insert_into(tx: Tx, table: type[SQLModel]) -> Any:
+    """Return the dialect's INSERT, which knows what to do with a row that is there already."""
+    return (postgresql if is_postgres(tx) else sqlite).insert(table)
 
 
 def worked_through(tx: Tx) -> datetime | None:
@@ -49,18 +57,15 @@ def set_pace(tx: Tx, free_at: float) -> None:
 
 
 def take_lease(tx: Tx, job: str, holder: str, now: datetime, seconds: int) -> bool:
-    """Take or keep the lease on a job; False while another holder's lease runs."""
-    found = tx.exec(select(Lease).where(Lease.job == job).with_for_update()).first()
+    """Take or keep the lease on a job; False while another holder's lease runs. One statement, so that one wins."""
     until = now + timedelta(seconds=seconds)
-    if found is None:
-        tx.add(Lease(job=job, holder=holder, until_at=until))
-        tx.flush()
-        return True
-    if found.holder != holder and found.until_at > now:
-        return False
-    found.holder, found.until_at = holder, until
-    tx.flush()
-    return True
+    fresh = insert_into(tx, Lease).values(job=job, holder=holder, until_at=until)
+    taken = fresh.on_conflict_do_update(
+        index_elements=["job"],
+        set_={"holder": holder, "until_at": until},
+        where=or_(col(Lease.holder) == holder, col(Lease.until_at) <= now),
+    )
+    return tx.execute(taken.returning(col(Lease.job))).first() is not None
 
 
 def end_lease(tx: Tx, job: str, holder: str, now: datetime) -> None:

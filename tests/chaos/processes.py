@@ -8,6 +8,7 @@ import logging
 import multiprocessing
 import os
 import signal
+import subprocess
 import sys
 import threading
 from collections.abc import Iterator, Mapping
@@ -129,3 +130,8 @@ def serve(env: Mapping[str, str], log: str, port: int) -> None:
     complain_to(log)
     os.environ.update(env)
     program.main(["serve", "--no-scheduler", "--port", str(port)])
+
+
+def command(words: list[str], env: Mapping[str, str]) -> subprocess.Popen[bytes]:
+    """Start the program itself, as an operator does."""
+    return subprocess.Popen([sys.executable, "-m", "reminders", *words], env={**os.environ, **env})
