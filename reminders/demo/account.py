@@ -37,6 +37,7 @@ from reminders.texts_said import said_date, said_time
 
 MOST_TOLD, FIRST_TOLD = 6, 2  # texts of one client that the account tells; the first plain ones among them
 PLAIN = ("report", "skip", "chat", "settling", "written")
+EVERYDAY = (*PLAIN, "pain", "unclear", "asked who")
 ANSWERS = ("thanks", "ask", "said_back", "started", "stopped", "help", "danger", "stop_level", "resend", "sympathy")
 
 
@@ -207,11 +208,18 @@ def by_client(rows: Any) -> defaultdict[int, list[Any]]:
 
 
 def telling(wrote: Sequence[InboundRow], alerted: set[int | None]) -> list[InboundRow]:
-    """Return the texts that say most of a client: first the ones that led to something, then her first plain ones."""
-    led = [row for row in wrote if row.id in alerted or is_telling(row)]
-    plain = [row for row in wrote if row not in led][:FIRST_TOLD]
-    chosen = sorted([*plain, *led], key=lambda row: (row.id not in alerted, row not in plain, row.id))[:MOST_TOLD]
-    return sorted(chosen, key=lambda row: row.id or 0)
+    """Return the texts that say most of a client, in the order written: what raised an alert before all else."""
+    plain = {row.id for row in [row for row in wrote if not is_telling(row)][:FIRST_TOLD]}
+    ranked = sorted(wrote, key=lambda row: (row.id not in alerted, not_rare(row), row.id not in plain, row.id or 0))
+    told = [row for row in ranked if row.id in alerted or row.id in plain or is_telling(row)][:MOST_TOLD]
+    return sorted(told, key=lambda row: row.id or 0)
+
+
+def not_rare(row: InboundRow) -> bool:
+    """Return whether a text is of an everyday kind: a report, thanks, an answer to a question of ours."""
+    reading = row.reading or {}
+    everyday = row.outcome in EVERYDAY or row.outcome.startswith("answer ")
+    return everyday and not (reading.get("red_flags") or reading.get("concerns") or reading.get("correction"))
 
 
 def is_telling(row: InboundRow) -> bool:

@@ -75,7 +75,11 @@ class Story:
         self.tell(self.now)
 
     def happen(self, sender: deliver.Sender) -> datetime | None:
-        """Let everything of this instant happen, in one transaction; return when something happens next."""
+        """Let everything of this instant happen; return when something happens next.
+
+        What is heard, done and worked through is one transaction, what is sent another: right before a message is
+        handed over, consent, holds and pauses are read as they are committed.
+        """
         with self.db.moment() as tx:
             known = [*tx.exec(CLINICS), *tx.exec(MEMBERS)]  # kept, so that flows find them without asking
             texts, acts = self.taken()
@@ -84,14 +88,21 @@ class Story:
                 act(tx, self.now)
             self.work(tx)
             waits = outbox.next_due_at(tx)
-            if waits is not None and waits <= self.now:
-                self.reach(tx, send(sender))
-            for at, act in self.care.look(tx, self.now):
-                self.enter(max(at, self.now), act)
+            next_at = self.look_ahead(tx)
             assert known
-            return self.next_moment(tx)
+        if waits is None or waits > self.now:
+            return next_at
+        with self.db.moment() as tx:
+            self.reach(tx, send(sender))
+            return self.look_ahead(tx)
 
-    def next_moment(self, tx: Tx) -> datetime | None:
+    def look_ahead(self, tx: Tx) -> datetime:
+        """Let the staff see what is new, and return when something happens next."""
+        for at, act in self.care.look(tx, self.now):
+            self.enter(max(at, self.now), act)
+        return self.next_moment(tx)
+
+    def next_moment(self, tx: Tx) -> datetime:
         """Return when something happens next; what has come due already happens a minute later."""
         soon = self.now + timedelta(minutes=1)
         sends, pressing, patient = next_due(tx)

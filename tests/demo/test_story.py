@@ -2,16 +2,16 @@ from datetime import timedelta
 from pathlib import Path
 
 import pytest
-from sqlmodel import select
+from sqlmodel import col, select
 
-from reminders.demo import account, building
+from reminders.demo import account, building, story
 from reminders.demo.checks import checks
 from reminders.demo.people import PEOPLE
 from reminders.demo.story import Story, on_grid
 from reminders.errors import BadInput
 from reminders.store import marks, record, schema
 from reminders.store.db import Database
-from reminders.store.tables import Alert, Client, Clinic, ExerciseSession, InboundRow
+from reminders.store.tables import Alert, Client, Clinic, ExerciseSession, InboundRow, Outbound
 from tests.conftest import NOW
 from tests.demo.conftest import CLIENTS
 
@@ -119,3 +119,16 @@ def test_common_moments_come_once_an_hour_and_never_before() -> None:
 
     assert len(moments) == 4
     assert all(on_grid(NOW + timedelta(minutes=minutes)) >= NOW + timedelta(minutes=minutes) for minutes in range(180))
+
+
+def test_who_starts_by_herself_is_welcomed_and_reminded(tmp_path: Path) -> None:
+    made = story.begin(tmp_path / "demo.db", PEOPLE[-1:], 1, 3, 8000)
+    made.live()
+
+    with made.db.read() as tx:
+        sent = tx.exec(select(Outbound.kind).where(Outbound.state == "accepted").order_by(col(Outbound.id))).all()
+        client = tx.exec(select(Client)).one()
+    made.db.close()
+
+    assert client.state == "active"
+    assert [kind for kind in sent if kind in ("welcome", "reminder")][:2] == ["welcome", "reminder"]
