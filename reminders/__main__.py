@@ -1,4 +1,5 @@
-"""The commands of the outer contract: parses the words, hands over to a module of `commands`, turns errors into exit codes."""
+"""The commands of the outer contract: parses the words, hands over to a module of `commands`, turns errors into exit
+codes."""
 
 import argparse
 import importlib

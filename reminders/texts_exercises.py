@@ -13,7 +13,7 @@ from typing import Any
 from reminders.core.dose_words import in_short, in_words, session_line
 from reminders.core.library import LIBRARY
 from reminders.core.programs import SessionItem
-from reminders.texts import templates_folder
+from reminders.texts_folder import templates_folder
 
 # The tables of a file that are no exercise.
 _TABLES = ("phrases", "patterns", "precautions", "effects", "reasons", "programs")

@@ -52,7 +52,12 @@ def run(args: argparse.Namespace) -> int:
         else:
             clinic = the_clinic(tx, args.clinic)
         changed = apply(tx, clinic, args, now)
-        shown: dict[str, Any] = {"id": clinic.id, "name": clinic.name, "phone": clinic.phone, "time_zone": clinic.time_zone}
+        shown: dict[str, Any] = {
+            "id": clinic.id,
+            "name": clinic.name,
+            "phone": clinic.phone,
+            "time_zone": clinic.time_zone,
+        }
         shown |= {"hours": clinic.hours, "window": clinic.window, "changed": sorted(changed)}
     if args.json:
         print_json(shown)

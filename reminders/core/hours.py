@@ -29,11 +29,13 @@ class Hours:
     def next_opening(self, now: datetime) -> datetime | None:
         """Return the next instant after now at which the clinic opens; None when it never does."""
         local = now.astimezone(zone_of(self.time_zone)).date()
-        for offset in range(0, 60):
+        for offset in range(60):
             day = local + timedelta(days=offset)
             if day in self.closed:
                 continue
-            starts = [at_local(day, opens, self.time_zone) for weekday, opens, _ in self.spans if weekday == day.weekday()]
+            starts = [
+                at_local(day, opens, self.time_zone) for weekday, opens, _ in self.spans if weekday == day.weekday()
+            ]
             later = [start for start in sorted(starts) if start > now]
             if later:
                 return later[0]

@@ -1,4 +1,5 @@
-"""How fast texts may leave: parts a second, shared by all processes through one number that the database keeps. Pure."""
+"""How fast texts may leave: parts a second, shared by all processes through one number that the database keeps.
+Pure."""
 
 from dataclasses import dataclass
 

@@ -15,7 +15,8 @@ SCOPES = {
 
 
 def read_scopes(text: str) -> tuple[str, ...]:
-    """Return the scopes that a text names, joined by spaces, commas or plus signs; raises ValueError for an unknown one."""
+    """Return the scopes that a text names, joined by spaces, commas or plus signs; raises ValueError for an unknown
+    one."""
     names = text.replace(",", " ").replace("+", " ").split()
     unknown = [name for name in names if name not in SCOPES]
     if unknown:

@@ -10,6 +10,7 @@ from sqlmodel import col, select
 
 from reminders.core.attribution import Holder, named_holders
 from reminders.core.decide import ABOUT_A_SESSION
+from reminders.core.rules.danger import falls_counted
 from reminders.core.schedule import client_day, local_date, week_of
 from reminders.flows import alert, consent, pause, questions, say
 from reminders.flows.understand import Heard
@@ -56,9 +57,11 @@ def offer(tx: Tx, heard: Heard, client: Client, choice: Any) -> None:
 
 def falls(tx: Tx, heard: Heard, client: Client, choice: Any) -> None:
     """Tell the therapist today of any fall counted; none is only kept."""
-    count = number_of(choice)
-    if count:
-        alert.raise_alert(tx, heard.clinic, client, "falls_counted", "today", {"count": count}, heard.now)
+    since = str((heard.question.details if heard.question else {}).get("since") or client.active_on or "")
+    finding = falls_counted(number_of(choice) or 0, since)
+    if finding is not None:
+        because = {"form": finding.form, "values": dict(finding.because), "inbound": heard.row.id}
+        alert.raise_alert(tx, heard.clinic, client, finding.rule, finding.level, because, heard.now)
     heard.say("said_back", "said_back_noted")
 
 

@@ -12,7 +12,7 @@ from reminders.core.reading.intent import Evidence
 from reminders.core.reading.model import Reading
 from reminders.core.reading.tokens import Text
 
-SURE = 0.9  # below this a reading would be a guess
+SURE = 0.95  # below this a reading would be a guess
 _SHORT = 2  # words of an answer that hardly says more than itself
 _MOST = 31  # a count of falls or days above this is none
 _NAME = re.compile(r"[^\W\d_](?:[^\W\d_]|['’-])*")
@@ -116,8 +116,10 @@ def _name(text: Text, evidence: Evidence) -> str | None:
 
 def ask_of(evidence: Evidence, reading: Reading, decision: Decision) -> str | None:
     """Return what must be asked: a reading that would be a guess asks."""
-    if reading.danger or reading.intent == "opt_out" or reading.choice is not None:
+    if reading.intent == "opt_out" or reading.choice is not None:
         return None
+    if reading.danger:  # what was said of the session is asked once she is safe; her danger sign waits for nothing
+        return "amount" if min(decision.intent_sureness, decision.completed_sureness) < SURE else None
     if evidence.pain.off_scale and reading.pain is None:
         return "pain"
     if reading.intent == "unclear":

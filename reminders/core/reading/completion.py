@@ -4,6 +4,7 @@ Groups of exercises ("everything but the wall", "the first three", "the rest no"
 """
 
 from collections.abc import Sequence
+
 from reminders.core.reading.exercises import line_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.model import ExerciseDone, SessionExercise
@@ -32,12 +33,14 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
 
 
 def _add_in_order(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
-    """Read as many doses, or as many yeses and noes, as there are exercises as theirs: "2x10 2x8 2x12 2x20", "y y y n"."""
+    """Read as many doses, or as many yeses and noes, as there are exercises as theirs: "2x10 2x8 2x12 2x20", "y y y
+    n"."""
     told, count = evidence.told, len(session)
     doses = [one for one in evidence.numbers.amounts if one.kind == "amount" and one.sets is not None]
     if count > 2 and len(doses) == count and len({(one.sets, one.reps) for one in doses}) > 1:
         told.by_exercise = tuple(
-            line_of(exercise, dose) for exercise, dose in zip(session, sorted(doses, key=lambda one: one.start), strict=True)
+            line_of(exercise, dose)
+            for exercise, dose in zip(session, sorted(doses, key=lambda one: one.start), strict=True)
         )
         told.sets = told.reps = None
         return

@@ -73,7 +73,11 @@ def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[S
 def _holds(span: Span, flag: str, scope: Scope, danger: Danger) -> bool:
     """Tell whether the words hold for this client, now; a wish to die is one even when it is only supposed."""
     start, end = span
-    if scope.is_denied(start, _CRISIS_REACH if flag == "crisis" else None) or (flag != "crisis" and scope.is_supposed(start, end)) or scope.is_past(start, end):
+    if (
+        scope.is_denied(start, _CRISIS_REACH if flag == "crisis" else None)
+        or (flag != "crisis" and scope.is_supposed(start, end))
+        or scope.is_past(start, end)
+    ):
         return False
     whose = "self" if flag == "crisis" and scope.names_writer(start, end) else scope.whose(start, end)
     if whose == "other":
@@ -104,7 +108,8 @@ def _caught(span: Span, hits: Hits, scope: Scope) -> bool:
 def _grade(flag: str, spans: list[Span], hits: Hits, scope: Scope) -> str:
     """Return how pressing a sign is.
 
-    Call-now kinds: chest or breathing, nerve or bladder with stroke words, fainted, head hit, cannot get up or stand. An
+    Call-now kinds: chest or breathing, nerve or bladder with stroke words, fainted, head hit, cannot get up or
+    stand. An
     older fall without injury, and dizziness on standing that is over, are for today. All else is urgent.
     """
     if flag in CALL_NOW:

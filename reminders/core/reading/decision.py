@@ -55,7 +55,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
 
 
 def _suspected(verdict: Verdict) -> str | None:
-    """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost sign."""
+    """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost
+    sign."""
     if verdict.name != NO_DANGER:
         return verdict.name
     return verdict.runner_up if verdict.sureness < CALM_FROM else None

@@ -126,7 +126,9 @@ class Teller:
 
     def _give_lone(self, free: list[Amount]) -> list[Amount]:
         """Give a lone amount to the one exercise that was done: "only the wall ones. 2 times 8"."""
-        done = [told for told in self._told if told.status == "done" or (told.amount is not None and told.status is None)]
+        done = [
+            told for told in self._told if told.status == "done" or (told.amount is not None and told.status is None)
+        ]
         names = {told.mention.exercise for told in done}
         if len(names) != 1 or len(free) != 1 or len(self._told) != len(done):
             return free
@@ -168,8 +170,8 @@ class Teller:
     def _give_statuses(self) -> None:
         """Give each word of done or not done to the names it stands with.
 
-        Some words lead on to names ("did", "skipped", "all but"), some close them ("rows yes"), most do either; which it
-        is shows in whether the first such word stands before the first name.
+        Some words lead on to names ("did", "skipped", "all but"), some close them ("rows yes"), most do either; which
+        it is shows in whether the first such word stands before the first name.
         """
         marks = self._status_marks()
         if not self._told:
@@ -253,8 +255,10 @@ class Teller:
     def _reaches(self, start: int, end: int) -> bool:
         """Tell whether a word of done or not done closes the names before it."""
         between = self._chars[start:end]
-        return len(between) <= 12 and not any(char in _ENDS for char in between) and not any(
-            self._lexicon.is_in("BUT", char) for char in between
+        return (
+            len(between) <= 12
+            and not any(char in _ENDS for char in between)
+            and not any(self._lexicon.is_in("BUT", char) for char in between)
         )
 
     def _governs(self, start: int, end: int) -> bool:

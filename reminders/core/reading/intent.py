@@ -75,8 +75,10 @@ class Evidence:
         if scope.is_supposed(start, end):
             return False
         low, high = scope.sentence(start, end)
-        if high < len(self.signature) and self.signature[high] == QUESTION and any(
-            lexicon.is_in("QUESTIONER", char) for char in self.signature[low : low + 4]
+        if (
+            high < len(self.signature)
+            and self.signature[high] == QUESTION
+            and any(lexicon.is_in("QUESTIONER", char) for char in self.signature[low : low + 4])
         ):
             return False
         return scope.whose(start, end) != "other" or any(lexicon.is_in("I", c) for c in self.signature[low:start])
@@ -127,9 +129,10 @@ def _stranger(evidence: Evidence) -> str | None:
 def _answer(evidence: Evidence) -> str | None:
     """A bare answer to what was asked."""
     asked = evidence.asked
-    if asked in ("pain", "settling") and (evidence.pain.value is not None or evidence.pain.off_scale):
-        if not evidence.has("skip") and not evidence.told.by_exercise and not _is_report(evidence):
-            return "pain"
+    rated = evidence.pain.value is not None or evidence.pain.off_scale
+    tells = evidence.has("skip") or evidence.told.by_exercise or _is_report(evidence)
+    if asked in ("pain", "settling") and rated and not tells:
+        return "pain"
     if asked == "amount":
         if evidence.has("amount_unknown"):
             return "report"
@@ -184,9 +187,9 @@ def _session(evidence: Evidence) -> str | None:
     statements = [one for one in told.by_exercise if one.completed != "none"]
     done = evidence.done()
     skip = [span for span in evidence.spans("skip") if not evidence.scope.is_supposed(*span)]
-    if evidence.has("later") and not evidence.has("tomorrow") and not _clearly_done(evidence, done, statements):
-        if not evidence.asks() or evidence.has("later_sure"):
-            return "later"
+    ahead = evidence.has("later") and not evidence.has("tomorrow")
+    if ahead and (not evidence.asks() or evidence.has("later_sure")) and not _clearly_done(evidence, done, statements):
+        return "later"
     if statements:
         return "report"
     question = evidence.asks() and evidence.has("question")
@@ -205,9 +208,12 @@ def _session(evidence: Evidence) -> str | None:
 
 def _clearly_done(evidence: Evidence, done: list[Span], statements: Sequence[object]) -> bool:
     """Tell whether something is done already, whatever is still to come."""
-    return bool(statements) or bool(evidence.told.amounts) or bool(
-        [span for span in done if not any(s <= span[0] < e for s, e in evidence.spans("later"))]
-    ) or evidence.has("part")
+    return (
+        bool(statements)
+        or bool(evidence.told.amounts)
+        or bool([span for span in done if not any(s <= span[0] < e for s, e in evidence.spans("later"))])
+        or evidence.has("part")
+    )
 
 
 def _skip_prevails(evidence: Evidence, skip: list[Span], done: list[Span]) -> bool:

@@ -83,7 +83,9 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
         certain = text.raw[at] not in lexicon.letter_words
-        telling = after in STOP + COMMA or any(lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD"))
+        telling = after in STOP + COMMA or any(
+            lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
+        )
         telling = telling or lexicon.is_in("STATUS_BEFORE", before)
         if (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
@@ -118,9 +120,9 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         if number is not None and 1 < number < count and not _is_unit(chars, at + 2, lexicon):
             size = int(number)
             return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
-        if (lexicon.is_in("ONE_OR_PART", following) or following in STOP + COMMA or lexicon.is_in("STATUS", following)) and (
-            -1 <= place <= count
-        ):
+        if (
+            lexicon.is_in("ONE_OR_PART", following) or following in STOP + COMMA or lexicon.is_in("STATUS", following)
+        ) and (-1 <= place <= count):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
@@ -144,11 +146,18 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[l
     here = at
     while here < len(text.words):
         value = text.values[here]
-        if value is None or not text.raw[here].isdigit() or not 1 <= value <= count or (numbers and value <= numbers[-1]):
+        if (
+            value is None
+            or not text.raw[here].isdigit()
+            or not 1 <= value <= count
+            or (numbers and value <= numbers[-1])
+        ):
             break
         numbers.append(int(value))
         here += 1
-        while here < len(text.words) and (text.signature[here] == COMMA or lexicon.is_in("JOINAND", text.signature[here])):
+        while here < len(text.words) and (
+            text.signature[here] == COMMA or lexicon.is_in("JOINAND", text.signature[here])
+        ):
             here += 1
     if len(numbers) < 3 or _is_unit(text.signature, here, lexicon):
         return [], at

@@ -66,7 +66,8 @@ LONGEST = 4000
 
 
 def fold(text: str) -> str:
-    """Return the text in plain ASCII: lower case, no accents, emoji as the words emojiyes, emojino, emojisad, emojismile."""
+    """Return the text in plain ASCII: lower case, no accents, emoji as the words emojiyes, emojino, emojisad,
+    emojismile."""
     text = text[:LONGEST].lower()
     if not text.isascii():
         text = text.translate(_LETTER_TABLE)

@@ -138,7 +138,9 @@ def body_part(scope: Scope, spans: list[Span]) -> str | None:
     near = spans[0][0] if spans else parts[0]
     at = min(parts, key=lambda place: abs(place - near))
     start = at
-    while start and text.signature[start - 1] not in STOP + COMMA and lexicon.is_in("BODYSIDE", text.signature[start - 1]):
+    while (
+        start and text.signature[start - 1] not in STOP + COMMA and lexicon.is_in("BODYSIDE", text.signature[start - 1])
+    ):
         start -= 1
     end = at + 1
     while end < len(text.words) and lexicon.is_in("BODYSIDE", text.signature[end]):

@@ -53,10 +53,7 @@ class Rule:
 
     def may_hold(self, present: set[str]) -> bool:
         """Tell whether a text of these signatures, the rarest needed one among them, could hold the rule."""
-        for some in self.others:
-            if some.isdisjoint(present):
-                return False
-        return True
+        return all(not some.isdisjoint(present) for some in self.others)
 
 
 def literals(source: str) -> Iterator[str]:

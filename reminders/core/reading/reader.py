@@ -35,7 +35,9 @@ class Read:
         said = self.evidence.scope.text.said
         spans = _spans(self.evidence, self.reading)
         return {
-            name: "; ".join(dict.fromkeys(said(*span) for span in sorted(places))) for name, places in spans.items() if places
+            name: "; ".join(dict.fromkeys(said(*span) for span in sorted(places)))
+            for name, places in spans.items()
+            if places
         }
 
 
@@ -129,7 +131,8 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     if intent == "report" and pain.value is None and evidence.numbers.loose:
         pain = evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
     tells_session = intent in ("report", "skip", "pain")
-    # A stated rating of 8 counts whatever else the reply asks; a number that stands like a rating only beside a session.
+    # A stated rating of 8 counts whatever else the reply asks; a number that stands like a rating only beside a
+    # session.
     if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)

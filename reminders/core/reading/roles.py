@@ -203,7 +203,7 @@ def _list(numbers: Numbers, start: int, end: int, places: list[int], values: lis
 
 
 def _de_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """"Dos de diez" is two sets of ten; alone after the pain question it is two out of ten."""
+    """ "Dos de diez" is two sets of ten; alone after the pain question it is two out of ten."""
     sets, reps = values[0], values[1]
     if numbers.asks_pain and reps == SCALE_TOP:
         return _pain(numbers, start, end, places[:1], values[:1], exercises)
@@ -212,33 +212,31 @@ def _de_amount(numbers: Numbers, start: int, end: int, places: list[int], values
     return _amount(numbers, start, end, sets, reps)
 
 
-def _not_number(
-    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
-) -> bool:
-    """"2 sets, not 3": a number denied beside another one counts for nothing."""
+def _not_number(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "2 sets, not 3": a number denied beside another one counts for nothing."""
     others = sum(char == USED for char in numbers.signature)
     return bool(others) and not numbers.asks_pain
 
 
 def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """"Knee at 4", "call it a 4": pain when it fits the scale."""
+    """ "Knee at 4", "call it a 4": pain when it fits the scale."""
     return max(values) <= SCALE_TOP and _pain(numbers, start, end, places, values, exercises)
 
 
 def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """"At 4" is an hour, unless a rating was asked for."""
+    """ "At 4" is an hour, unless a rating was asked for."""
     return not numbers.asks_pain
 
 
 def _ex_two(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """"Hinge 2 10" is two sets of ten, "chair: 10, 10" two sets."""
+    """ "Hinge 2 10" is two sets of ten, "chair: 10, 10" two sets."""
     if values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS:
         return _amount(numbers, start, end, values[0], values[1])
     return _pair(numbers, start, end, places, values, exercises)
 
 
 def _frac_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """"1/2 heel" is one of two sets, "12/12" two sets of twelve."""
+    """ "1/2 heel" is one of two sets, "12/12" two sets of twelve."""
     second = [numbers.second[at] or 0.0 for at in places]
     if values[0] >= _FEWEST_REPS:
         return _pair(numbers, start, end, places, [values[0], second[0]], exercises)
@@ -247,7 +245,7 @@ def _frac_sets(numbers: Numbers, start: int, end: int, places: list[int], values
 
 def _count_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "3 of the 4" counts exercises when the session has four."""
-    if len(values) < 2 or values[1] != exercises or values[0] > values[1]:  # noqa: PLR2004
+    if len(values) < 2 or values[1] != exercises or values[0] > values[1]:
         return False
     numbers.counts.append((start, int(values[0]), exercises))
     return True

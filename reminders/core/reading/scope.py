@@ -73,7 +73,9 @@ class Scope:
             return False
         following = chars[at + 1] if at + 1 < len(chars) else ""
         return (
-            following == COMMA or self.lexicon.is_in("ANSWER_SUBJECT", following) or self.lexicon.is_in("VERB_PAST", following)
+            following == COMMA
+            or self.lexicon.is_in("ANSWER_SUBJECT", following)
+            or self.lexicon.is_in("VERB_PAST", following)
         )
 
     def _is_twice_denied(self, at: int) -> bool:
@@ -88,7 +90,7 @@ class Scope:
     def whose(self, start: int, end: int) -> str:
         """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
         chars, lexicon = self.text.signature, self.lexicon
-        low, high = self.sentence(start, end)
+        low, _high = self.sentence(start, end)
         if self._owned_by_other(start, end) or self._led_by_unknown(start, end) or self._told_after(end):
             return "other"
         if start and self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
@@ -112,14 +114,16 @@ class Scope:
         return "self"
 
     def _led_by_unknown(self, start: int, end: int) -> bool:
-        """Tell whether a noun that we do not know does it: "my tenant fell"; not when "I" or a part of her body is told."""
+        """Tell whether a noun that we do not know does it: "my tenant fell"; not when "I" or a part of her body is
+        told."""
         chars = self.text.signature
         if start < 2 or chars[start - 1] != UNKNOWN or not self._has("OWNERMARK", start - 2, start - 1):
             return False
         return not (self._has("I", start, end) or self._has("BODY", start, end))
 
     def _governs(self, at: int, start: int) -> bool:
-        """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a verb."""
+        """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a
+        verb."""
         lexicon, chars = self.lexicon, self.text.signature
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
             return True
@@ -159,7 +163,8 @@ class Scope:
         return self._has("I", start, end)
 
     def _clientlike(self, at: int) -> str:
-        """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of the writer."""
+        """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of
+        the writer."""
         chars, lexicon = self.text.signature, self.lexicon
         if self.helper:
             return "client"

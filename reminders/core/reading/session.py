@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from reminders.core.reading.lexicon import Lexicon, one_off
-from reminders.core.reading.normal import fold
 from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.normal import fold
 from reminders.core.reading.tokens import Text
 from reminders.errors import BadInput
 
@@ -19,7 +19,9 @@ _DOSE = re.compile(
     r"(?P<sides>(each|per|cada|por)\s+(side|leg|arm|hand|lado|pierna|brazo|mano))?$",
     re.IGNORECASE,
 )
-_SMALL = frozenset("a an the of to and on de la el los las en con y por un una".split())
+_SMALL = frozenset(
+    ["a", "an", "the", "of", "to", "and", "on", "de", "la", "el", "los", "las", "en", "con", "y", "por", "un", "una"]
+)
 _FUZZY_FROM = 4
 
 

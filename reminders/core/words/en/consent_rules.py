@@ -8,6 +8,12 @@ RULES = {
         ^ STOPKEY $
         ^ STOPKEY STOPKEY+ $
         ^ STOPKEY ,|.
+        ^ STOPKEY i|my|we|ive|im
+        no TEXTNOUN|texts|messages
+        leave me|us be|alone
+        do not|dont reply|respond|write
+        no more beeps|pings|buzzing|notifications|of
+        lose this|my|the number
         ^ opt out
         opt ~ out
         optout|unsubscribe|stopall|unsub|unsuscribe|revoke

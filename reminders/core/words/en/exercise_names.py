@@ -29,4 +29,14 @@ ALIASES = {
     "pull-apart": "pull apart; pullapart; band?",
     "heel-toe walk": "heel toe walk; heel to toe; tandem walk; line walk",
 }
-ORDINALS = {"first": 1, "top": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "last": -1, "bottom": -1}
+ORDINALS = {
+    "first": 1,
+    "top": 1,
+    "second": 2,
+    "third": 3,
+    "fourth": 4,
+    "fifth": 5,
+    "sixth": 6,
+    "last": -1,
+    "bottom": -1,
+}

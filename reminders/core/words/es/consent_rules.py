@@ -12,6 +12,7 @@ RULES = {
         ^ STOPKEY $
         ^ STOPKEY STOPKEY+ $
         ^ STOPKEY ,|.
+        ^ stop|alto|pare|paren me|yo|ya|mi
         ^ stop|alto|baja|cancelar|cancele|pare|paren TEXTNOUN|mensajes|porfa|por|ya|esto|a
         ^ baja ~ favor|porfa
         ^ STOPKEY por favor

@@ -103,7 +103,7 @@ CONCEPTS = {
     "ONTO": "encima",
     "REFLEXIVE": "se",
     "NEW_CLAUSE": "ando estoy tengo siento me he voy quiero traigo senti sentí",
-        "OBJECT_MARK": "con a al para de del por cuidar cuidando cargando lleve visitar ver",
+    "OBJECT_MARK": "con a al para de del por cuidar cuidando cargando lleve visitar ver",
     "RELATIVE": "que quien",
     "ASKS": "debo puedo hago llamo hablo paro sigo aviso marco deberia",
     "HAPPENED": "me se tuve dio senti senti siento",

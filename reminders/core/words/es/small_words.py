@@ -70,7 +70,17 @@ NUMBERS = {
     "treinta": 30, "cuarenta": 40, "cincuenta": 50, "sesenta": 60, "setenta": 70, "ochenta": 80, "noventa": 90,
     "sinco": 5, "ceis": 6, "cuatr": 4, "dosee": 12, "dies": 10, "dose": 12, "beinte": 20, "trez": 3, "sero": 0,
 }  # fmt: skip
-NEAR_NUMBERS = {"ambas": 2, "ambos": 2, "par": 2, "primera": 1, "primer": 1, "sola": 1, "solo": 1, "doz": 2, "segunda": 2}
+NEAR_NUMBERS = {
+    "ambas": 2,
+    "ambos": 2,
+    "par": 2,
+    "primera": 1,
+    "primer": 1,
+    "sola": 1,
+    "solo": 1,
+    "doz": 2,
+    "segunda": 2,
+}
 COMMON = frozenset(
     "el la los las de que y en un una por con para se lo me mi no si es como mas pero sus le ya o este porque esta"
     " cuando muy sin sobre tambien hasta hay donde quien desde todo nos durante todos uno les ni contra otros ese eso"
