@@ -61,7 +61,6 @@ class Job:
 SWEEP = Job("sweep", due.sessions_to_close, sweep.close_sessions)
 PLAN = Job("plan", due.sessions_to_plan, plan.plan_due)
 REVIEW = Job("review", due.clients_to_review, progress.run)
-WATCH = Job("watch", due.long_lasting, sweep.run)
 MORNING = Job("morning", due.mornings_to_ask, morning.run)
 WATCH = Job("watch", due.things_to_watch, sweep.run)
 ESCALATE = Job("escalate", due.alerts_to_call, escalate.run)
@@ -95,19 +94,26 @@ def work_through(worker: Worker, now: datetime, done: Round) -> None:
     with worker.db.read() as tx:
         newest = marks.worked_through(tx)
         before = due.newest_alert_id(tx)
+        waiting = due.jobs_due(tx, now)
     if newest is not None and now < newest:
         done.said.append("This instant lies before the newest one already worked through: nothing is planned.")
         return
-    if is_caught_up(worker, now):
-        done.missed += do(worker, SWEEP, now)
-    done.planned += do(worker, PLAN, now)
-    for job in (WATCH, REVIEW, MORNING, ESCALATE):
-        do(worker, job, now)
+    if waiting:
+        do_jobs(worker, now, done)
     done.digests += digests(worker, now)
     with worker.db.begin() as tx:
         done.alerts = due.newest_alert_id(tx) - before
         marks.set_mark(tx, marks.WORKED, at=now)
         marks.set_mark(tx, f"{HEARTBEAT}round", at=now)
+
+
+def do_jobs(worker: Worker, now: datetime, done: Round) -> None:
+    """Do the jobs one after the other: what one brings about may be due for the next."""
+    if is_caught_up(worker, now):
+        done.missed += do(worker, SWEEP, now)
+    done.planned += do(worker, PLAN, now)
+    for job in (WATCH, REVIEW, MORNING, ESCALATE):
+        do(worker, job, now)
 
 
 def digests(worker: Worker, now: datetime) -> int:

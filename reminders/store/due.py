@@ -1,104 +1,115 @@
-"""Whether any of the recurring work is due, each by one look into an index: a quiet round is cheap."""
+"""Whether any recurring work is due, each by a look into an index and all in one question: a quiet round is cheap.
 
+Only for the scheduler's rounds; what is done about it is in the flows.
+"""
+
+from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlmodel import col, select
+from sqlalchemy import ColumnElement, Date, bindparam, exists, or_, select
 
+from reminders.store.bulk import OUTBOUND, SESSION, table_of
 from reminders.store.db import Tx
-from reminders.store.tables import Alert, Client, ExerciseSession, Hold, InboundRow, Outbound, Pause
+from reminders.store.tables import Alert, Client, Hold, InboundRow, Pause
 
-A_WEEK = timedelta(days=7)
-TWO_MINUTES = timedelta(minutes=2)
+A_WEEK, A_DAY, TWO_MINUTES = timedelta(days=7), timedelta(days=1), timedelta(minutes=2)
+ALERT, CLIENT, HOLD, INBOUND, PAUSE = (table_of(row) for row in (Alert, Client, Hold, InboundRow, Pause))
+MOMENT = SESSION.c.due_at.type
+NOW, WEEK_AGO, MINUTES_AGO = (bindparam(name, type_=MOMENT) for name in ("now", "week_ago", "minutes_ago"))
+TODAY, TOMORROW = bindparam("today", type_=Date()), bindparam("tomorrow", type_=Date())
 
 
-def there_is(tx: Tx, table: Any, *conditions: Any) -> bool:
-    """Return whether any row of a table meets the conditions."""
-    return tx.exec(select(table.id).where(*conditions).limit(1)).first() is not None
+def there_is(*conditions: ColumnElement[bool]) -> ColumnElement[bool]:
+    """Return the question whether any row meets these conditions on its columns."""
+    return exists().where(*conditions)
+
+
+TO_PLAN = there_is(SESSION.c.state == "planned", SESSION.c.due_at <= NOW, SESSION.c.queued_at.is_(None))
+TO_CLOSE = there_is(SESSION.c.state.in_(("reminded", "planned")), SESSION.c.closes_at <= NOW)
+TO_REVIEW = there_is(CLIENT.c.review_at <= NOW)
+TO_ASK = there_is(CLIENT.c.morning_on <= TOMORROW)
+TO_CALL = there_is(ALERT.c.state.in_(("open", "acknowledged")), ALERT.c.next_step_at <= NOW)
+TO_READ = there_is(INBOUND.c.handled_at.is_(None))
+TO_WATCH = or_(
+    there_is(PAUSE.c.ended_at.is_(None), PAUSE.c.until_on <= TODAY),
+    there_is(HOLD.c.ended_at.is_(None), HOLD.c.lead_told_at.is_(None), HOLD.c.opened_at <= WEEK_AGO),
+    there_is(
+        OUTBOUND.c.state.in_(("waiting", "claimed", "unknown")),
+        OUTBOUND.c.priority == 0,
+        OUTBOUND.c.due_at <= MINUTES_AGO,
+        OUTBOUND.c.channel == "sms",
+    ),
+)
+WORK: Mapping[str, ColumnElement[bool]] = {
+    "sweep": TO_CLOSE,
+    "plan": TO_PLAN,
+    "watch": TO_WATCH,
+    "review": TO_REVIEW,
+    "morning": TO_ASK,
+    "escalate": TO_CALL,
+}
+ALL_WORK = select(*(question.label(name) for name, question in WORK.items()))
+
+
+def moments(now: datetime) -> dict[str, Any]:
+    """Return the instants and dates that the questions ask by."""
+    return {
+        "now": now,
+        "week_ago": now - A_WEEK,
+        "minutes_ago": now - TWO_MINUTES,
+        "today": now.date(),
+        "tomorrow": now.date() + A_DAY,
+    }
+
+
+def jobs_due(tx: Tx, now: datetime) -> frozenset[str]:
+    """Return the names of the jobs that have something to do, by one question."""
+    row = tx.connection().execute(ALL_WORK, moments(now)).one()
+    return frozenset(name for name, is_due in zip(WORK, row, strict=True) if is_due)
+
+
+def is_so(tx: Tx, question: ColumnElement[bool], now: datetime) -> bool:
+    """Return the answer to one of the questions."""
+    return bool(tx.connection().execute(select(question), moments(now)).scalar_one())
 
 
 def sessions_to_plan(tx: Tx, now: datetime) -> bool:
     """Return whether a planned session's hour has come."""
-    return there_is(
-        tx,
-        ExerciseSession,
-        ExerciseSession.state == "planned",
-        col(ExerciseSession.due_at) <= now,
-        col(ExerciseSession.queued_at).is_(None),
-    )
+    return is_so(tx, TO_PLAN, now)
 
 
 def sessions_to_close(tx: Tx, now: datetime) -> bool:
     """Return whether a session that was reminded, or whose reminders came to nothing, is over."""
-    open_states = ("reminded", "planned")
-    return there_is(
-        tx, ExerciseSession, col(ExerciseSession.state).in_(open_states), col(ExerciseSession.closes_at) <= now
-    )
+    return is_so(tx, TO_CLOSE, now)
 
 
 def clients_to_review(tx: Tx, now: datetime) -> bool:
     """Return whether a client's dose, silence or dates are to be looked at."""
-    return there_is(tx, Client, col(Client.review_at) <= now)
+    return is_so(tx, TO_REVIEW, now)
 
 
 def mornings_to_ask(tx: Tx, now: datetime) -> bool:
     """Return whether a morning question may be due anywhere on the globe."""
-    return there_is(tx, Client, col(Client.morning_on) <= now.date() + timedelta(days=1))
+    return is_so(tx, TO_ASK, now)
 
 
 def things_to_watch(tx: Tx, now: datetime) -> bool:
     """Return whether a pause is past its date, a hold a week old, or an urgent answer still not taken."""
-    return (
-        there_is(tx, Pause, col(Pause.ended_at).is_(None), col(Pause.until_on) <= now.date())
-        or there_is(
-            tx,
-            Hold,
-            col(Hold.ended_at).is_(None),
-            col(Hold.lead_told_at).is_(None),
-            col(Hold.opened_at) <= now - timedelta(days=7),
-        )
-        or there_is(
-            tx,
-            Outbound,
-            col(Outbound.state).in_(("waiting", "claimed", "unknown")),
-            Outbound.priority == 0,
-            col(Outbound.due_at) <= now - timedelta(minutes=2),
-            Outbound.channel == "sms",
-        )
-    )
+    return is_so(tx, TO_WATCH, now)
 
 
 def alerts_to_call(tx: Tx, now: datetime) -> bool:
     """Return whether an alert's next call is due."""
-    return there_is(tx, Alert, col(Alert.state).in_(("open", "acknowledged")), col(Alert.next_step_at) <= now)
+    return is_so(tx, TO_CALL, now)
 
 
-def long_lasting(tx: Tx, now: datetime) -> bool:
-    """Return whether a pause has passed its date, a hold lasts long, or a danger answer is stuck."""
-    return (
-        there_is(tx, Pause, col(Pause.ended_at).is_(None), col(Pause.until_on) <= now.date())
-        or there_is(
-            tx,
-            Hold,
-            col(Hold.ended_at).is_(None),
-            col(Hold.lead_told_at).is_(None),
-            col(Hold.opened_at) <= now - A_WEEK,
-        )
-        or there_is(
-            tx,
-            Outbound,
-            col(Outbound.state).in_(("waiting", "claimed", "unknown")),
-            Outbound.priority == 0,
-            col(Outbound.due_at) <= now - TWO_MINUTES,
-        )
-    )
-
-
-def inbound_to_read(tx: Tx, _now: datetime) -> bool:
+def inbound_to_read(tx: Tx, now: datetime) -> bool:
     """Return whether a message waits to be read."""
-    return there_is(tx, InboundRow, col(InboundRow.handled_at).is_(None))
+    return is_so(tx, TO_READ, now)
 
 
 def newest_alert_id(tx: Tx) -> int:
     """Return the id of the newest alert, 0 when there is none."""
-    return tx.exec(select(Alert.id).order_by(col(Alert.id).desc()).limit(1)).first() or 0
+    newest = select(ALERT.c.id).order_by(ALERT.c.id.desc()).limit(1)
+    return tx.connection().execute(newest).scalar_one_or_none() or 0
