@@ -13,8 +13,27 @@ from reminders.core.reading.roles import NumberGrammar
 from reminders.core.words import VOCABULARIES
 
 # Rules on the words as they stand; all others see the named exercises as one sign each.
-_PLAIN = ("danger.", "concern.", "idiom", "denied_all", "taken_back", "chronic", "faint_", "dizzy_", "passed_over",
-          "near_fall", "caught", "head_hit", "cannot_rise", "hurt_by_fall", "unhurt", "older_day", "slip", "opt_out", "where.")  # fmt: skip
+_PLAIN = (
+    "danger.",
+    "concern.",
+    "idiom",
+    "denied_all",
+    "taken_back",
+    "chronic",
+    "faint_",
+    "dizzy_",
+    "passed_over",
+    "near_fall",
+    "caught",
+    "head_hit",
+    "cannot_rise",
+    "hurt_by_fall",
+    "unhurt",
+    "older_day",
+    "slip",
+    "opt_out",
+    "where.",
+)
 _SURE = 2  # so many more small words of another language make a text that language's
 
 
