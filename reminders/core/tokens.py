@@ -11,6 +11,7 @@ import re
 from collections.abc import Sequence
 
 CLIENT_PAGE, ALERT_PAGE, UNSUBSCRIBE, REPLY_TO = "client page", "alert page", "unsubscribe", "reply to"
+CLIENT_SHEET = "client sheet"  # printed: names the client, and leads to whichever session is current
 SIGN_IN_STEP, GUESSING = "sign-in step", "guessing"
 PROOF_BYTES = 15  # 120 bits, 20 letters: short enough for a text
 TOKEN = re.compile(r"([0-9a-z]{1,13})-([A-Za-z0-9_-]{20})")

@@ -116,16 +116,3 @@ def consents_of(tx: Tx, client_id: int, addresses: list[str]) -> list[ConsentEve
     statement = select(ConsentEvent).where(col(ConsentEvent.address).in_(addresses))
     rows = tx.exec(statement.order_by(col(ConsentEvent.id).desc()))
     return [row for row in rows if row.client_id in (None, client_id)]
-
-
-def sheet_session_id(tx: Tx, client_id: int, today: Any) -> int | None:
-    """Return the session whose page a printed code leads to: the newest so far, else the next; links lead on later."""
-    rows = tx.exec(
-        select(ExerciseSession)
-        .where(ExerciseSession.client_id == client_id, ExerciseSession.kind == "planned")
-        .order_by(col(ExerciseSession.on_date).desc())
-        .limit(5)
-    ).all()
-    begun = [row for row in rows if row.on_date <= today]
-    chosen = begun[0] if begun else rows[-1] if rows else None
-    return chosen.id if chosen else None

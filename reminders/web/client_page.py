@@ -13,13 +13,13 @@ from starlette.responses import Response
 
 from reminders.core.drawings import drawing
 from reminders.core.schedule import client_day
-from reminders.core.tokens import CLIENT_PAGE, make_token, read_token
+from reminders.core.tokens import CLIENT_PAGE, CLIENT_SHEET, make_token, read_token
 from reminders.errors import BadInput
 from reminders.flows import page, render
 from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.page_view import PageView, Sent, current_session_id, page_view, sent_before, urgent_answer
-from reminders.store.tables import ExerciseSession, Outbound
+from reminders.store.tables import Client, ExerciseSession, Outbound
 from reminders.texts_exercises import exercise_words
 from reminders.texts_said import said_date, said_hours, said_opening
 from reminders.web.deps import AppDep, FormDep, SecretsDep
@@ -49,6 +49,9 @@ def client_page(request: Request, app: AppDep, pages: PagesDep, secrets: Secrets
 
 def found(tx: Tx, app: App, secrets: tuple[str, ...], token: str) -> tuple[PageView | None, str]:
     """Return the session that a link shows, or the address of the one that it leads on to."""
+    client_id = read_token(secrets, CLIENT_SHEET, token)
+    if client_id is not None:
+        return None, sheet_target(tx, app, secrets, client_id)
     session_id = read_token(secrets, CLIENT_PAGE, token)
     view = page_view(tx, session_id) if session_id is not None else None
     if view is None:
@@ -61,6 +64,15 @@ def found(tx: Tx, app: App, secrets: tuple[str, ...], token: str) -> tuple[PageV
     if session is None or session.on_date + LIVES < today:
         return view, ""
     return view, f"/c/{make_token(secrets, CLIENT_PAGE, session.id or 0)}"
+
+
+def sheet_target(tx: Tx, app: App, secrets: tuple[str, ...], client_id: int) -> str:
+    """Return the address that a printed code leads to: the current session's, empty while there is none."""
+    client = tx.get(Client, client_id)
+    if client is None or client.state == "closed":
+        return ""
+    current = current_session_id(tx, client_id, client_day(app.clock(), client.time_zone))
+    return f"/c/{make_token(secrets, CLIENT_PAGE, current)}" if current is not None else ""
 
 
 def is_shown(app: App, view: PageView) -> bool:

@@ -8,6 +8,7 @@ import pytest
 from fastapi import FastAPI
 from sqlmodel import select
 
+from reminders.core.scopes import SCOPES
 from reminders.store.tables import (
     Client,
     ClientProgram,
@@ -17,10 +18,11 @@ from reminders.store.tables import (
     Proposal,
     Report,
     Staff,
+    metadata,
 )
 from reminders.web.access_rules import API, CONSOLE, DEMO, OUTSIDE, ROLES, RULES
 from tests.clinic import ANA
-from tests.web.desk import Browser, Desk
+from tests.web.desk import Browser, Desk, a_token
 
 # Routes that show a whole list: another clinic's staff see their own list, without our people.
 ALLOWED = {200, 204, 303, 409, 422}
@@ -207,3 +209,29 @@ def test_the_desk_never_sees_words_or_pain(desk: Desk, ids: dict[str, int]) -> N
             page = browser.get(filled(path, ids)).text
             assert "done pain 9" not in page, path
             assert not re.search(r"pain (is )?\d|severe", page, re.IGNORECASE), path
+
+
+def everything(desk: Desk) -> dict[str, list[dict[str, Any]]]:
+    """Return every row there is, but the log and how long sessions were idle."""
+    with desk.world.db.read() as tx:
+        return {
+            table.name: [dict(row._mapping) for row in tx.execute(table.select().order_by(*table.primary_key.columns))]
+            for table in metadata.sorted_tables
+            if table.name not in ("audit", "web_session")
+        }
+
+
+def test_no_get_changes_anything_but_the_log_and_idle_times(desk: Desk, ids: dict[str, int]) -> None:
+    browsers = [person_of(desk, role, "Alder Hill Physio") for role in ROLES]
+    headers = a_token(desk.world, " ".join(SCOPES))
+    call(browsers[0], "GET", "/")
+    desk.visitor().get("/api/v1/clinic", headers=headers)  # a token's first use is noted
+    before = everything(desk)
+
+    for method, path in routes_of(desk.web):
+        if method == "GET":
+            for browser in browsers:
+                browser.get(filled(path, ids))
+            desk.visitor().get(filled(path, ids), headers=headers)
+
+    assert everything(desk) == before

@@ -4,8 +4,8 @@ from datetime import date
 
 import pytest
 
-from reminders.core.tokens import CLIENT_PAGE, make_token
-from reminders.store.tables import ExerciseSession, Hold, InboundRow
+from reminders.core.tokens import CLIENT_PAGE, CLIENT_SHEET, make_token
+from reminders.store.tables import Client, ExerciseSession, Hold, InboundRow
 from tests.web.desk import SECRET, Desk
 
 
@@ -182,3 +182,23 @@ def test_a_page_without_a_script_carries_the_whole_job(desk: Desk) -> None:
     assert "<script" not in page.text
     assert "script-src 'self'" in page.headers["content-security-policy"]
     assert "style=" not in page.text
+
+
+def test_a_printed_code_leads_to_whichever_session_is_current(desk: Desk) -> None:
+    client_id = desk.world.enrol()
+    code = f"/c/{make_token([SECRET], CLIENT_SHEET, client_id)}"
+    assert desk.visitor().get(code).status_code == 404, "no session has been yet"
+
+    for days in (2, 2):
+        desk.world.pass_time(days=days)
+        desk.world.plan()
+        desk.world.send()
+        newest = max((one for one in desk.world.sessions(client_id) if one.reminded_at), key=lambda one: one.on_date)
+        assert desk.visitor().get(code).headers["location"] == path_of(newest.id)
+
+    with desk.world.db.begin() as tx:
+        client = tx.get(Client, client_id)
+        assert client is not None
+        client.state = "closed"
+    assert desk.visitor().get(code).status_code == 404
+    assert desk.visitor().get(f"/c/{make_token([SECRET], CLIENT_SHEET, 999)}").status_code == 404

@@ -11,13 +11,12 @@ from reminders.core.drawings import drawing
 from reminders.core.library_limits import PRECAUTIONS
 from reminders.core.program_json import from_json
 from reminders.core.programs import Program, easy_items, program_days, session_items
-from reminders.core.schedule import WEEKDAYS, local_date, parse_time
-from reminders.core.tokens import CLIENT_PAGE, make_token
+from reminders.core.schedule import WEEKDAYS, parse_time
+from reminders.core.tokens import CLIENT_SHEET, make_token
 from reminders.errors import BadInput
 from reminders.flows import audit, enrol, programs
 from reminders.flows.render import first_name
 from reminders.store import clients
-from reminders.store.client_view import sheet_session_id
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ClientProgram, Clinic, Precaution, Schedule
 from reminders.texts_exercises import exercise_words
@@ -155,12 +154,9 @@ def sheet(app: AppDep, pages: PagesDep, person: PersonDep, secrets: SecretsDep, 
     with app.db.begin() as tx:
         client, clinic = sight.client_seen(tx, sight.sight_of(tx, person, now), client_id)
         version = programs.version_of(tx, client)
-        session_id = sheet_session_id(tx, client_id, local_date(now, client.time_zone))
         audit.record(tx, clinic.id, person.email, "sheet made", client_id, {"version": version.number}, now)
     program = from_json(version.body)
-    link = ""
-    if session_id is not None:
-        link = f"{app.settings.public_url}/c/{make_token(secrets, CLIENT_PAGE, session_id)}"
+    link = f"{app.settings.public_url}/c/{make_token(secrets, CLIENT_SHEET, client_id)}"
     return pages.show("sheet.html", **sheet_values(client, clinic, program, version.rung, link))
 
 
@@ -195,5 +191,5 @@ def sheet_values(client: Client, clinic: Clinic, program: Program, rung: int, li
         "clinic": clinic,
         "hours": said_hours(clinic.hours, client.language),
         "link": link,
-        "code": safe(segno.make(link, error="m").svg_inline(scale=4, border=2, omitsize=False)) if link else "",
+        "code": safe(segno.make(link, error="m").svg_inline(scale=4, border=2)),
     }
