@@ -32,17 +32,13 @@
     const sent = new URLSearchParams(new FormData(form, event.submitter));
     for (const button of form.querySelectorAll("button")) button.disabled = true;
     fetch(form.action, { method: "POST", body: sent }).then(async (answer) => {
-      if (answer.status === 401) { // signed out meanwhile: send it the plain way, so that the work is carried along
-        if (event.submitter && event.submitter.name) {
-          const chosen = document.createElement("input");
-          chosen.type = "hidden"; chosen.name = event.submitter.name; chosen.value = event.submitter.value;
-          form.append(chosen);
-        }
-        form.submit();
-        return;
-      }
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
       const fresh = page.getElementById("main");
+      if (answer.status === 401) { // signed out meanwhile: the page that came carries the work along
+        document.replaceChild(document.adoptNode(page.documentElement), document.documentElement);
+        document.getElementById("main").focus();
+        return;
+      }
       if (!answer.ok || !fresh || !fresh.querySelector("[data-inline]")) {
         if (answer.ok) { location.assign(answer.url); return; }
         for (const button of form.querySelectorAll("button")) button.disabled = false;

@@ -248,3 +248,25 @@ def test_the_list_answers_in_place_and_takes_arrow_keys(scene: Scene) -> None:
     assert scene.desk.world.rows(Outbound) != []
     assert said == []
     window.close()
+
+
+@pytest.mark.parametrize("scripts", [True, False])
+def test_work_sent_after_the_session_ended_is_saved_after_signing_in(scene: Scene, scripts: bool) -> None:
+    world = scene.desk.world
+    window = scene.context(EMAILS["therapist"], scripts=scripts)
+    page, _ = opened(window, f"{scene.base}/today")
+    row = page.locator(".row", has_text="Rosa Díaz").first
+    row.get_by_text("Write back").click()
+    row.get_by_label("Your words").fill(f"Sent too late, {scripts}")
+    world.pass_time(minutes=20)
+    row.get_by_role("button", name="Send").click()
+
+    expect(page.get_by_text("You were signed out. Sign in again and you can carry on")).to_be_visible()
+    page.get_by_label("E-mail").first.fill("ben@example.org")
+    page.get_by_label("Password").fill(PASSWORD)
+    page.get_by_role("button", name="Sign in", exact=True).click()
+    expect(page.get_by_text(f"Sent too late, {scripts}")).to_be_visible()
+    page.get_by_role("button", name="Save it now").click()
+    expect(page.locator("#main .done", has_text="Your words are on their way.")).to_be_visible()
+    assert world.queued("therapist_note")[-1].details["words"] == f"Sent too late, {scripts}"
+    window.close()
