@@ -9,7 +9,7 @@ RULES = {
         ^ STOPKEY STOPKEY+ $
         ^ STOPKEY ,|.
         ^ STOPKEY i|my|we|ive|im
-        no TEXTNOUN|texts|messages
+        no texts|messages|msgs !today !came !yet
         leave me|us be|alone
         do not|dont reply|respond|write
         no more beeps|pings|buzzing|notifications|of
@@ -95,6 +95,9 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        off pause|hold
+        didnt mean ~ unsubscribe|stop|quit
+        how|where ~ number
         IF|should|when|why|do|can ~ i|we ~ STOPIT|quit|stop
         STOPIT ~ till|until|for|while|after|when
         before ~ STOPIT

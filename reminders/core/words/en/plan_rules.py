@@ -50,12 +50,17 @@ RULES = {
         until further notice
     """,
     "pause_span": """
+        til ~ i|we|WEEKDAY|MONTH|#|next|the
+        while ~ away|gone|im|i|on|in|we
+        week of
+        this|all week
         until|till|thru|for ~~ SPAN|WEEKDAY|MONTH|DATE|next|spring|summer|fall|winter|further|notice
         until|till the? #
         # SPAN
         a|couple|few|next ~ SPAN
     """,
     "pause_until": """
+        til
         back|return ~ #|WEEKDAY|MONTH|DATE|next
         until|till|thru
     """,

@@ -50,7 +50,7 @@ CONCEPTS = {
     "TEXTNOUN": "text texts message messages msgs msg reminder reminders sms txts notification notifications emails alerts txt service program list",
     "STOPIT": "stop quit end cease discontinue halt cancel unsubscribe stopp sotp stpo",
     "STOPKEY": "stop stopall unsubscribe quit end cancel revoke optout stopp sotp stpo unsuscribe unsubcribe unsubscribed cancell stoop unsub stahp arret",
-    "REMOVE": "remove take delete drop erase unsubscribe get removed taken scratch cancel unenroll deregister",
+    "REMOVE": "remove take delete drop erase unsubscribe removed taken scratch cancel unenroll deregister",
     "WANT": "want wish wanna need care wants wishes wanting like interested",
     "RECEIVE": "receive get receiving getting",
     "MORE": "more anymore longer any",

@@ -43,6 +43,7 @@ RULES = {
         ya estoy de vuelta
     """,
     "pause_span": """
+        mientras ~ viaje|vacaciones|estoy|ando|este
         por|hasta|unas|unos|un|una|dos|tres|# ~ SPAN
         hasta ~ #|MONTH|WEEKDAY|ano|proximo|que|nuevo|entonces
         regreso|vuelvo ~ #|MONTH|WEEKDAY|en|el
