@@ -38,7 +38,7 @@ _COUNTS = frozenset({"falls", "days"})
 def choice_of(evidence: Evidence, intent: str, where: str | None, today: date | None) -> str | int | None:
     """Return the answer to the question that was asked, None when the reply gives none."""
     asked, text = evidence.asked, evidence.scope.text
-    if intent == "pause" or (asked == "until" and intent not in ("opt_out", "opt_in", "help")):
+    if (intent == "pause" and asked != "reason") or (asked == "until" and intent not in ("opt_out", "opt_in", "help")):
         until = until_told(text, evidence.scope.lexicon, today)
         return until.isoformat() if until is not None else None
     if asked is None or (intent in ("opt_out", "opt_in", "help") and asked != "keep"):
@@ -53,7 +53,8 @@ def choice_of(evidence: Evidence, intent: str, where: str | None, today: date | 
     answer = _in_words(evidence, asked)
     if answer is None and asked in _YES_NO:
         answer = _yes_or_no(evidence, asked)
-    if answer is None and asked == "reason" and text.words and intent not in ("report", "chat", "later"):
+    says_something = intent not in ("report", "chat", "later") or (intent == "chat" and len(text.words) > _SHORT)
+    if answer is None and asked == "reason" and says_something:
         return "other"
     return answer
 

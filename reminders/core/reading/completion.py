@@ -5,8 +5,8 @@ Groups of exercises ("everything but the wall", "the first three", "the rest no"
 
 from collections.abc import Sequence
 
-from reminders.core.reading.exercises import line_of
 from reminders.core.reading.intent import Evidence
+from reminders.core.reading.lines import line_of
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 
 

@@ -5,10 +5,10 @@ something happened ("felt a pop on the hinge") gets nothing and is not listed.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.lines import SessionTold, Told, amount_of, completed_by, joined, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.roles import Amount, Numbers
@@ -28,29 +28,6 @@ _STATUS_LABELS = (
     ("ex.part", "part", "either"),
 )
 _TOO_MANY = 60  # no repetitions, but a pulse or a weight
-
-
-@dataclass
-class Told:
-    """What was told of one mention: an amount, a word of done or not done, or nothing."""
-
-    mention: Mention
-    amount: Amount | None = None
-    status: str | None = None  # done, not, part
-    is_listed: bool = False
-    is_place: bool = False  # named as where something happened: "dizzy during the hinge"
-
-
-@dataclass
-class SessionTold:
-    """What a reply says of the session."""
-
-    by_exercise: tuple[ExerciseDone, ...] = ()
-    sets: int | None = None
-    reps: int | None = None
-    amounts: list[Amount] = field(default_factory=list)  # those of no single exercise
-    rest: str | None = None  # what became of the exercises not named
-    spans: list[tuple[int, int]] = field(default_factory=list)
 
 
 class Teller:
@@ -121,7 +98,7 @@ class Teller:
             elif owner.amount is None:
                 owner.amount = amount
             else:
-                owner.amount = _joined(owner.amount, amount)
+                owner.amount = joined(owner.amount, amount)
         return free
 
     def _give_lone(self, free: list[Amount]) -> list[Amount]:
@@ -134,7 +111,7 @@ class Teller:
             return free
         old = done[0].amount
         if old is None or (old.sets is None) != (free[0].sets is None):
-            done[0].amount = free[0] if old is None else _joined(old, free[0])
+            done[0].amount = free[0] if old is None else joined(old, free[0])
             return []
         return free
 
@@ -287,7 +264,7 @@ class Teller:
             done = self._judge(told)
             old = result.get(told.mention.exercise)
             if old is None or (old.sets is None and old.reps is None):
-                result[told.mention.exercise] = done if old is None else _merge(old, done)
+                result[told.mention.exercise] = done if old is None else merged(old, done)
         return list(result.values())
 
     def _judge(self, told: Told) -> ExerciseDone:
@@ -295,59 +272,7 @@ class Teller:
         exercise = self._session[told.mention.exercise]
         if told.status == "not" and told.amount is None:
             return ExerciseDone(exercise.name, None, None, "none")
-        sets, reps = _amount_of(told.amount, exercise)
+        sets, reps = amount_of(told.amount, exercise)
         if told.status == "part":
             return ExerciseDone(exercise.name, sets, reps, "part")
-        return ExerciseDone(exercise.name, sets, reps, _completed(sets, reps, exercise, told.amount))
-
-
-def line_of(exercise: SessionExercise, amount: Amount) -> ExerciseDone:
-    """Return the line of one exercise for an amount."""
-    sets, reps = _amount_of(amount, exercise)
-    return ExerciseDone(exercise.name, sets, reps, _completed(sets, reps, exercise, amount))
-
-
-def _merge(old: ExerciseDone, new: ExerciseDone) -> ExerciseDone:
-    """Return two lines about one exercise as one; an amount says more than a word."""
-    if new.sets is None and new.reps is None:
-        return new if "part" in (new.completed,) else old
-    return new
-
-
-def _joined(one: Amount, two: Amount) -> Amount:
-    """Return "2 sets" and "10 reps" as one amount."""
-    if one.sets is not None and one.reps is None and two.sets is None:
-        return Amount(one.start, two.end, one.sets, two.reps)
-    if one.reps is not None and one.sets is None and two.reps is None and two.sets is not None:
-        return Amount(one.start, two.end, two.sets, one.reps)
-    return one
-
-
-def _amount_of(amount: Amount | None, exercise: SessionExercise) -> tuple[int | None, int | None]:
-    """Return sets and repetitions; a lone number is sets up to the prescribed number of sets, else repetitions."""
-    if amount is None:
-        return None, None
-    if amount.kind in ("beside", "times"):
-        number = amount.reps if amount.reps is not None else amount.sets
-        if number is None:
-            return None, None
-        if number <= (exercise.sets or 0) or exercise.seconds:
-            return number, None
-        return None, number
-    if exercise.seconds:
-        return amount.sets if amount.sets is not None else None, None
-    return amount.sets, amount.reps
-
-
-def _completed(sets: int | None, reps: int | None, exercise: SessionExercise, amount: Amount | None) -> str:
-    """Return all, part or none of an exercise by its amount; uneven sets fell short somewhere."""
-    wanted_sets, wanted_reps = exercise.sets or 1, exercise.reps
-    if sets == 0 or reps == 0:
-        return "none"
-    if sets is None:
-        return "part" if reps is not None and wanted_reps and reps < wanted_reps * wanted_sets else "all"
-    if sets < wanted_sets:
-        return "part"
-    if reps is None:
-        return "part" if amount is not None and amount.kind == "pair" else "all"
-    return "part" if wanted_reps and reps < wanted_reps else "all"
+        return ExerciseDone(exercise.name, sets, reps, completed_by(sets, reps, exercise, told.amount))

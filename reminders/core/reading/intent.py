@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import Danger, Hits, Span
-from reminders.core.reading.exercises import SessionTold
+from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.pain import Pain
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 from reminders.core.reading.roles import Numbers

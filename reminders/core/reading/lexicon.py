@@ -114,7 +114,7 @@ class Lexicon:
         for concept, chars in fixed.items():
             self._chars.setdefault(concept, set()).update(chars)
         self.number_chars = frozenset(self._chars["#"])
-        self.shape_char_of_dash = self._char(frozenset({"DASH"}))
+        self.shape_char_of_dash = self._char(frozenset({"DASH", "RANGE"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
         self._frozen = {concept: frozenset(chars) for concept, chars in self._chars.items()}
         self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}

@@ -26,6 +26,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "INSTEADOF OF? #"),
     ("other", "MEASURE_BEFORE OF|FILL* ,? # OVER? #?"),
     ("other", "# over # >$"),
+    ("other", "# RANGE # MEASURE_AFTER|AMPM"),
     ("other", "# MEASURE_AFTER"),
     ("other", "# HALF_LINK? MEASURE_AFTER"),
     ("other", "# OF_MONTH MEASURE_AFTER"),
@@ -104,6 +105,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("rated", "BODY FILL* ,? FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? #"),
+    ("hour", "CLOCKPREP # RANGE #"),
     ("hour", "CLOCKPREP #"),
     ("other", "AGE_BEFORE #"),
 )

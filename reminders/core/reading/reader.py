@@ -22,6 +22,8 @@ from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import names_of
 from reminders.core.reading.tokens import Text, cut
 
+_OF_A_SESSION = ("report", "skip", "pain")
+
 
 @dataclass
 class Read:
@@ -122,17 +124,45 @@ def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
 
 def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read:
     """Put the reading together."""
-    danger, pain, told = evidence.danger, evidence.pain, evidence.told
-    where = _where(evidence, pain.value)
+    told, where = evidence.told, _where(evidence, evidence.pain.value)
     choice = answers.choice_of(evidence, decision.intent, where, today)
     if decision.intent != "opt_out" and answers.is_mere_answer(evidence, choice):
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
-    intent, completed = decision.intent, decision.completed
-    if intent == "report" and pain.value is None and evidence.numbers.loose:
-        pain = evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
-    tells_session = intent in ("report", "skip", "pain")
-    # A stated rating of 8 counts whatever else the reply asks; a number that stands like a rating only beside a
-    # session.
+    intent = decision.intent
+    pain = _pain(evidence, decision)
+    amounts = intent == "report" and (not told.by_exercise or told.sets is not None)
+    reading = Reading(
+        intent=intent,
+        completed=decision.completed,
+        sets=told.sets if amounts else None,
+        reps=told.reps if amounts else None,
+        by_exercise=told.by_exercise if intent in _OF_A_SESSION else (),
+        pain=pain,
+        red_flags=tuple(evidence.danger.grades),
+        danger=dict(evidence.danger.grades),
+        concerns=tuple(evidence.danger.concerns),
+        correction=decision.correction,
+        when=_when(evidence, intent, today),
+        choice=choice,
+        before=evidence.pain.before,
+        after=evidence.pain.after,
+        where=where,
+        about=_about(evidence.scope, evidence.danger),
+    )
+    ask = answers.ask_of(evidence, reading, decision)
+    return Read(replace(reading, ask=ask) if ask else reading, evidence)
+
+
+def _pain(evidence: Evidence, decision: Decision) -> int | None:
+    """Return the pain to record, and raise the danger sign that a rating of 8 or the judge's suspicion is.
+
+    A stated rating counts whatever else the reply asks; a number that only stands like one counts beside a session.
+    """
+    danger, intent = evidence.danger, decision.intent
+    if intent == "report" and evidence.pain.value is None and evidence.numbers.loose:
+        evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
+    pain = evidence.pain
+    tells_session = intent in _OF_A_SESSION
     if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
@@ -141,27 +171,7 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         value = pain.value
     if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
         danger.grades[decision.danger] = "call_now" if decision.danger in CALL_NOW else "urgent"
-    amounts = intent == "report" and (not told.by_exercise or told.sets is not None)
-    reading = Reading(
-        intent=intent,
-        completed=completed,
-        sets=told.sets if amounts else None,
-        reps=told.reps if amounts else None,
-        by_exercise=told.by_exercise if intent in ("report", "skip", "pain") else (),
-        pain=value,
-        red_flags=tuple(danger.grades),
-        danger=dict(danger.grades),
-        concerns=tuple(danger.concerns),
-        correction=decision.correction,
-        when=_when(evidence, intent, today),
-        choice=choice,
-        before=pain.before,
-        after=pain.after,
-        where=where,
-        about=_about(evidence.scope, danger),
-    )
-    ask = answers.ask_of(evidence, reading, decision)
-    return Read(replace(reading, ask=ask) if ask else reading, evidence)
+    return value
 
 
 def _when(evidence: Evidence, intent: str, today: date | None) -> str | None:

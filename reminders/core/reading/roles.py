@@ -136,10 +136,6 @@ def _pain_of(numbers: Numbers, start: int, end: int, places: list[int], values: 
     return _pain(numbers, start, end, places[:-1], values[:-1], exercises)
 
 
-def _frac_pain(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return _pain(numbers, start, end, places, values, exercises)
-
-
 def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """Two sets of ten, either way round."""
     if len(values) == 1:
@@ -275,7 +271,7 @@ _TAKERS = {
     "second": _other,
     "minute": _minute,
     "exercise": _item,
-    "frac_pain": _frac_pain,
+    "frac_pain": _pain,
     "pain_of": _pain_of,
     "pain_level": _pain,
     "sets_reps": _sets_reps,

@@ -1,0 +1,48 @@
+"""How many replies a second the reader reads on one core, beside a general parsing library doing plain amounts only."""
+
+import time
+from collections.abc import Callable
+
+import pyparsing as pp
+import pytest
+
+from reminders.core.reading import read_reply
+from tests.corpus.measure import HERE, PARSED, rows_of
+
+ROWS = [row for row in rows_of(HERE / "replies-practice.jsonl") if row["lang"] == "en"]
+# The goal is 5,000 on a free core; a machine that runs other tests beside this one gives less.
+FLOOR = 1_500
+
+
+def a_second(work: Callable[[], object], replies: int) -> float:
+    """Return how many replies a second of this process's own time a piece of work reads, at best of three."""
+    best = 0.0
+    for _ in range(3):
+        started = time.process_time()
+        work()
+        best = max(best, replies / max(1e-9, time.process_time() - started))
+    return best
+
+
+def read_all() -> None:
+    for row in ROWS:
+        read_reply(row["text"], "en", PARSED[row["session"]], row["asked"])
+
+
+def amounts_alone() -> None:
+    """Find "2x10", "2 sets of 10" and "pain 3" with a general grammar, and nothing else."""
+    number = pp.Word(pp.nums)
+    amount = number + (pp.Literal("x") | pp.CaselessKeyword("sets of")) + number
+    grammar = amount | (pp.CaselessKeyword("pain") + number)
+    for row in ROWS:
+        list(grammar.scan_string(row["text"]))
+
+
+@pytest.mark.benchmark
+def test_the_reader_reads_thousands_of_replies_a_second(capsys: pytest.CaptureFixture[str]) -> None:
+    ours = a_second(read_all, len(ROWS))
+    general = a_second(amounts_alone, len(ROWS))
+    with capsys.disabled():
+        print(f"\nwhole readings {ours:,.0f} a second; plain amounts by pyparsing {general:,.0f}")
+
+    assert ours > FLOOR
