@@ -41,19 +41,17 @@ def claim(sender: Sender) -> tuple[list[Claim], float, int]:
 def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: datetime, moment: float) -> list[Claim]:
     """Claim those of the due rows that may go now and that the pace has room for."""
     facts = gate.read_facts(tx, rows, now)
-    until, called_at = sender.leases_at(tx) + LEASE, system_clock()
     taken: list[Claim] = []
     for row in rows:
-        if not admit(sender, tx, row, facts, now):
+        if not may_go(sender, tx, row, facts, now):
             continue
         if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
-            row.body, row.html, row.subject, row.parts = "", "", "", 0
             continue
-        bulk.put(row, state="claimed", claimed_at=now, claim_until=until, claimed_by=sender.name)
-        bulk.put(row, called_at=called_at, attempts=row.attempts + 1, lookups=0)
+        word(sender, row, facts, now)
         slot = pace.take(row.parts) if row.channel == "sms" else 0.0
         taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
-    bulk.write_claims(tx, [one.row for one in taken])
+    until = sender.leases_at(tx) + LEASE
+    bulk.write_claims(tx, [one.row for one in taken], now, until, system_clock(), sender.name)
     bulk.write_shown(tx, facts.sessions.values())
     return taken
 
@@ -63,28 +61,29 @@ def pace_free_at(sender: Sender, tx: Tx) -> float:
     return marks.pace_free_at(tx) if sender.parts_per_second > 0 else 0.0
 
 
-def admit(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> bool:
-    """Judge one due row and write its words; False when it does not go now, which is written on it."""
+def may_go(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> bool:
+    """Return whether a due row goes now; where it does not, what becomes of it is written on it."""
     verdict = gate.judge(row, facts, now)
+    if verdict.action == "send" and row.to == "operator":
+        row.to = sender.operator_email or row.to
+        verdict = verdict if sender.operator_email else gate.Verdict("withdraw", "no operator address")
     if verdict.action == "send":
-        scene = scene_of(row, facts)
-        if row.to == "operator":
-            if not sender.operator_email:
-                row.state, row.why, row.settled_at = "withdrawn", "no operator address", now
-                return False
-            row.to = sender.operator_email
-        if scene.session is not None and row.kind == "reminder":
-            show_easy(scene.session, wants_easy(scene.client))
-        render.render(sender.texts, scene, row, sender.links, now)
         return True
     if verdict.action == "wait":
-        row.due_at = verdict.until or now
-        row.why = verdict.why
+        row.due_at, row.why = verdict.until or now, verdict.why
         return False
     row.state = "expired" if verdict.action == "expire" else "withdrawn"
     row.why, row.settled_at = verdict.why, now
     outcomes.reminder_not_sent(tx, row, facts, now)
     return False
+
+
+def word(sender: Sender, row: Outbound, facts: gate.Facts, now: datetime) -> None:
+    """Write a row's words, and for a reminder what its session shows."""
+    scene = scene_of(row, facts)
+    if scene.session is not None and row.kind == "reminder":
+        show_easy(scene.session, wants_easy(scene.client))
+    render.render(sender.texts, scene, row, sender.links, now)
 
 
 def show_easy(session: ExerciseSession, is_easy: bool) -> None:

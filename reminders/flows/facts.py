@@ -63,6 +63,17 @@ OF_SESSION = load_only(
 )
 
 
+@dataclass(frozen=True, slots=True)
+class Address:
+    """A contact, as far as it says whether a message may go there."""
+
+    id: int
+    client_id: int
+    address: str
+    consent: str
+    unusable: str
+
+
 @dataclass
 class Facts:
     """What judging and rendering a batch needs, read in a constant number of questions."""
@@ -70,7 +81,7 @@ class Facts:
     clinics: dict[int, Clinic] = field(default_factory=dict)
     hours: dict[int, Hours] = field(default_factory=dict)
     clients: dict[int, Client] = field(default_factory=dict)
-    contacts: dict[int, Contact] = field(default_factory=dict)
+    contacts: dict[int, Address] = field(default_factory=dict)
     sharers: dict[str, int] = field(default_factory=dict)
     staff: dict[int, Staff] = field(default_factory=dict)
     sessions: dict[int, ExerciseSession] = field(default_factory=dict)
@@ -135,15 +146,15 @@ def read_people(tx: Tx, facts: Facts, ids: set[int]) -> None:
     facts.clients = {
         one.id or 0: one for one in tx.exec(select(Client).where(col(Client.id).in_(ids)).options(OF_CLIENT))
     }
-    mine = list(tx.exec(select(Contact).where(col(Contact.client_id).in_(ids))))
-    facts.contacts = {one.id or 0: one for one in mine}
-    shared = select(col(Contact.address), col(Contact.client_id)).where(
-        col(Contact.address).in_({one.address for one in mine})
-    )
-    people: dict[str, set[int]] = {}
-    for address, client_id in tx.exec(shared):
-        people.setdefault(address, set()).add(client_id)
-    facts.sharers = {address: len(those) for address, those in people.items()}
+    theirs = select_columns(col(Contact.address)).where(col(Contact.client_id).in_(ids))
+    columns = (Contact.id, Contact.client_id, Contact.address, Contact.consent, Contact.unusable)
+    holders: dict[str, set[int]] = {}
+    for row in tx.execute(select_columns(*(col(one) for one in columns)).where(col(Contact.address).in_(theirs))):
+        contact = Address(*row)
+        holders.setdefault(contact.address, set()).add(contact.client_id)
+        if contact.client_id in ids:
+            facts.contacts[contact.id] = contact
+    facts.sharers = {address: len(those) for address, those in holders.items()}
 
 
 def read_days(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> None:

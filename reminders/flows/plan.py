@@ -51,7 +51,7 @@ def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> 
     there = tx.exec(waiting).first()
     if there is not None:
         return there
-    made = next_session(load(tx, [client]), client, after_on)
+    made = next_session(load(tx, [client], after_on), client, after_on)
     if made is None:
         return None
     tx.add(made)
@@ -85,7 +85,7 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     pairs = due_sessions(tx, now, limit)
     if not pairs:
         return 0
-    planner = load(tx, [client for _, client in pairs])
+    planner = load(tx, [client for _, client in pairs], min(session.on_date for session, _ in pairs))
     reminders: list[bulk.Values] = []
     following: list[tuple[int, date, datetime]] = []
     queued: list[bulk.Values] = []

@@ -67,8 +67,8 @@ def closed_days(days: tuple[str, ...]) -> frozenset[date]:
     return frozenset(date.fromisoformat(day) for day in days)
 
 
-def load(tx: Tx, batch: Sequence[Client]) -> Planner:
-    """Read what planning these clients needs, in a constant number of questions."""
+def load(tx: Tx, batch: Sequence[Client], since: date = date.min) -> Planner:
+    """Read what planning these clients after a date needs, in a constant number of questions."""
     ids = [client.id or 0 for client in batch]
     clinic_ids = {client.clinic_id for client in batch}
     plans: dict[int, list[Plan]] = {}
@@ -90,7 +90,9 @@ def load(tx: Tx, batch: Sequence[Client]) -> Planner:
         ends[client_id] = end_on
     taken = tx.exec(
         select(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
-            col(ExerciseSession.client_id).in_(ids), ExerciseSession.kind == "planned"
+            col(ExerciseSession.client_id).in_(ids),
+            ExerciseSession.kind == "planned",
+            col(ExerciseSession.on_date) >= since,
         )
     )
     return Planner(

@@ -48,12 +48,8 @@ def setting(table: Table, **names: str) -> Any:
     return update(table).where(table.c.id == bindparam("row")).values({c: bindparam(n) for c, n in names.items()})
 
 
-CLAIM = setting(
-    OUTBOUND,
-    state="new_state", claimed_at="at", claim_until="until", claimed_by="by", called_at="called", attempts="tries",
-    lookups="looks", due_at="due", why="because", to="address", subject="head", body="words", html="page",
-    headers="heads", parts="count",
-)  # fmt: skip
+TEXT_WORDS = setting(OUTBOUND, body="words", parts="count")
+MAIL_WORDS = setting(OUTBOUND, to="address", subject="head", body="words", html="page", headers="heads")
 ACCEPT = setting(
     OUTBOUND, state="new_state", receipt="given", accepted_at="at", settled_at="at", claim_until="until"
 )  # fmt: skip
@@ -110,24 +106,39 @@ def put(row: SQLModel, **values: Any) -> None:
         set_committed_value(row, name, value)
 
 
-def write_claims(tx: Tx, rows: Sequence[Outbound]) -> None:
-    """Write claimed messages with their words, and that an attempt of each began; the rows leave the transaction."""
+def write_claims(
+    tx: Tx, rows: Sequence[Outbound], now: datetime, until: datetime, called_at: datetime, by: str
+) -> None:
+    """Write that messages are claimed, with their words, and that attempts began; they leave the transaction."""
     if not rows:
         return
-    values = [
-        {
-            "row": row.id, "new_state": row.state, "at": row.claimed_at, "until": row.claim_until,
-            "by": row.claimed_by, "called": row.called_at, "tries": row.attempts, "looks": row.lookups,
-            "due": row.due_at, "because": row.why, "address": row.to, "head": row.subject, "words": row.body,
-            "page": row.html, "heads": row.headers, "count": row.parts,
-        }
-        for row in rows
-    ]  # fmt: skip
     for row in rows:
         tx.expunge(row)
-    tx.connection().execute(CLAIM, values)
-    began = [{"outbound_id": row.id, "number": row.attempts, "began_at": row.claimed_at} for row in rows]
-    tx.connection().execute(insert(ATTEMPT).values(outcome="", code="", receipt=""), began)
+    connection = tx.connection()
+    claimed = update(OUTBOUND).where(OUTBOUND.c.id.in_([row.id for row in rows]))
+    connection.execute(
+        claimed.values(
+            state="claimed", claimed_at=now, claim_until=until, claimed_by=by, called_at=called_at, lookups=0,
+            attempts=OUTBOUND.c.attempts + 1,
+        )
+    )  # fmt: skip
+    texts = [{"row": row.id, "words": row.body, "count": row.parts} for row in rows if row.channel == "sms"]
+    mails = [
+        {
+            "row": row.id, "address": row.to, "head": row.subject, "words": row.body, "page": row.html,
+            "heads": row.headers,
+        }
+        for row in rows
+        if row.channel != "sms"
+    ]  # fmt: skip
+    for statement, words in ((TEXT_WORDS, texts), (MAIL_WORDS, mails)):
+        if words:
+            connection.execute(statement, words)
+    for row in rows:
+        put(row, state="claimed", claimed_at=now, claim_until=until, claimed_by=by, called_at=called_at, lookups=0)
+        put(row, attempts=row.attempts + 1)
+    began = [{"outbound_id": row.id, "number": row.attempts, "began_at": now} for row in rows]
+    connection.execute(insert(ATTEMPT).values(outcome="", code="", receipt=""), began)
 
 
 def write_shown(tx: Tx, sessions: Iterable[ExerciseSession]) -> None:

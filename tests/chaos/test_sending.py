@@ -101,8 +101,11 @@ def test_each_client_has_each_message_once_however_often_the_sender_is_killed(
 
 @pytest.mark.parametrize("before", [False, True], ids=["right after it", "right before it"])
 def test_each_client_has_each_message_once_whichever_commit_is_the_last(
-    crowd: Crowd, tmp_path: Path, before: bool
+    crowd: Crowd, tmp_path: Path, before: bool, request: pytest.FixtureRequest
 ) -> None:
+    is_postgres = "postgres" in request.node.name
+    if is_postgres and not before and not request.config.getoption("--long"):
+        return  # what lies between two commits is cut off at its end, right before the next
     deaths = 0
     for commits in range(1, 100):
         clock = FileClock(tmp_path / "clock", MONDAY)

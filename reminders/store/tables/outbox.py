@@ -19,6 +19,7 @@ class Outbound(SQLModel, table=True):
         Index("ix_outbound_client", "client_id", "id"),
         Index("ix_outbound_receipt", "receipt"),
         Index("ix_outbound_to_claimed", "to", "claimed_at"),
+        Index("ix_outbound_client_claimed", "client_id", "claimed_at"),
     )
 
     id: int | None = Field(default=None, primary_key=True)

@@ -626,6 +626,7 @@ def upgrade() -> None:
     with op.batch_alter_table('outbound', schema=None) as batch_op:
         batch_op.create_index(batch_op.f('ix_outbound_alert_id'), ['alert_id'], unique=False)
         batch_op.create_index('ix_outbound_client', ['client_id', 'id'], unique=False)
+        batch_op.create_index('ix_outbound_client_claimed', ['client_id', 'claimed_at'], unique=False)
         batch_op.create_index('ix_outbound_due', ['state', 'priority', 'due_at'], unique=False)
         batch_op.create_index(batch_op.f('ix_outbound_inbound_id'), ['inbound_id'], unique=False)
         batch_op.create_index('ix_outbound_receipt', ['receipt'], unique=False)
@@ -717,6 +718,7 @@ def downgrade() -> None:
         batch_op.drop_index('ix_outbound_receipt')
         batch_op.drop_index(batch_op.f('ix_outbound_inbound_id'))
         batch_op.drop_index('ix_outbound_due')
+        batch_op.drop_index('ix_outbound_client_claimed')
         batch_op.drop_index('ix_outbound_client')
         batch_op.drop_index(batch_op.f('ix_outbound_alert_id'))
 
