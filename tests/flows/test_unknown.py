@@ -1,0 +1,109 @@
+"""Attempts that were cut off: several workers look for them, and none counts another's look or undoes a callback."""
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+from reminders.core.channel import Outgoing, StatusReport
+from reminders.errors import SendError
+from reminders.flows import deliver, delivery_status, unknown
+from reminders.store.db import Database
+from tests.clinic import ANA, World
+
+HOUR = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)
+
+
+@dataclass
+class Interrupted:
+    """A channel that is overtaken while it looks."""
+
+    meanwhile: Any
+
+    def send(self, outgoing: Outgoing) -> str:
+        self.meanwhile(outgoing)
+        return "SM1"
+
+    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+        self.meanwhile(outgoing)
+        return None
+
+
+def cut_off(world: World) -> None:
+    """Let Ana's reminder be cut off, and the first look be due."""
+    world.enrol()
+    world.send()
+    world.now = HOUR
+    world.plan()
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    world.pass_time(minutes=2, seconds=1)
+
+
+def test_two_workers_who_look_at_once_count_one_look(world: World) -> None:
+    cut_off(world)
+
+    def look(_: Outgoing) -> None:
+        unknown.settle(world.db, {"sms": world.sms}, world.clock)
+
+    unknown.settle(world.db, {"sms": Interrupted(look)}, world.clock)
+
+    row = world.queued("reminder")[0]
+    assert (row.state, row.lookups) == ("unknown", 1)
+
+
+def test_a_callback_that_comes_during_the_look_stands(world: World) -> None:
+    cut_off(world)
+
+    def report(outgoing: Outgoing) -> None:
+        told(world.db, outgoing, world.now)
+
+    unknown.settle(world.db, {"sms": Interrupted(report)}, world.clock)
+
+    assert (world.queued("reminder")[0].state, world.queued("reminder")[0].receipt) == ("delivered", "SM1")
+
+
+def test_a_callback_that_comes_before_the_answer_to_our_call_stands(world: World) -> None:
+    world.enrol()
+    world.send()
+    world.now = HOUR
+    world.plan()
+    sender = world.sender
+    sender.channels = {"sms": Interrupted(lambda outgoing: told(world.db, outgoing, world.now))}
+
+    deliver.send_due(sender)
+
+    row = world.queued("reminder")[0]
+    assert (row.state, row.receipt) == ("delivered", "SM1")
+    assert world.sessions(row.client_id)[0].state == "reminded"
+
+
+def told(db: Database, outgoing: Outgoing, now: datetime) -> None:
+    """Take a callback that says a text was delivered."""
+    report = StatusReport(
+        provider_id="SM1", status="delivered", code="", to=ANA, row=outgoing.row, attempt=outgoing.attempt, raw=b""
+    )
+    with db.begin() as tx:
+        delivery_status.record(tx, report, now)
+
+
+def test_a_slow_provider_is_given_few_at_a_time_and_a_quick_one_many(world: World) -> None:
+    sender = world.sender
+    sender.threads, sender.batch = 8, 200
+    for _ in range(20):
+        sender.learn(1.0)
+    assert sender.batch_now() == 8
+    for _ in range(40):
+        sender.learn(0.001)
+    assert sender.batch_now() == 200
+
+
+def test_the_lapsed_claim_of_a_mail_goes_again_and_of_a_text_is_looked_for(world: World) -> None:
+    world.enrol(email="ana@example.org", channel="sms+email")
+    world.now = HOUR
+    world.plan()
+    deliver.claim(world.sender)
+    world.now += timedelta(seconds=91)
+
+    unknown.release(world.db, world.clock)
+
+    assert {row.channel: row.state for row in world.queued("reminder")} == {"sms": "unknown", "email": "waiting"}
