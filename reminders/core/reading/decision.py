@@ -13,7 +13,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
 
 NO_DANGER = "none"
-CALM_FROM = 0.6  # below this belief in "no danger" the likeliest sign is raised
+CALM_FROM = 0.45  # below this belief in "no danger" the likeliest sign is raised
 
 
 @dataclass(frozen=True)

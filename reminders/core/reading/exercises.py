@@ -11,7 +11,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold, Told, amount_of, completed_by, joined, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
-from reminders.core.reading.roles import Amount, Numbers
+from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 

@@ -11,7 +11,7 @@ from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.pain import Pain
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
-from reminders.core.reading.roles import Numbers
+from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.scope import Scope
 
 _ENDS = STOP + QUESTION

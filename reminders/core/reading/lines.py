@@ -6,7 +6,7 @@ Which amount belongs to which exercise is decided in `exercises.py`.
 from dataclasses import dataclass, field
 
 from reminders.core.reading.model import ExerciseDone, SessionExercise
-from reminders.core.reading.roles import Amount
+from reminders.core.reading.quantities import Amount
 from reminders.core.reading.session import Mention
 
 

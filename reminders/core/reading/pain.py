@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from reminders.core.reading.danger import Hits, Span
 from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.patterns import COMMA, STOP
-from reminders.core.reading.roles import Figure, Numbers
+from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.tokens import worst_whole
 

@@ -3,55 +3,17 @@
 Amounts, pain figures and counts come out here with their places; what they add up to is decided by the callers.
 """
 
-from dataclasses import dataclass, field
-
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.number_rules import NUMBER_RULES
 from reminders.core.reading.patterns import SECONDS, USED, Rule, rule_for
+from reminders.core.reading.quantities import Amount, Figure, Numbers
 from reminders.core.reading.tokens import Text, worst_whole
 
 _MOST_SETS = 6  # "10 x 2" is two sets of ten: nobody is given more sets than this
 _FEWEST_REPS = 5
 _MOST_REPS = 30
 _BARE = 4  # words of an answer that says nothing else
-
-
-@dataclass(frozen=True)
-class Amount:
-    """An amount at tokens `start` to `end`."""
-
-    start: int
-    end: int
-    sets: int | None
-    reps: int | None
-    kind: str = "amount"
-
-
-@dataclass(frozen=True)
-class Figure:
-    """A pain figure at a token."""
-
-    at: int
-    value: int
-    stated: bool = True  # False: pain only because of what was asked or where it stands
-
-
-@dataclass
-class Numbers:
-    """All numbers of a text by role."""
-
-    amounts: list[Amount] = field(default_factory=list)
-    pains: list[Figure] = field(default_factory=list)
-    retracted: list[int] = field(default_factory=list)  # places of figures taken back within the text
-    off_scale: bool = False
-    has_minutes: bool = False
-    counts: list[tuple[int, int, int]] = field(default_factory=list)  # place, done, of (0: all of them named)
-    items: list[tuple[int, int, int]] = field(default_factory=list)  # start, end, number in the list
-    loose: list[int] = field(default_factory=list)  # places of numbers that nothing claimed
-    signature: str = ""
-    asks_pain: bool = False
-    second: list[float | None] = field(default_factory=list)  # of fractions: the number behind the stroke
 
 
 class NumberGrammar:
@@ -76,7 +38,7 @@ class NumberGrammar:
 
         `signature` has exercises marked, `exercises` counts the session's, `asks_pain`: a rating was asked for.
         """
-        numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second)
+        numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second, numeric=self._numeric)
         present = set(signature)
         if not self._numeric & present:
             return numbers
@@ -214,6 +176,17 @@ def _not_number(numbers: Numbers, start: int, end: int, places: list[int], value
     return bool(others) and not numbers.asks_pain
 
 
+def _not_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "2x10 (not 1x10)": an amount denied or taken back counts for nothing, when another number stands beside it."""
+    before, after = numbers.signature[:start], numbers.signature[end:]
+    return any(char in numbers.numeric for char in before + after)
+
+
+def _half_set(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "A set and a half" is part of the session and no whole number of sets."""
+    return True
+
+
 def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "Knee at 4", "call it a 4": pain when it fits the scale."""
     return max(values) <= SCALE_TOP and _pain(numbers, start, end, places, values, exercises)
@@ -258,7 +231,9 @@ def _all_count(numbers: Numbers, start: int, end: int, places: list[int], values
 def _beside_exercise(
     numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
 ) -> bool:
-    """A number beside an exercise: sets or repetitions, told apart by the prescription in `exercises.py`."""
+    """A number beside an exercise: sets or repetitions, told apart by the prescription in `lines.py`."""
+    if numbers.asks_pain:
+        return False
     return _amount(numbers, start, end, None, values[0], "beside")
 
 
@@ -282,6 +257,8 @@ _TAKERS = {
     "ex_two": _ex_two,
     "frac_sets": _frac_sets,
     "not_number": _not_number,
+    "not_amount": _not_amount,
+    "half_set": _half_set,
     "rated": _rated,
     "hour": _hour,
     "sets": _sets,

@@ -61,6 +61,9 @@ RULES = {
         as prescribed|instructed|directed|ordered|told|written|asked|listed|planned
     """,
     "all_not": """
+        ALL # TIMES|SET|REP|X
+        thats|that ~ lot|all
+        thats all folks
         ALL but|except|minus|cept|besides|save|without
         ALL ~ but @
         not ALL
@@ -200,6 +203,7 @@ RULES = {
         wasnt|isnt able ~ finish|complete|ALL
     """,
     "part_sure": """
+        thats ~ my|your|the lot
         half
         ALL but|except|minus|cept|besides|save
         ONLY # SET

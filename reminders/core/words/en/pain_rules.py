@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "pain_none": """
+        PAINWORD ,? neg|negative|nought|naught
         NO pain|pains|discomfort|soreness|ache|aches|hurt|hurts|pian
         NO pain|hurt at all
         pain|discomfort|soreness ,? FILL* NO|none|nil|nada|zilch|nothing|nope|free !SET !stop
@@ -63,6 +64,7 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        ^ nought|naught|neg|negative
         ^ NO|none|NOPE|nothing|not|zip|zilch|nada|zero|nil
         ^ not really? any|none|at|today
         nothing hurts

@@ -70,6 +70,8 @@ RULES = {
         los # $
     """,
     "all_not": """
+        y fue|es todo
+        nada mas y todo
         ALL menos|excepto|salvo|pero|quitando|sin
         ALL ~ menos|excepto|salvo @
         no ~ ALL

@@ -4,6 +4,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
+    "num.retracted": """
+        dije|puse|escribi que ~ #
+        dije|puse|escribi ~ dolia|dolio ~ #
+    """,
     "pain_none": """
         sin|cero|ningun|ninguna|ni|nada PAINWORD
         nada de PAINWORD

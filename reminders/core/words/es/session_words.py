@@ -78,6 +78,7 @@ CONCEPTS = {
     "RANGE": "a o y DASH quiza talvez u",
     "CALLIT": "diria pongo pondria digo digamos calculo ponle pongale doy califico anda ando",
     "ITEM": "ejercicio",
+    "SELFSAID": "puse dije escribi",
     "NOTNUM": "no",
     "DE": "de d",
     "A": "a",
