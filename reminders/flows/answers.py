@@ -6,6 +6,7 @@ What is said has been gathered as parts of a `Heard`; here they become one row i
 from datetime import datetime, timedelta
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from reminders.core.schedule import local_date
@@ -109,16 +110,21 @@ def share(tx: Tx, heard: Heard, parts: list[Part]) -> None:
     queue_shared(tx, heard, parts, first_id, "minute", since + MINUTE)
 
 
+MINUTE_OF = (
+    select(col(InboundRow.id), col(InboundRow.minute_from_at))
+    .where(
+        col(InboundRow.address) == bindparam("address"),
+        col(InboundRow.minute_from_at) > bindparam("since"),
+    )
+    .order_by(col(InboundRow.minute_from_at).desc())
+    .limit(1)
+)
+
+
 def minute_of(tx: Tx, row: InboundRow) -> tuple[int, datetime] | None:
     """Return the first text of the running minute of this phone, and when it began; None when none is running."""
-    statement = (
-        select(InboundRow)
-        .where(InboundRow.address == row.address, col(InboundRow.minute_from_at) > row.kept_at - MINUTE)
-        .order_by(col(InboundRow.minute_from_at).desc())
-        .limit(1)
-    )
-    found = tx.exec(statement).first()
-    return (found.id or 0, found.minute_from_at) if found and found.minute_from_at else None
+    found = tx.exec(MINUTE_OF, params={"address": row.address, "since": row.kept_at - MINUTE}).first()
+    return (found[0] or 0, found[1]) if found and found[1] else None
 
 
 def queue_shared(tx: Tx, heard: Heard, parts: list[Part], first_id: int, name: str, ends_at: datetime | None) -> None:

@@ -5,16 +5,14 @@ Only what is remembered on the client's row or asked of her belongs here; alerts
 
 from datetime import date, datetime, timedelta
 
-from sqlmodel import col, select
-
 from reminders.core.rules.history import History
 from reminders.core.rules.pain import asks_for_an_easy_day, asks_this_morning, asks_where
-from reminders.core.schedule import client_day, local_date
+from reminders.core.schedule import client_day
 from reminders.flows import hold as holds
 from reminders.flows import inquire, review_at
 from reminders.store import histories
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Clinic, ExerciseSession, Question, Report
+from reminders.store.tables import Client, Clinic, ExerciseSession, Report
 
 
 def after(
@@ -59,9 +57,7 @@ def set_morning(client: Client, history: History, place: int, today: date) -> No
 
 def asked_on(tx: Tx, client: Client) -> date | None:
     """Return her local date on which she was last asked where it hurts."""
-    statement = select(Question.asked_at).where(Question.client_id == client.id, Question.kind == "where")
-    last = tx.exec(statement.order_by(col(Question.asked_at).desc()).limit(1)).first()
-    return local_date(last, client.time_zone) if last else None
+    return inquire.last_asked_on(tx, client, "where")
 
 
 def keep_usual(tx: Tx, client: Client, on: date) -> None:

@@ -6,6 +6,7 @@ Danger signs come first and wait for nothing. What the answer says is gathered o
 from dataclasses import replace
 from datetime import timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide
@@ -112,16 +113,21 @@ def judge_danger(tx: Tx, heard: Heard, client: Client) -> bool:
     return recording.judged(tx, heard, client, None, report)
 
 
-def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situation:
-    """Return what stands around a reply."""
-    heard_before = select(InboundRow.outcome).where(
-        InboundRow.address == heard.row.address,
-        col(InboundRow.id) < heard.row.id,
+HEARD_BEFORE = (
+    select(InboundRow.outcome)
+    .where(
+        col(InboundRow.address) == bindparam("address"),
+        col(InboundRow.id) < bindparam("row"),
         col(InboundRow.handled_at).is_not(None),
     )
-    last = tx.exec(
-        heard_before.order_by(col(InboundRow.received_at).desc(), col(InboundRow.id).desc()).limit(1)
-    ).first()
+    .order_by(col(InboundRow.received_at).desc(), col(InboundRow.id).desc())
+    .limit(1)
+)
+
+
+def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situation:
+    """Return what stands around a reply."""
+    last = tx.exec(HEARD_BEFORE, params={"address": heard.row.address, "row": heard.row.id}).first()
     wrote = client.staff_wrote_at
     return Situation(
         asked=heard.question.kind if heard.question else None,

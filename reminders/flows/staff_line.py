@@ -5,6 +5,7 @@ from datetime import datetime
 from functools import partial
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from reminders.core.attribution import words_of
@@ -18,12 +19,18 @@ OK_NUMBER = re.compile(r"ok(?:ay)?[\s.:#-]*#?\s*(\d{1,9})[\s.!]*", re.IGNORECASE
 COMMANDS = frozenset({"help", "info", "ayuda", "start", "unstop"})
 
 
+STAFF_AT = (
+    select(Staff)
+    .where(col(Staff.mobile) == bindparam("address"), col(Staff.is_active).is_(True))
+    .order_by(col(Staff.id))
+)
+
+
 def staff_at(tx: Tx, row: InboundRow) -> Staff | None:
     """Return the staff member whose mobile number a text came from."""
     if row.source not in ("sms", "command"):
         return None
-    statement = select(Staff).where(Staff.mobile == row.address, col(Staff.is_active).is_(True))
-    return tx.exec(statement.order_by(col(Staff.id))).first()
+    return tx.exec(STAFF_AT, params={"address": row.address}).first()
 
 
 def is_command(text: str) -> bool:

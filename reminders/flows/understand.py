@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 
+from sqlalchemy import Date, bindparam
 from sqlmodel import col, select
 
 from reminders.core.attribution import LATE_REPORT_DAYS, Holder, KnownSession, whose
@@ -26,6 +27,22 @@ from reminders.texts_said import said_date
 
 RECENT_REPORT = timedelta(hours=48)  # a correction belongs to who reported within this
 QUOTED_MAILS = 20
+
+
+TODAY = bindparam("today", type_=Date())
+# What every text asks, made once.
+ITEMS = (
+    select(col(ExerciseSession.items))
+    .where(col(ExerciseSession.client_id) == bindparam("client"), col(ExerciseSession.on_date) <= TODAY)
+    .order_by(col(ExerciseSession.on_date).desc())
+    .limit(LATE_REPORT_DAYS)
+)
+RECENT = select(col(ExerciseSession.id), col(ExerciseSession.on_date), col(ExerciseSession.state)).where(
+    col(ExerciseSession.client_id) == bindparam("client"),
+    col(ExerciseSession.kind) == "planned",
+    col(ExerciseSession.on_date) >= bindparam("since", type_=Date()),
+    col(ExerciseSession.on_date) <= TODAY,
+)
 
 
 @dataclass(frozen=True)
@@ -183,14 +200,8 @@ def sent_to(tx: Tx, address: str) -> str:
 
 def exercises_for(tx: Tx, client: Client, today: date) -> tuple[SessionExercise, ...]:
     """Return the exercises that a reply is likely to speak of: today's as shown, else the latest that were shown."""
-    statement = (
-        select(ExerciseSession)
-        .where(ExerciseSession.client_id == client.id, col(ExerciseSession.on_date) <= today)
-        .order_by(col(ExerciseSession.on_date).desc())
-        .limit(LATE_REPORT_DAYS)
-    )
-    shown = next((session for session in tx.exec(statement) if session.items), None)
-    return tuple(exercise_of(item) for item in shown.items) if shown else ()
+    shown = next((items for items in tx.exec(ITEMS, params={"client": client.id, "today": today}) if items), [])
+    return tuple(exercise_of(item) for item in shown)
 
 
 def exercise_of(item: dict[str, Any]) -> SessionExercise:
@@ -258,13 +269,9 @@ def reported_lately(tx: Tx, everyone: Sequence[Client], now: datetime) -> set[in
 
 def recent_sessions(tx: Tx, client: Client, today: date) -> list[KnownSession]:
     """Return a client's program sessions of the last 7 days up to today."""
-    statement = select(ExerciseSession).where(
-        ExerciseSession.client_id == client.id,
-        ExerciseSession.kind == "planned",
-        col(ExerciseSession.on_date) >= today - timedelta(days=LATE_REPORT_DAYS),
-        col(ExerciseSession.on_date) <= today,
-    )
-    return [KnownSession(one.id or 0, one.on_date, one.state) for one in tx.exec(statement)]
+    since = today - timedelta(days=LATE_REPORT_DAYS)
+    found = tx.exec(RECENT, params={"client": client.id, "since": since, "today": today})
+    return [KnownSession(session_id or 0, on, state) for session_id, on, state in found]
 
 
 def next_said(tx: Tx, client: Client) -> str:
