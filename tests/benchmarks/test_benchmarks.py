@@ -6,7 +6,8 @@ import pytest
 
 from tests.benchmarks.__main__ import parts
 
-pytestmark = pytest.mark.benchmark
+# Ratios need a machine to themselves: measured with --long, never beside other tests.
+pytestmark = [pytest.mark.benchmark, pytest.mark.long]
 NAMES = [
     "sending",
     "planning",
