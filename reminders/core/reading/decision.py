@@ -33,9 +33,11 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     rule = decide(evidence)
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
-    intent, sureness = judged["intent"].name, judged["intent"].sureness
     if _is_certain(evidence, rule):
         intent, sureness = rule, 1.0
+    else:
+        likeliest = judged["intent"]
+        intent, sureness = likeliest.name, likeliest.sureness
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
@@ -49,7 +51,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         completed,
         sureness,
         amount_sureness,
-        judged["correction"].name == "True",
+        judged.likeliest("correction") == "True",
         None if evidence.danger.grades else _suspected(judged["danger"]),
     )
 

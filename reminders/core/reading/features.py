@@ -4,6 +4,7 @@ The same facts serve training and reading; a change here needs new weights (`pyt
 """
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
@@ -46,6 +47,7 @@ def facts_of(evidence: Evidence, rule: str, amount: str | None) -> list[str]:
     return facts
 
 
+@lru_cache(maxsize=1_000)
 def _is_outer(label: str) -> bool:
     """Tell whether a label is worth a weight."""
     return not label.startswith(_INNER) and not label.endswith("_not")

@@ -32,26 +32,46 @@ class Verdict:
     runner_up: str = ""
 
 
+class Verdicts:
+    """The sums of all questions for one text; what is not asked for is not worked out."""
+
+    def __init__(self, parts: "dict[str, tuple[list[str], int, int]]", totals: list[int]) -> None:
+        """Take question → (classes, first column, end), and the columns."""
+        self._parts, self._totals = parts, totals
+
+    def likeliest(self, question: str) -> str:
+        """Return the likeliest class alone."""
+        classes, start, end = self._parts[question]
+        totals = self._totals[start:end]
+        return classes[totals.index(max(totals))]
+
+    def __getitem__(self, question: str) -> Verdict:
+        """Return the likeliest class with how sure it is."""
+        classes, start, end = self._parts[question]
+        return _verdict(classes, self._totals[start:end])
+
+
 class Judge:
     """The weights of all questions, one row a feature: intent, completion, correction, danger side by side."""
 
     def __init__(self, questions: dict[str, Any]) -> None:
         """Take question → {"classes": [...], "weights": {feature: [a number a class]}}."""
-        self._parts: list[tuple[str, list[str], int, int]] = []
+        self._parts: dict[str, tuple[list[str], int, int]] = {}
         width = 0
         for name, model in questions.items():
-            self._parts.append((name, model["classes"], width, width + len(model["classes"])))
+            self._parts[name] = (model["classes"], width, width + len(model["classes"]))
             width += len(model["classes"])
         self._width = width
         rows: dict[str, list[int]] = {}
-        for (_, _, start, end), model in zip(self._parts, questions.values(), strict=True):
+        for name, model in questions.items():
+            _, start, end = self._parts[name]
             for feature, weights in model["weights"].items():
                 rows.setdefault(feature, [0] * width)[start:end] = weights
         self._rows = {feature: _packed(row) for feature, row in rows.items()}
         self._words: dict[tuple[str, str, str], tuple[int, int]] = {}
 
-    def judge(self, facts: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> dict[str, Verdict]:
-        """Return question → the likeliest class."""
+    def judge(self, facts: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> Verdicts:
+        """Return what speaks for each class of each question."""
         known, seen, language = self._rows, self._words, lexicon.languages[0].language
         rows = [known[fact] for fact in facts if fact in known]
         total, count = sum(rows), len(rows)
@@ -66,8 +86,7 @@ class Judge:
         if sys.byteorder == "big":
             lanes.byteswap()
         lift = count * _BIAS
-        totals = [lane - lift for lane in lanes]
-        return {name: _verdict(classes, totals[start:end]) for name, classes, start, end in self._parts}
+        return Verdicts(self._parts, [lane - lift for lane in lanes])
 
     def _word(self, word: str, char: str, lexicon: Lexicon) -> tuple[int, int]:
         """Return the weights of one word with its concepts, and how many rows they are."""
@@ -100,6 +119,6 @@ def the_judge() -> Judge:
     return Judge(json.loads(text))
 
 
-def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon) -> dict[str, Verdict]:
+def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon) -> Verdicts:
     """Return intent, completion, correction and danger as the judge sees them."""
     return the_judge().judge(facts_of(evidence, rule, amount), words_of(evidence), lexicon)

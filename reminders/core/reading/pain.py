@@ -13,6 +13,8 @@ from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.tokens import worst_whole
 
+_NO_PAIN_LABELS = frozenset({"pain_none", "pain_answer_none"})
+
 
 @dataclass
 class Pain:
@@ -29,6 +31,8 @@ class Pain:
 
 def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_report: bool) -> Pain:
     """Return the pain that a reply states."""
+    if not (numbers.pains or numbers.loose or numbers.off_scale) and _NO_PAIN_LABELS.isdisjoint(hits):
+        return Pain()
     figures = list(numbers.pains)
     taken = {figure.at for figure in figures}
     figures += [

@@ -44,6 +44,7 @@ class Rule:
     def __post_init__(self) -> None:
         """Keep apart what is still to be checked once the rarest word is there."""
         self.others = tuple(self.needed[1:])
+        self.is_anchored = self.source.startswith("^")
 
     def regex(self) -> "re.Pattern[str]":
         """Return the expression."""
@@ -119,20 +120,17 @@ class RuleSet:
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        self._rules: list[Rule] = []
+        self._rules: list[tuple[Rule, list[str]]] = []
         always: list[int] = []
         by_char: dict[str, list[int]] = {}
-        for label, block in rules.items():
-            for source in dict.fromkeys(line.strip() for line in block.splitlines()):
-                if not source:
-                    continue
-                rule = rule_for(source, chars, label, frequent)
-                at = len(self._rules)
-                self._rules.append(rule)
-                if not rule.needed:
-                    always.append(at)
-                for char in rule.needed[0] if rule.needed else ():
-                    by_char.setdefault(char, []).append(at)
+        for source, labels in _labels_by_source(rules).items():
+            rule = rule_for(source, chars, labels[0], frequent)
+            at = len(self._rules)
+            self._rules.append((rule, labels))
+            if not rule.needed:
+                always.append(at)
+            for char in rule.needed[0] if rule.needed else ():
+                by_char.setdefault(char, []).append(at)
         self._always = tuple(always)
         self._by_char = {char: tuple(rules) for char, rules in by_char.items()}
 
@@ -142,11 +140,26 @@ class RuleSet:
         by_char, rules = self._by_char, self._rules
         found: dict[str, set[tuple[int, int]]] = {}
         for at in set(self._always).union(*[by_char[char] for char in present if char in by_char]):
-            rule = rules[at]
-            for more in rule.others:
-                if more.isdisjoint(present):
-                    break
+            rule, labels = rules[at]
+            if not rule.may_hold(present):
+                continue
+            if rule.is_anchored:
+                match = rule.regex().match(signature)
+                spans = [match.span()] if match else None
             else:
-                for match in rule.regex().finditer(signature):
-                    found.setdefault(rule.label, set()).add(match.span())
+                spans = [match.span() for match in rule.regex().finditer(signature)]
+            if spans:
+                for label in labels:
+                    found.setdefault(label, set()).update(spans)
         return {label: sorted(spans) for label, spans in found.items()}
+
+
+def _labels_by_source(rules: Mapping[str, str]) -> dict[str, list[str]]:
+    """Return pattern → its labels: one that several labels share is tried once."""
+    result: dict[str, list[str]] = {}
+    for label, block in rules.items():
+        for line in block.splitlines():
+            source = " ".join(line.split())
+            if source and label not in result.setdefault(source, []):
+                result[source].append(label)
+    return result

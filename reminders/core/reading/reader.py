@@ -150,7 +150,9 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         about=_about(evidence.scope, evidence.danger),
     )
     ask = answers.ask_of(evidence, reading, decision)
-    return Read(replace(reading, ask=ask) if ask else reading, evidence)
+    if ask is not None:
+        reading = replace(reading, ask=ask)
+    return Read(reading, evidence)
 
 
 def _pain(evidence: Evidence, decision: Decision) -> int | None:
