@@ -29,7 +29,10 @@ from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Clinic, ExerciseSession, InboundRow, Outbound, Question, Staff
 from reminders.wiring import App, sender_of
 
-GRID_MINUTES = 60  # texts that nobody hurries with come on common minutes, so that fewer moments are lived through
+# Texts that nobody hurries with come after breakfast, at eleven and so on, each day at minutes of its own: fewer moments
+# are lived through.
+HABITS_OF_THE_DAY = ("08:50", "10:20", "12:35", "15:10", "18:20", "19:30")
+DAYS_MINUTES = 20
 WORK_HOUR = "09:00"
 ANSWERED_WHO = "answer who"
 JOBS = (tick.SWEEP, tick.PLAN, tick.REVIEW, tick.MORNING, tick.ESCALATE, tick.WATCH)  # the last once a day
@@ -243,9 +246,16 @@ def next_hour(now: datetime) -> datetime:
 
 
 def on_grid(at: datetime) -> datetime:
-    """Return the next common moment from an instant on: a minute of each hour, another on each day."""
-    offset = at.toordinal() * 7 % GRID_MINUTES
-    return at.replace(second=0, microsecond=0) + timedelta(minutes=(offset - at.minute) % GRID_MINUTES)
+    """Return the next common moment from an instant on: some hours of each day, at a minute of that day."""
+    zone = CLINIC["time_zone"]
+    day = local_date(at, zone)
+    while True:
+        later = timedelta(minutes=day.toordinal() * 7 % DAYS_MINUTES)
+        for hour in HABITS_OF_THE_DAY:
+            moment = at_local(day, hour, zone) + later
+            if moment >= at:
+                return moment
+        day += timedelta(days=1)
 
 
 def is_digest_hour(now: datetime) -> bool:

@@ -3,11 +3,11 @@
 Only the way from rows to `core.rules.history` belongs here; what a rule makes of it stands in core/rules.
 """
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import date
 from typing import Any
 
-from sqlalchemy import Row
+from sqlalchemy import Row, bindparam
 from sqlalchemy import select as columns
 from sqlmodel import col, select
 
@@ -35,6 +35,25 @@ SEEN = (
     col(ExerciseSession.is_easy),
 )
 
+# What every report and review asks, made once.
+SESSIONS = (
+    columns(*SEEN)
+    .where(col(ExerciseSession.client_id) == bindparam("client"), col(ExerciseSession.state) != "planned")
+    .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
+)
+NEWEST_SESSIONS = SESSIONS.limit(SESSIONS_SEEN)
+PRECAUTIONS = select(Precaution.kind).where(
+    col(Precaution.client_id) == bindparam("client"), col(Precaution.ended_on).is_(None)
+)
+MORNINGS = (
+    columns(col(Report.id), col(Report.session_id), col(Report.at), col(Report.replaces), col(Report.reading))
+    .where(col(Report.client_id) == bindparam("client"), col(Report.is_settling).is_(True))
+    .order_by(col(Report.at), col(Report.id))
+)
+RUNG_DAYS = columns(col(ClientProgram.id), col(ClientProgram.rung_since_on)).where(
+    col(ClientProgram.client_id) == bindparam("client")
+)
+
 
 def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) -> Levels:
     """Return the levels that hold for a client."""
@@ -43,20 +62,16 @@ def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) ->
 
 def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> History:
     """Return a client's history, the newest sessions only unless `most` is None."""
-    statement = (
-        columns(*SEEN)
-        .where(col(ExerciseSession.client_id) == client.id, col(ExerciseSession.state) != "planned")
-        .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
-    )
-    rows = list(tx.execute(statement.limit(most) if most else statement))
-    mornings = mornings_of(tx, client, [row.id or 0 for row in rows])
+    statement = NEWEST_SESSIONS if most == SESSIONS_SEEN else SESSIONS.limit(most) if most else SESSIONS
+    rows = list(tx.execute(statement, {"client": client.id}))
+    mornings = mornings_of(tx, client, {row.id or 0 for row in rows})
     rungs = rung_days(tx, client)
     facts = [session_fact(row, rungs, mornings.get(row.id or 0, ())) for row in rows]
-    precautions = tx.exec(select(Precaution).where(Precaution.client_id == client.id))
+    precautions = tx.exec(PRECAUTIONS, params={"client": client.id})
     return History(
         sessions=tuple(sorted(facts, key=lambda one: (one.on, one.id))),
         usual_facts=UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on),
-        precautions=frozenset(row.kind for row in precautions if row.ended_on is None),
+        precautions=frozenset(precautions),
         precautions_stated=client.precautions_stated,
         levels=levels_of(tx.get(Clinic, client.clinic_id), tx.get(Staff, client.therapist_id), client),
     )
@@ -80,12 +95,10 @@ def session_fact(row: Row[Any], rungs: dict[int, date], mornings: Iterable[Morni
     )
 
 
-def mornings_of(tx: Tx, client: Client, session_ids: list[int]) -> dict[int, list[Morning]]:
+def mornings_of(tx: Tx, client: Client, session_ids: Collection[int]) -> dict[int, list[Morning]]:
     """Return the morning ratings by session; one that a later report corrects is left out."""
-    statement = select(Report).where(
-        Report.client_id == client.id, col(Report.is_settling).is_(True), col(Report.session_id).in_(session_ids)
-    )
-    reports = list(tx.exec(statement.order_by(col(Report.at), col(Report.id))))
+    told = tx.execute(MORNINGS, {"client": client.id})
+    reports = [report for report in told if report.session_id in session_ids]
     replaced = {report.replaces for report in reports if report.replaces is not None}
     found: dict[int, list[Morning]] = {}
     for report in reports:
@@ -100,6 +113,4 @@ def mornings_of(tx: Tx, client: Client, session_ids: list[int]) -> dict[int, lis
 
 def rung_days(tx: Tx, client: Client) -> dict[int, date]:
     """Return, by program version, the local date from which its dose counted."""
-    statement = columns(col(ClientProgram.id), col(ClientProgram.rung_since_on))
-    rows = tx.execute(statement.where(col(ClientProgram.client_id) == client.id))
-    return {row.id: row.rung_since_on for row in rows}
+    return {row.id: row.rung_since_on for row in tx.execute(RUNG_DAYS, {"client": client.id})}
