@@ -12,18 +12,18 @@ FLOORS = {
     ("practice", "en"): {"whole %": 96, "intent %": 98},
     ("practice", "es"): {"whole %": 96, "intent %": 98},
     ("en-build", "en"): {"whole %": 90, "intent %": 98},
-    ("en-build-2", "en"): {"whole %": 80, "intent %": 97},
+    ("en-build-2", "en"): {"whole %": 82, "intent %": 97},
     ("es-build", "es"): {"whole %": 92, "intent %": 98},
-    ("es-build-2", "es"): {"whole %": 83, "intent %": 97},
-    ("en-measure", "en"): {"whole %": 75, "intent %": 91},
-    ("es-measure", "es"): {"whole %": 78, "intent %": 91},
+    ("es-build-2", "es"): {"whole %": 84, "intent %": 97},
+    ("en-measure", "en"): {"whole %": 76, "intent %": 92},
+    ("es-measure", "es"): {"whole %": 79, "intent %": 92},
 }
 CEILINGS = {
     ("practice", "en"): {"pain number wrong": 0, "danger lost wholly": 0, "opt-out lost": 0},
     ("practice", "es"): {"pain number wrong": 0, "danger lost wholly": 0, "opt-out lost": 0},
     ("en-build", "en"): {"pain number wrong": 5, "danger lost wholly": 1, "opt-out lost": 0, "false alarms %": 2},
     ("es-build", "es"): {"pain number wrong": 1, "danger lost wholly": 0, "opt-out lost": 0, "false alarms %": 2},
-    ("en-measure", "en"): {"pain number wrong": 4, "danger lost wholly": 2, "opt-out lost": 2, "false alarms %": 4},
+    ("en-measure", "en"): {"pain number wrong": 5, "danger lost wholly": 2, "opt-out lost": 2, "false alarms %": 4},
     ("es-measure", "es"): {"pain number wrong": 4, "danger lost wholly": 6, "opt-out lost": 1, "false alarms %": 3},
 }
 

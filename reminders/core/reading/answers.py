@@ -41,7 +41,8 @@ def choice_of(evidence: Evidence, intent: str, where: str | None, today: date | 
     if (intent == "pause" and asked != "reason") or (asked == "until" and intent not in ("opt_out", "opt_in", "help")):
         until = until_told(text, evidence.scope.lexicon, today)
         return until.isoformat() if until is not None else None
-    if asked is None or (intent in ("opt_out", "opt_in", "help") and asked != "keep"):
+    consent = intent in ("opt_out", "opt_in") or (intent == "help" and evidence.has("help_key"))
+    if asked is None or (consent and asked != "keep"):
         return None
     if asked == "where":
         return where

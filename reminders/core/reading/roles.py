@@ -13,6 +13,7 @@ from reminders.core.reading.tokens import Text, worst_whole
 _MOST_SETS = 6  # "10 x 2" is two sets of ten: nobody is given more sets than this
 _FEWEST_REPS = 5
 _MOST_REPS = 30
+_WIDEST_RANGE = 3  # "3-4", "4-7": a wider one is no range of pain
 _BARE = 4  # words of an answer that says nothing else
 
 
@@ -182,6 +183,16 @@ def _not_amount(numbers: Numbers, start: int, end: int, places: list[int], value
     return any(char in numbers.numeric for char in before + after)
 
 
+def _dash_amount(
+    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
+) -> bool:
+    """ "2-10" is two sets of ten, or a date: too wide for a range of pain."""
+    if numbers.asks_pain or values[1] - values[0] <= _WIDEST_RANGE:
+        return False
+    is_dose = values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS
+    return _amount(numbers, start, end, values[0], values[1]) if is_dose else True
+
+
 def _half_set(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "A set and a half" is part of the session and no whole number of sets."""
     return True
@@ -259,6 +270,7 @@ _TAKERS = {
     "not_number": _not_number,
     "not_amount": _not_amount,
     "half_set": _half_set,
+    "dash_amount": _dash_amount,
     "rated": _rated,
     "hour": _hour,
     "sets": _sets,
