@@ -12,7 +12,7 @@ from pathlib import Path
 from random import Random
 from typing import Any
 
-from sqlalchemy import func
+from sqlalchemy import bindparam, func
 from sqlalchemy import select as sql_select
 from sqlmodel import col, select
 
@@ -29,13 +29,13 @@ from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Clinic, ExerciseSession, InboundRow, Outbound, Question, Staff
 from reminders.wiring import App, sender_of
 
-# Texts that nobody hurries with come after breakfast, at eleven and so on, each day at minutes of its own: fewer moments
+# Texts that nobody hurries with come after breakfast, at eleven and so on, each day at minutes of its own: fewer
+# moments
 # are lived through.
 HABITS_OF_THE_DAY = ("08:50", "10:20", "12:35", "15:10", "18:20", "19:30")
 DAYS_MINUTES = 20
 WORK_HOUR = "09:00"
 ANSWERED_WHO = "answer who"
-JOBS = (tick.SWEEP, tick.PLAN, tick.REVIEW, tick.MORNING, tick.ESCALATE, tick.WATCH)  # the last once a day
 
 
 @dataclass
@@ -51,7 +51,7 @@ class Story:
     pending: list[tuple[datetime, int, Text | Act | None]] = field(default_factory=list)
     entered: int = 0
     arrived: int = 0
-    works_at: datetime | None = None
+    due: "Due" = field(default_factory=lambda: Due())
     watches_at: datetime | None = None
     questions_seen: set[int] = field(default_factory=set)
     sessions_seen: set[int] = field(default_factory=set)
@@ -90,11 +90,9 @@ class Story:
             for act in acts:
                 act(tx, self.now)
             self.work(tx)
-            waits = outbox.next_due_at(tx)
-            next_at = self.look_ahead(tx)
             assert known
-        if waits is None or waits > self.now:
-            return next_at
+            if not is_come(next_due(tx).send, self.now):
+                return self.look_ahead(tx)
         with self.db.moment() as tx:
             self.reach(tx, send(sender))
             return self.look_ahead(tx)
@@ -108,15 +106,11 @@ class Story:
     def next_moment(self, tx: Tx) -> datetime:
         """Return when something happens next; what has come due already happens a minute later."""
         soon = self.now + timedelta(minutes=1)
-        sends, pressing, patient = next_due(tx)
-        works = [max(pressing, soon)] if pressing is not None else []
-        works += [on_grid(max(patient, soon))] if patient is not None else []
-        self.watches_at = next_hour(self.now)
-        works += [self.watches_at]
-        self.works_at = min(works)
-        moments = [self.works_at, *([self.pending[0][0]] if self.pending else [])]
-        moments += [max(sends, soon)] if sends is not None else []
-        return max(min(moments), self.now)
+        self.due, self.watches_at = next_due(tx), next_hour(self.now)
+        pressing = [max(at, soon) for at in (self.due.send, self.due.plan, self.due.call) if at is not None]
+        patient = [on_grid(max(at, soon)) for at in (self.due.closing, self.due.review) if at is not None]
+        pending = [max(self.pending[0][0], self.now)] if self.pending else []
+        return min([self.watches_at, *pressing, *patient, *pending])
 
     def taken(self) -> tuple[list[Text], list[Act]]:
         """Return what clients and staff do at this instant."""
@@ -136,7 +130,7 @@ class Story:
             self.arrived += 1
             self.last_writer[text.address] = self.id_of(text.life)
             row_id = receive.keep(tx, inbound_of(text, self.arrived, self.now), self.now)
-            waiting = list(tx.exec(select(InboundRow).where(InboundRow.id == row_id)))
+            waiting = list(tx.exec(KEPT, params={"row": row_id}))
             while waiting:
                 row = waiting.pop()
                 receive.handle_row(tx, row, self.now)
@@ -151,12 +145,16 @@ class Story:
         """Do the recurring work that is due."""
         if is_digest_hour(self.now):
             digest.run(self.db, self.app.texts, self.now)
-        if self.works_at is None or self.works_at > self.now:
-            return
-        for job in JOBS if self.now == self.watches_at else JOBS[:-1]:
-            while job.is_due(tx, self.now) and job.work(tx, self.now):
+        for job, at in (
+            (tick.SWEEP, self.due.closing),
+            (tick.PLAN, self.due.plan),
+            (tick.REVIEW, self.due.review),
+            (tick.MORNING, self.now if tick.MORNING.is_due(tx, self.now) else None),
+            (tick.WATCH, self.watches_at),
+            (tick.ESCALATE, self.due.call),
+        ):
+            while is_come(at, self.now) and job.work(tx, self.now):
                 pass
-        marks.set_mark(tx, marks.WORKED, at=self.now)
 
     def reach(self, tx: Tx, sent: Sequence[int]) -> None:
         """Let what was handed over reach the clients, who may write later."""
@@ -221,21 +219,31 @@ NEXT_DUE = sql_select(
     minimum(Outbound.due_at, col(Outbound.state) == "waiting"),
     minimum(ExerciseSession.due_at, col(ExerciseSession.state) == "planned", col(ExerciseSession.queued_at).is_(None)),
     minimum(Alert.next_step_at, col(Alert.state) != "closed"),
-    minimum(ExerciseSession.closes_at, col(ExerciseSession.state) == "reminded"),
+    minimum(ExerciseSession.closes_at, col(ExerciseSession.state).in_(("reminded", "planned"))),
     minimum(Client.review_at),
 )
-CLINICS, MEMBERS = select(Clinic), select(Staff)
+CLINICS, MEMBERS, KEPT = select(Clinic), select(Staff), select(InboundRow).where(col(InboundRow.id) == bindparam("row"))
 
 
-def next_due(tx: Tx) -> tuple[datetime | None, datetime | None, datetime | None]:
-    """Return when the next message is due, the next work that cannot wait, and the next that waits for its hour."""
-    sent, plan, call, closing, review = tx.connection().execute(NEXT_DUE).one()
-    return sent, earliest(plan, call), earliest(closing, review)
+@dataclass(frozen=True)
+class Due:
+    """When the next thing of each kind is due: messages, plans and calls at once, the others at their hour."""
+
+    send: datetime | None = None
+    plan: datetime | None = None
+    call: datetime | None = None
+    closing: datetime | None = None
+    review: datetime | None = None
 
 
-def earliest(*moments: datetime | None) -> datetime | None:
-    """Return the earliest of some moments, None when there is none."""
-    return min((one for one in moments if one is not None), default=None)
+def next_due(tx: Tx) -> Due:
+    """Return when the next thing of each kind is due."""
+    return Due(*tx.connection().execute(NEXT_DUE).one())
+
+
+def is_come(at: datetime | None, now: datetime) -> bool:
+    """Return whether an instant has come."""
+    return at is not None and at <= now
 
 
 def next_hour(now: datetime) -> datetime:
