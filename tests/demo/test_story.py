@@ -7,7 +7,8 @@ from sqlmodel import col, select
 from reminders.demo import account, building, story
 from reminders.demo.checks import checks
 from reminders.demo.people import PEOPLE
-from reminders.demo.story import Story, on_grid
+from reminders.demo.story import Story
+from reminders.demo.timing import on_grid
 from reminders.errors import BadInput
 from reminders.store import marks, record, schema
 from reminders.store.db import Database
