@@ -113,7 +113,7 @@ def measure(place: Path, clients: int, times: int) -> list[Figure]:
         f"{clients / one.wall:.0f} a second beside {clients / other.wall:.0f}; "
         f"work {one.work / clients * 1000:.2f} ms beside {other.work / clients * 1000:.2f} ms a text"
     )
-    return [Figure(f"{clients} due in one minute, sent and recorded", ratio, 0.7, 0.25, note=note)]
+    return [Figure(f"{clients} due in one minute, sent and recorded", ratio, 0.7, 0.08, note=note)]
 
 
 if __name__ == "__main__":
