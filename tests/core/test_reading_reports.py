@@ -155,3 +155,15 @@ def test_a_helper_speaks_of_the_client() -> None:
     reading = read_reply("Mom fell in the kitchen", "en", CHAIR, None, "helper")
 
     assert (reading.red_flags, reading.about) == (("fall_or_injury",), "client")
+
+
+@pytest.mark.parametrize(
+    ("text", "concern"),
+    [
+        ("My calf is hot and swollen", ("clot_or_wound",)),
+        ("left calf is red, warm and swollen since yesterday", ("clot_or_wound",)),
+        ("my cow's calf is swollen", ()),
+    ],
+)
+def test_a_calf_is_her_leg_unless_an_animal_is_named(text: str, concern: tuple[str, ...]) -> None:
+    assert read_reply(text, "en", (), None).concerns == concern
