@@ -33,6 +33,7 @@ def zone_of(name: str) -> ZoneInfo:
         raise ValueError(f"{name!r} is not a time zone such as America/New_York") from None
 
 
+@lru_cache(maxsize=1024)
 def parse_days(text: str) -> tuple[int, ...]:
     """Return weekdays from "mon+wed+fri", in week order; raises ValueError naming what is wrong."""
     names = [name.strip().lower() for name in text.split("+") if name.strip()]
@@ -78,6 +79,7 @@ def client_day(now: datetime, zone: str) -> date:
     return (now.astimezone(zone_of(zone)) - timedelta(hours=REPLY_DAY_ENDS)).date()
 
 
+@lru_cache(maxsize=8192)
 def at_local(day: date, hour: str, zone: str) -> datetime:
     """Return the UTC instant of a local time: "24:00" is the next day's start."""
     if hour == "24:00":

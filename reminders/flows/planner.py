@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
 
+from sqlalchemy.orm import load_only
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, next_day, parse_days
@@ -19,6 +20,14 @@ from reminders.store.tables import (
     Hold,
     Pause,
     Schedule,
+)
+
+# Only what planning looks at.
+OF_CONTACT = load_only(
+    *(
+        getattr(Contact, name)
+        for name in ("client_id", "kind", "address", "consent", "unusable", "confirmed_at", "reminders_unconfirmed")
+    )
 )
 
 
@@ -76,7 +85,8 @@ def load(tx: Tx, batch: Sequence[Client], since: date = date.min) -> Planner:
         plan = Plan(parse_days(row.days), row.time, row.time_zone, row.from_on)
         plans.setdefault(row.client_id, []).append(plan)
     contacts: dict[int, list[Contact]] = {}
-    for contact in tx.exec(select(Contact).where(col(Contact.client_id).in_(ids)).order_by(col(Contact.id))):
+    theirs = select(Contact).where(col(Contact.client_id).in_(ids)).order_by(col(Contact.id)).options(OF_CONTACT)
+    for contact in tx.exec(theirs):
         contacts.setdefault(contact.client_id, []).append(contact)
     pauses: dict[int, list[Pause]] = {}
     for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):

@@ -19,7 +19,7 @@ from tests.chaos.crowd import MONDAY, mobile
 from tests.clinic import a_world
 
 DUE = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)  # Wednesday 08:30 in New York
-NUMBERS = 9_900  # how many fictional numbers there are; whoever comes after them has a mail address
+NUMBERS = 10_000  # texts go to so many; whoever comes after them has a mail address
 NAMES = ("Ana", "Bea", "Carl", "Dora", "Emil", "Flora", "Georg", "Hanna", "Ida", "Jonas")
 CHUNK = 5_000
 

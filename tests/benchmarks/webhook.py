@@ -76,7 +76,7 @@ def forms(port: int, numbers: range) -> list[Form]:
     """Return signed forms of clients who did their exercises."""
     url = f"http://127.0.0.1:{port}/sms/inbound"
     return [
-        signed_form(url, inbound_fields(f"SM{number:032d}", mobile(number % 9_900), f"done 2x10 pain {number % 4}"))
+        signed_form(url, inbound_fields(f"SM{number:032d}", mobile(number % 10_000), f"done 2x10 pain {number % 4}"))
         for number in numbers
     ]
 
