@@ -47,6 +47,7 @@ class Promises(RuleBasedStateMachine):
     @initialize(start=st.sampled_from(STARTS))
     def begin(self, start: datetime) -> None:
         self.world = living(start)
+        self.world.sms.on_loss = self.trouble  # type: ignore[attr-defined]
         self.worker = self.world.worker()
         self.enrol(MOBILES[0])
         self.work()
@@ -155,6 +156,7 @@ class Promises(RuleBasedStateMachine):
     @rule(mobile=st.sampled_from(MOBILES))
     def therapist_writes_at_night(self, mobile: str) -> None:
         if mobile in self.people:
+            self.trouble()  # the rest of the day is left out
             self.world.now = at_local(self.today(), "22:00", ZONE)
             with self.world.db.begin() as tx:
                 client = tx.get_one(Client, self.people[mobile].client_id)

@@ -2,6 +2,7 @@
 
 import shutil
 import tempfile
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from functools import cache
@@ -46,11 +47,14 @@ class Witness(RecordingChannel):
 
     world: "Living | None" = None
     seen: list[tuple[datetime, Outgoing]] = field(default_factory=list)
+    on_loss: Callable[[], None] = lambda: None
     loses: list[bool] = field(default_factory=list)  # the next answers are lost; True: the text was taken all the same
 
     def send(self, outgoing: Outgoing) -> str:
         assert self.world is not None
         lost = self.loses.pop(0) if self.loses else None
+        if lost is not None:
+            self.on_loss()
         if lost is False:
             raise SendError("cut off", unknown=True)
         self.seen.append((self.world.now, outgoing))
