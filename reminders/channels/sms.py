@@ -5,8 +5,6 @@ What a failure then means for a client is in the flows; what a code means is in 
 
 import logging
 import re
-import socket
-import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
@@ -15,15 +13,20 @@ from ssl import SSLCertVerificationError
 from typing import Any
 from urllib.parse import urlencode
 
-import requests
-from requests.adapters import HTTPAdapter
 from twilio.base.exceptions import TwilioException, TwilioRestException, TwilioServiceException
-from twilio.http.http_client import TwilioHttpClient
 from twilio.rest import Client
-from urllib3.connection import HTTPConnection
-from urllib3.exceptions import NewConnectionError
+from urllib3.exceptions import (
+    ConnectTimeoutError,
+    HTTPError,
+    LocationValueError,
+    NewConnectionError,
+    ProxyError,
+    SSLError,
+)
+from urllib3.response import BaseHTTPResponse
 from urllib3.util import Timeout
 
+from reminders.channels.sms_http import KeptAlive
 from reminders.core.channel import Inbound, Outgoing
 from reminders.core.intake import clean, number, whole
 from reminders.core.provider_codes import RETRY, is_final
@@ -32,14 +35,12 @@ from reminders.settings import Settings, host_of, is_loopback
 
 TIMEOUT_SECONDS, CONNECT_SECONDS = 45.0, 10.0
 LONGEST_WAIT_SECONDS = 86_400.0
-# Hands that may send at once in one process; more would wait for a free connection.
-CONNECTIONS = 64
 PAGE_SIZE = 1000  # the list's largest page (Twilio, "Message resource", read multiple)
 BEFORE_CLAIM, AFTER_CLAIM = timedelta(seconds=60), timedelta(minutes=10)
 # The provider writes whole seconds; what it made in the second of our moment must not fall out.
 SECOND = timedelta(seconds=1)
 # What a call or a page can end in when the provider or the way to it misbehaves.
-LOST = (TwilioException, requests.RequestException, ValueError, KeyError, TypeError, OSError)
+LOST = (TwilioException, HTTPError, ValueError, KeyError, TypeError, OSError)
 # The provider's client logs whole requests, numbers and texts included.
 SILENT = logging.Logger("silent", logging.CRITICAL + 1)
 
@@ -51,14 +52,7 @@ class SmsChannel:
         settings.check_texts()
         self.sender = settings.twilio_sender
         self.callback = f"{settings.public_url}/sms/status" if settings.has_status_callback else ""
-        self.waits = threading.local()
-        self.clients = tuple(
-            client(settings, token, self.keep_retry_after, timeout_seconds) for token in settings.twilio_auth_tokens
-        )
-
-    def keep_retry_after(self, response: requests.Response, *_: object, **__: object) -> None:
-        """Keep the wait that an answer asks for; the provider's client drops the headers of a refusal."""
-        self.waits.seconds = retry_after(response)
+        self.clients = tuple(client(settings, token, timeout_seconds) for token in settings.twilio_auth_tokens)
 
     def send(self, outgoing: Outgoing) -> str:
         """Hand one text over and return the provider's SID.
@@ -84,11 +78,12 @@ class SmsChannel:
     def call(self, act: Callable[[Any], str | None]) -> str | None:
         """Return what a call gives with the first token that the provider takes; raises SendError."""
         for one in self.clients:
-            self.waits.seconds = None
             try:
                 return act(one)
             except LOST as error:
-                failure = send_error(error, self.waits.seconds)
+                # The provider's client drops the headers of a refusal; how long to wait is among them.
+                answer = one.http_client.last_answer()
+                failure = send_error(error, retry_after(answer) if answer else None)
                 if failure.code not in ("20003", "http:401") or one is self.clients[-1]:
                     raise failure from None
         raise AssertionError("a channel has at least one client")
@@ -184,46 +179,24 @@ class Listed:
         )
 
 
-class KeptAlive(HTTPAdapter):
-    """Connections that notice when they have died in the idle hours.
-
-    A router that forgets a silent connection would else swallow the first text of the morning.
-    """
-
-    def init_poolmanager(self, *args: Any, **more: Any) -> None:
-        """Ask each socket for signs of life after half a minute of silence."""
-        wanted = (("TCP_KEEPIDLE", 30), ("TCP_KEEPINTVL", 10), ("TCP_KEEPCNT", 3))
-        named = [(getattr(socket, name, None), value) for name, value in wanted]  # macOS lacks the first
-        more["socket_options"] = [
-            *HTTPConnection.default_socket_options,
-            (socket.SOL_SOCKET, socket.SO_KEEPALIVE, 1),
-            *((socket.IPPROTO_TCP, option, value) for option, value in named if option is not None),
-        ]
-        super().init_poolmanager(*args, **more)
-
-
 def day_before(moment: datetime) -> datetime:
     """Return the start of the UTC day before this instant's."""
     day = moment.astimezone(UTC) - timedelta(days=1)
     return day.replace(hour=0, minute=0, second=0, microsecond=0)
 
 
-def client(settings: Settings, token: str, hook: Callable[..., None], timeout_seconds: float) -> Any:
+def client(settings: Settings, token: str, timeout_seconds: float) -> Any:
     """Return the provider's own client for one token, against the base address of the settings."""
-    http = TwilioHttpClient(request_hooks={"response": hook}, logger=SILENT)
-    http.timeout = Timeout(connect=CONNECT_SECONDS, total=timeout_seconds)
-    for scheme in ("https://", "http://"):
-        # No tries behind our back: a call that was cut off may have been heard.
-        http.session.mount(scheme, KeptAlive(pool_maxsize=CONNECTIONS, max_retries=0))
-    # A proxy of the environment is for the world outside.
-    http.session.trust_env = not is_loopback(host_of(settings.twilio_api_url))
+    url = settings.twilio_api_url
+    limits = Timeout(connect=CONNECT_SECONDS, total=timeout_seconds)
+    http = KeptAlive(SILENT, limits, url, is_loopback=is_loopback(host_of(url)))
     # An environment of its own: TWILIO_EDGE or TWILIO_REGION would rewrite the address that we were given.
     made = Client(settings.twilio_account_sid, token, http_client=http, environment={"TWILIO_EDGE": ""})
-    made.api.base_url = settings.twilio_api_url
+    made.api.base_url = url
     return made
 
 
-def retry_after(response: requests.Response) -> float | None:
+def retry_after(response: BaseHTTPResponse) -> float | None:
     """Return the seconds that an answer asks us to wait (RFC 9110, section 10.2.3), None when it does not say."""
     text = response.headers.get("Retry-After", "").strip()
     if re.fullmatch(r"[0-9]{1,9}", text, re.ASCII):
@@ -256,12 +229,10 @@ def send_error(error: Exception, wait: float | None) -> SendError:
 
 def is_before_the_call(error: Exception) -> bool:
     """Whether a call failed before anything of it reached the provider."""
-    if isinstance(error, requests.ConnectTimeout | requests.exceptions.InvalidURL):
-        return True
-    inner = error.args[0] if isinstance(error, requests.ConnectionError) and error.args else None
-    reason = getattr(inner, "reason", None)
-    causes = (reason, *getattr(reason, "args", ()))
-    return any(isinstance(cause, NewConnectionError | SSLCertVerificationError) for cause in causes)
+    inner = error.original_error if isinstance(error, ProxyError) else error
+    if isinstance(inner, SSLError):
+        return any(isinstance(cause, SSLCertVerificationError) for cause in inner.args)
+    return isinstance(inner, NewConnectionError | ConnectTimeoutError | LocationValueError)
 
 
 def is_wrong_token(error: Exception) -> bool:

@@ -5,13 +5,16 @@ import socket
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import UTC, datetime
+from ssl import SSLCertVerificationError
 from urllib.parse import parse_qs, urlsplit
 
 import pytest
-from requests import Response
 from twilio.rest import Client
+from urllib3 import HTTPResponse
+from urllib3.exceptions import SSLError
 
 from reminders.channels import sms
+from reminders.channels.sms_http import proxy_for
 from reminders.core.channel import Outgoing
 from reminders.core.provider_codes import treatment
 from reminders.errors import CannotSay, SendError
@@ -140,7 +143,7 @@ def test_a_wait_of_one_answer_is_not_kept_for_the_next(provider: SmsProvider, ch
 
 
 def test_a_date_to_wait_until_counts_from_the_answers_own_date() -> None:
-    answer = Response()
+    answer = HTTPResponse()
     answer.headers["Date"] = "Mon, 01 Mar 2027 13:30:00 GMT"
     answer.headers["Retry-After"] = "Mon, 01 Mar 2027 13:32:00 GMT"
     assert sms.retry_after(answer) == 120
@@ -159,8 +162,35 @@ def test_nobody_listening_is_no_unknown_attempt(provider: SmsProvider) -> None:
     assert (caught.value.unknown, caught.value.permanent, treatment(caught.value.code)) == (False, False, "retry")
 
 
+def test_a_certificate_that_cannot_be_trusted_is_no_unknown_attempt() -> None:
+    error = SSLError(SSLCertVerificationError("self-signed certificate"))
+    assert sms.send_error(error, None).unknown is False
+    assert sms.send_error(SSLError("bad record in the middle"), None).unknown is True
+
+
+PROXIES = {
+    "none": ({}, None),
+    "one": ({"HTTPS_PROXY": "http://10.0.0.1:3128"}, "http://10.0.0.1:3128"),
+    "one without a scheme": ({"HTTPS_PROXY": "10.0.0.1:3128"}, "http://10.0.0.1:3128"),
+    "one for all": ({"ALL_PROXY": "http://10.0.0.1:3128"}, "http://10.0.0.1:3128"),
+    "not for this host": ({"HTTPS_PROXY": "http://10.0.0.1:3128", "NO_PROXY": "twilio.com"}, None),
+}
+
+
+@pytest.mark.parametrize(("environment", "expected"), PROXIES.values(), ids=PROXIES)
+def test_a_proxy_of_the_environment_is_used_for_the_world_outside(
+    environment: dict[str, str], expected: str | None, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in ("HTTP_PROXY", "HTTPS_PROXY", "ALL_PROXY", "NO_PROXY"):
+        monkeypatch.delenv(name, raising=False)
+        monkeypatch.delenv(name.lower(), raising=False)
+    for name, value in environment.items():
+        monkeypatch.setenv(name, value)
+    assert proxy_for("https://api.twilio.com") == expected
+
+
 def test_an_answer_later_than_the_time_out_is_unknown(provider: SmsProvider, channel: sms.SmsChannel) -> None:
-    assert channel.clients[0].http_client.timeout.total == 45
+    assert channel.clients[0].http_client.limits.total == 45
     hasty = sms.SmsChannel(settings_for(provider), timeout_seconds=0.3)
     provider.will(Act(delay=1.0))
     with pytest.raises(SendError) as caught:
@@ -184,9 +214,9 @@ def test_while_the_token_is_changed_both_are_tried(provider: SmsProvider) -> Non
 
 def test_an_idle_connection_asks_for_signs_of_life(channel: sms.SmsChannel, provider: SmsProvider) -> None:
     channel.send(TEXT)
-    adapter = channel.clients[0].http_client.session.get_adapter(provider.url)
-    (key,) = adapter.poolmanager.pools.keys()
-    pool = adapter.poolmanager.pools[key]
+    pools = channel.clients[0].http_client.pool.pools
+    (key,) = pools.keys()
+    pool = pools[key]
     connection = pool.pool.get_nowait()
     assert connection.sock.getsockopt(socket.SOL_SOCKET, socket.SO_KEEPALIVE) == 1
     assert connection.sock.getsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY) != 0
