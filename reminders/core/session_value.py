@@ -95,7 +95,7 @@ def session_value(reports: Sequence[Stated]) -> SessionValue:
         completed = reading.get("completed") or completed
         if report.states_amount:
             amount = (reading.get("sets"), reading.get("reps"))
-        if reading.get("completed") == "none":
+        if completed == "none":
             amount = (None, None)
         if reading.get("before") is not None or reading.get("after") is not None:
             apart = (reading.get("before"), reading.get("after"))

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from reminders.core.reading import read_reply
+from reminders.core.reading import ASKED, read_reply
 
 TODAY = date(2027, 2, 10)  # a Wednesday
 ANSWERS = {
@@ -84,3 +84,33 @@ def test_a_pause_names_its_end() -> None:
 
 def test_without_today_a_date_has_no_year() -> None:
     assert read_reply("march 3", "en", (), "until").choice is None
+
+
+WISHES = {
+    "a pause": ("please pause", "en", "pause"),
+    "a pause with its object": ("please pause my reminders", "en", "pause"),
+    "back again": ("I'm back, please start again", "en", "resume"),
+    "the list again": ("Please send my list again", "en", "resend"),
+    "another day": ("can I move to Tuesday", "en", "reschedule"),
+    "later": ("I'll do it later tonight", "en", "later"),
+    "the carrier's help": ("HELP", "en", "help"),
+    "what this is": ("what is this number", "en", "help"),
+    "no more": ("stop texting me", "en", "opt_out"),
+    "a question": ("should I use ice or heat?", "en", "question"),
+    "not done": ("I didn't do them today", "en", "skip"),
+    "not today": ("not today, too tired", "en", "skip"),
+    "a pause in Spanish": ("pausa por favor", "es", "pause"),
+    "the list again in Spanish": ("mande la lista otra vez", "es", "resend"),
+    "later in Spanish": ("luego", "es", "later"),
+    "not done in Spanish": ("hoy no los hice", "es", "skip"),
+}
+
+
+@pytest.mark.parametrize("asked", [None, *ASKED])
+@pytest.mark.parametrize(("text", "language", "intent"), WISHES.values(), ids=WISHES)
+def test_a_wish_said_plainly_is_read_the_same_whatever_was_asked(
+    text: str, language: str, intent: str, asked: str | None
+) -> None:
+    reading = read_reply(text, language, (), asked, today=TODAY)
+
+    assert (reading.intent, reading.pain, reading.ask) == (intent, None, None)

@@ -152,7 +152,6 @@ def test_a_report_that_states_nothing_changes_nothing(found: list[dict[str, Any]
     assert session_value([*reports, silent]) == session_value(reports)
 
 
-@pytest.mark.xfail(strict=False, reason="reps alone after sets alone differ from the value of all; to be mended")
 @given(st.lists(readings, max_size=8), readings)
 def test_the_value_so_far_with_a_newer_plain_report_is_the_value_of_all(
     found: list[dict[str, Any]], newest: dict[str, Any]

@@ -1,6 +1,7 @@
 """Measures the reader on labelled replies: prints aggregate figures per file and language, never a row.
 
-Run it as `python -m tests.corpus.measure`; `--errors FILE` lists the wrong rows of a file that is there to build on.
+Run it as `python -m tests.corpus.measure`; `--all` takes in the rows to measure, `--errors FILE` lists the wrong rows
+of a file that is there to build on.
 """
 
 import argparse
@@ -99,6 +100,7 @@ def main() -> None:
     """Print the figures of every corpus, or the errors of one that is there to build on."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--errors", type=Path, help="a file to build on, whose wrong rows are listed")
+    parser.add_argument("--all", action="store_true", help="the rows to measure as well; look at them seldom")
     args = parser.parse_args()
     if args.errors:
         if "measure" in args.errors.name:
@@ -109,6 +111,8 @@ def main() -> None:
                 print_error(row, reading, wrong)
         return
     for path in sorted(HERE.glob("replies-*.jsonl")):
+        if "measure" in path.name and not args.all:
+            continue
         rows = list(rows_of(path))
         for language in sorted({row["lang"] for row in rows}):
             of_language = [row for row in rows if row["lang"] == language]

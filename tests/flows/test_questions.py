@@ -260,7 +260,6 @@ def test_a_reply_to_an_old_question_does_not_reach_back_past_a_week(world: World
     assert world.sessions(ana)[0].completed is None
 
 
-@pytest.mark.xfail(strict=False, reason="depends on the reading of a plain pause")
 def test_a_wish_said_plainly_after_an_unclear_reply_is_carried_out(world: World) -> None:
     ana = reminded(world)
     world.hear("asdf qwer")

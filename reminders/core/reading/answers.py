@@ -7,12 +7,11 @@ import re
 from datetime import date
 
 from reminders.core.reading.dates import until_told
-from reminders.core.reading.decision import Decision
+from reminders.core.reading.decision import SURE, Decision
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.model import Reading
 from reminders.core.reading.tokens import Text
 
-SURE = 0.95  # below this a reading would be a guess
 _SHORT = 2  # words of an answer that hardly says more than itself
 _MOST = 31  # a count of falls or days above this is none
 _NAME = re.compile(r"[^\W\d_](?:[^\W\d_]|['’-])*")
@@ -35,9 +34,11 @@ _APART = frozenset({"reason", "offer", "effort", "falls", "where", "keep", "days
 _COUNTS = frozenset({"falls", "days"})
 
 
-def choice_of(evidence: Evidence, intent: str, where: str | None, today: date | None) -> str | int | None:
+def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: date | None) -> str | int | None:
     """Return the answer to the question that was asked, None when the reply gives none."""
-    asked, text = evidence.asked, evidence.scope.text
+    asked, text, intent = evidence.asked, evidence.scope.text, decision.intent
+    if decision.is_wish and intent != "pause" and asked not in _IN_WORDS:
+        return None
     if (intent == "pause" and asked != "reason") or (asked == "until" and intent not in ("opt_out", "opt_in", "help")):
         until = until_told(text, evidence.scope.lexicon, today)
         return until.isoformat() if until is not None else None
@@ -52,6 +53,8 @@ def choice_of(evidence: Evidence, intent: str, where: str | None, today: date | 
     if asked == "who":
         return _name(text, evidence)
     answer = _in_words(evidence, asked)
+    if decision.is_wish:
+        return answer
     if answer is None and asked in _YES_NO:
         answer = _yes_or_no(evidence, asked)
     says_something = intent not in ("report", "chat", "later") or (intent == "chat" and len(text.words) > _SHORT)

@@ -4,7 +4,7 @@ What must never be lost (opt-outs, the carrier words) does not depend on weights
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from reminders.core.reading.completion import completed_of
 from reminders.core.reading.intent import Evidence, decide
@@ -13,6 +13,10 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
 
 NO_DANGER = "none"
+_PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
+SURE = 0.95  # below this a reading would be a guess
+# What may be said at any time; said plainly it means the same whatever was asked before.
+WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 CALM_FROM = 0.45  # below this belief in "no danger" the likeliest sign is raised
 
 
@@ -25,6 +29,7 @@ class Decision:
     intent_sureness: float = 1.0
     completed_sureness: float = 1.0
     correction: bool = False
+    is_wish: bool = False  # said plainly, so that it is no answer to what was asked
     danger: str | None = None  # a sign that no rule found and the judge suspects
 
 
@@ -33,8 +38,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     rule = decide(evidence)
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
-    if _is_certain(evidence, rule):
-        intent, sureness = rule, 1.0
+    wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
+    if wish is not None or _is_certain(evidence, rule):
+        intent, sureness = wish or rule, 1.0
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
@@ -52,6 +58,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         sureness,
         amount_sureness,
         judged.likeliest("correction") == "True",
+        wish is not None and intent == wish,
         None if evidence.danger.grades else _suspected(judged["danger"]),
     )
 
@@ -62,6 +69,29 @@ def _suspected(verdict: Verdict) -> str | None:
     if verdict.name != NO_DANGER:
         return verdict.name
     return verdict.runner_up if verdict.sureness < CALM_FROM else None
+
+
+def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:
+    """Return a wish that would be sure had nothing been asked, or a rule's plainest form; a bare no is an answer."""
+    for label in evidence.hits:
+        if label.endswith("_plain") and label[:-6] in WISHES and evidence.has(label):
+            return label[:-6]
+    if evidence.asked is None:
+        return None
+    unasked = replace(evidence, asked=None)
+    rule = decide(unasked)
+    verdict = verdicts(unasked, rule, amount, lexicon)["intent"]
+    if verdict.name not in WISHES or verdict.sureness < SURE:
+        return None
+    if verdict.name != "skip":
+        return verdict.name
+    no = lexicon.chars("ANSWER_NO") | lexicon.chars("NONE")
+    is_answer = (
+        not evidence.has("skip_sure")
+        or "pain_none" in evidence.hits
+        or (len(evidence.signature) < _PLAIN_SKIP and not no.isdisjoint(evidence.signature))
+    )
+    return None if rule != "skip" or is_answer else "skip"
 
 
 def _is_certain(evidence: Evidence, rule: str) -> bool:

@@ -125,8 +125,8 @@ def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
 def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read:
     """Put the reading together."""
     told, where = evidence.told, _where(evidence, evidence.pain.value)
-    choice = answers.choice_of(evidence, decision.intent, where, today)
-    if decision.intent != "opt_out" and answers.is_mere_answer(evidence, choice):
+    choice = answers.choice_of(evidence, decision, where, today)
+    if decision.intent != "opt_out" and not decision.is_wish and answers.is_mere_answer(evidence, choice):
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
     intent = decision.intent
     pain = _pain(evidence, decision)
@@ -164,6 +164,8 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     if intent == "report" and evidence.pain.value is None and evidence.numbers.loose:
         evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
     pain = evidence.pain
+    if decision.is_wish and intent == "skip" and not pain.value:
+        evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
     tells_session = intent in _OF_A_SESSION
     if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")

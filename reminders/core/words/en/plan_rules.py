@@ -71,6 +71,12 @@ RULES = {
         until|till|thru ~ #|WEEKDAY|MONTH|DATE|next|the|further
         no|dont ~ TEXT ~~ until|till|for|while
     """,
+    "pause_plain": """
+        ^ PAUSEIT the|my|me|these|all|it|them|this? EXERNOUN|TEXTNOUN? please|now? $
+    """,
+    "resume_plain": """
+        ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
+    """,
     "resume": """
         im|i am|we are|i got|got|am|is|we|just ~ BACK ~ from|home|now|and|again|ready|in|to|at
         ^ BACK ~ from|home|now|and|again

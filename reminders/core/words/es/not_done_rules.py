@@ -162,6 +162,9 @@ RULES = {
         al rato
         los|las hago|hare ~ rato|noche|tarde|luego|despues
     """,
+    "later_plain": """
+        ^ luego|luegito|despues|ahorita|orita|horita|ahoritita|mas tarde? $
+    """,
     "tomorrow": """
         manana !en !por !y !me !a !temprano
         manana ~ los|hago|pongo|sin|si|le|mismo

@@ -64,6 +64,12 @@ RULES = {
         por ~ SPAN
         me operan
     """,
+    "pause_plain": """
+        ^ PAUSEIT los|las|mis|me|todo|esto? EXERNOUN|TEXTNOUN? por? favor? $
+    """,
+    "resume_plain": """
+        ^ ya estoy|ya? BACK a? casa|aqui? $
+    """,
     "resume": """
         ya ~ regrese|volvi|llegue|regresamos|volvimos|estoy|sali|alivie|ando|vine
         regrese|volvi|llegue|regresamos ~ de|del|ayer|hoy|ya
