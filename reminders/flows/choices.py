@@ -113,7 +113,8 @@ def who(tx: Tx, heard: Heard, question: Question) -> bool:
     """Have the replies that waited for a name read again as hers, or start her reminders; False when none is named."""
     everyone = [Holder(one.id or 0, (one.name, one.name.split()[0])) for _, one in heard.people]
     said = f"{heard.row.text} {heard.reading.choice or ''}"
-    named = {holder.client_id for holder in named_holders(said, everyone)}
+    found = everyone if heard.reading.choice == "both" else named_holders(said, everyone)
+    named = {holder.client_id for holder in found}
     starts = bool(question.details.get("start"))
     if not named or (len(named) > 1 and not starts):
         return False

@@ -45,6 +45,18 @@ def test_start_from_a_shared_phone_asks_whose_and_opens_those_named(world: World
     assert states == {ana: "open", hugo: "closed"}
 
 
+def test_both_open_it_for_both(world: World) -> None:
+    ana, hugo = couple(world)
+    world.hear("STOP")
+    world.pass_time(minutes=5)
+    world.hear("START")
+    world.pass_time(minutes=1)
+
+    world.hear("both")
+
+    assert {one.client_id: one.consent for one in world.rows(Contact)} == {ana: "open", hugo: "open"}
+
+
 def test_a_wrong_number_is_closed_and_the_clinic_hears_what_had_gone_there(world: World) -> None:
     ana = reminded(world)
     world.hear("Y1")

@@ -48,10 +48,12 @@ def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: 
     if asked == "where":
         return where
     if asked in _COUNTS:
+        if is_invited_letter(evidence):
+            return None
         count = _count(evidence, text)
         return 1 if not count and asked == "falls" and "fall_or_injury" in evidence.danger.grades else count
     if asked == "who":
-        return _name(text, evidence)
+        return "both" if evidence.has("both_of_us") else _name(text, evidence)
     answer = _in_words(evidence, asked)
     if decision.is_wish:
         return answer
@@ -61,6 +63,12 @@ def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: 
     if answer is None and asked == "reason" and says_something:
         return "other"
     return answer
+
+
+def is_invited_letter(evidence: Evidence) -> bool:
+    """Tell whether a reply is the short form that every reminder invites: a letter with a rating, "Y2"."""
+    raw = evidence.scope.text.raw
+    return evidence.has("num.invited") and any(len(piece) == 1 and piece.isalpha() for piece in raw[:2])
 
 
 def is_mere_answer(evidence: Evidence, choice: str | int | None) -> bool:

@@ -13,6 +13,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
 
 NO_DANGER = "none"
+_BARE = 2  # words
 _PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
 SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
@@ -47,7 +48,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
-    elif intent == "report" and evidence.told.by_exercise:
+    elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence)):
         completed = amount
     elif intent == "report":
         verdict = judged["completed"]
@@ -57,10 +58,20 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         completed,
         sureness,
         amount_sureness,
-        judged.likeliest("correction") == "True",
+        judged.likeliest("correction") == "True" and not _is_bare(evidence),
         wish is not None and intent == wish,
         None if evidence.danger.grades else _suspected(judged["danger"]),
     )
+
+
+def _is_bare(evidence: Evidence) -> bool:
+    """Tell whether a reply is too short to correct anything and has no word for it."""
+    return len(evidence.scope.text.words) <= _BARE and not evidence.has("correction")
+
+
+def _is_plain_part(evidence: Evidence) -> bool:
+    """Tell whether nothing but a plain "half", "some of them" tells how much was done."""
+    return evidence.has("part_plain") and not (evidence.has("all") or evidence.told.amounts or evidence.numbers.counts)
 
 
 def _suspected(verdict: Verdict) -> str | None:
@@ -100,4 +111,6 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return True
     if rule in ("opt_in", "help"):
         return evidence.has(f"{rule}_key")
+    if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:
+        return True  # the bare rating that was asked for
     return rule == "report" and evidence.has("num.invited")  # the short answer that every reminder invites

@@ -135,7 +135,7 @@ def _answer(evidence: Evidence) -> str | None:
     asked = evidence.asked
     rated = evidence.pain.value is not None or evidence.pain.off_scale
     tells = evidence.has("skip") or evidence.told.by_exercise or _is_report(evidence)
-    if asked in ("pain", "settling") and rated and not tells:
+    if asked in ("pain", "settling") and rated and (not tells or _is_none_at_all(evidence)):
         return "pain"
     if asked == "amount":
         if evidence.has("amount_unknown"):
@@ -149,6 +149,11 @@ def _answer(evidence: Evidence) -> str | None:
         if evidence.numbers.has_minutes:
             return "report"
     return None
+
+
+def _is_none_at_all(evidence: Evidence) -> bool:
+    """Tell whether a reply is nothing but "none", which is a rating and no word of a session; "no" is either."""
+    return len(evidence.signature) == 1 and evidence.scope.lexicon.is_in("NONE", evidence.signature)
 
 
 def _requests(evidence: Evidence) -> str | None:

@@ -8,7 +8,6 @@ from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import Hits, Span
 from reminders.core.reading.model import SCALE_TOP
-from reminders.core.reading.patterns import COMMA, STOP
 from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.tokens import worst_whole
@@ -141,12 +140,10 @@ def body_part(scope: Scope, spans: list[Span]) -> str | None:
         return None
     near = spans[0][0] if spans else parts[0]
     at = min(parts, key=lambda place: abs(place - near))
-    start = at
-    while (
-        start and text.signature[start - 1] not in STOP + COMMA and lexicon.is_in("BODYSIDE", text.signature[start - 1])
-    ):
+    belongs = lexicon.chars("BODYSIDE") | lexicon.chars("BODY")
+    start, end = at, at + 1
+    while start and text.signature[start - 1] in belongs:
         start -= 1
-    end = at + 1
-    while end < len(text.words) and lexicon.is_in("BODYSIDE", text.signature[end]):
+    while end < len(text.words) and text.signature[end] in belongs:
         end += 1
     return " ".join(text.words[start:end])

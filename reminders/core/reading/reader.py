@@ -164,7 +164,7 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     if intent == "report" and evidence.pain.value is None and evidence.numbers.loose:
         evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
     pain = evidence.pain
-    if decision.is_wish and intent == "skip" and not pain.value:
+    if intent == "skip" and not pain.value and (decision.is_wish or evidence.asked == "settling"):
         evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
     tells_session = intent in _OF_A_SESSION
     if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):

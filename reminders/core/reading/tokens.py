@@ -212,11 +212,28 @@ def _trim(text: Text, lexicon: Lexicon) -> None:
         end -= 1
     # A closing question mark is meaning, a closing stop is not.
     end = end + 1 if end < len(chars) and chars[end] == QUESTION else end
-    start = 0
+    start = _past_name(text, lexicon)
     while start < end and (chars[start] in polite or chars[start] in STOP + COMMA or (start and chars[start] in title)):
         start += 1
     if start < end:
         _keep(text, start, end)
+
+
+def _past_name(text: Text, lexicon: Lexicon) -> int:
+    """Return where a text begins behind the name of whoever it is from: "Odile: Y1", "for Odile: all done"."""
+    chars, at = text.signature, 0
+    while at < len(chars) and lexicon.is_in("NAMEFRONT", chars[at]):
+        at += 1
+    name = at
+    while at < len(chars) and at < name + 2 and chars[at] == UNKNOWN:
+        at += 1
+    if at == name or at == len(chars):
+        return 0
+    if chars[at] == COMMA and text.words[at] in (":", "-", "--"):
+        return at + 1
+    at += chars[at] == COMMA
+    is_letter = at < len(chars) and len(text.raw[at]) == 1 and lexicon.is_in("YESKEY", chars[at])
+    return at if is_letter and len(chars) == at + 2 and lexicon.is_in("#", chars[at + 1]) else 0
 
 
 def _before_signature(text: Text, lexicon: Lexicon) -> int:

@@ -55,6 +55,8 @@ RULES = {
     """,
     "concern.new_back_pain": """
         new ~ BACKBONE ~ PAIN|SORE
+        BACKBONE ,|AND ~ new|started
+        BACKBONE ~ is|its new
         new ~ PAIN ~ BACKBONE
         BACKBONE ~ PAIN|SORE ~ new|started|never|since
         PAIN ~ BACKBONE ~ new|started|since

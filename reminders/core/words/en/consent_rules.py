@@ -27,6 +27,8 @@ RULES = {
         how ~ STOPIT|unsubscribe|cancel ~ TEXTNOUN
         ^ discontinue|desist|unsubscribe|cease $
         cease|discontinue|kill|ditch|nix|block|end ~ TEXTNOUN
+        STOPIT everything|all ,|AND|. the? TEXTNOUN|mail|mails|emails|calls too|also|included?
+        STOPIT the? TEXTNOUN|mail|mails|emails AND the? TEXTNOUN|mail|mails|emails
         block me
         STOPIT ~ TEXTVERB
         STOPIT ~ TEXTNOUN !till !until

@@ -202,6 +202,14 @@ RULES = {
         got # in
         wasnt|isnt able ~ finish|complete|ALL
     """,
+    "part_plain": """
+        did|done|do|got|managed|finished|completed HALFWORD
+        ONLY ~ some|half|few|part|couple of? EM|EXER|THE|,|.|$
+        did|done|do|managed|finished|completed some|part|most|few of? EM|EXER|$|,|.
+        HALFWORD of? EM|EXER|THE
+        ^ HALFWORD $
+        ^ HALFWORD ,|.
+    """,
     "part_sure": """
         thats ~ my|your|the lot
         half

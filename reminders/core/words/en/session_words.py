@@ -9,7 +9,7 @@ CONCEPTS = {
     "GOT": "got get made went knocked knock breezed powered blew sailed plowed whipped cranked banged muscled ran run gone hammered squeezed followed did",
     "GOT_ON": "through thru out em it them done in",
     "ALL": "all everything every everyone whole entire full evrything everthing evryting evrything 100 entirety lot works each complete completely everythin everthing al shebang kit enchilada total totally megillah",
-    "PART": "half some most few partial partially partly part mostly several bits couple third thirds quarter halfway little bit bulk",
+    "PART": "half haf hafl halve some most few partial partially partly part mostly several bits couple third thirds quarter halfway little bit bulk",
     "ONLY": "only just jus jst onli",
     "EXCEPT": "except but excluding minus cept besides save without barring excep xcept",
     "SKIP": "skip skipped skipping skiped skipp omitted missed left dropped passed avoided ditched sat nixed bailed",

@@ -56,6 +56,7 @@ CONCEPTS = {
     "AT": "at around by til till until before after past since about from",
     # politeness
     "POLITE": "hi hello hey hiya howdy thanks thank thx ty tks thnx thankyou please pls plz dear greetings cheers sincerely regards hon honey sweetie sweetheart darling maam mam sir dearie doll luv bless appreciated morning",
+    "NAMEFRONT": "this is its it's it from for on behalf of",
     "TITLE": "dr doc doctor ben ms mr mrs miss therapist clinic team coach nurse you very so much everyone all y'all folks good",
     "SIGN_OFF": "sincerely regards yours respectfully cheers best love xo xoxo warmly cordially",
     "FILLER": "well so ok okay oh um uh hmm like just yeah lol haha lord honestly actually basically i id",
@@ -69,7 +70,7 @@ CONCEPTS = {
     "FILL": "shot jumped climbed spiked rose went dropped is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
     "LINK": "of to the",
     "LINK_HALF": "and a",
-    "HALFWORD": "half",
+    "HALFWORD": "half haf hafl halve",
     "ONEWORD": "one ones",
     "ONE_NOT_AFTER": "the that this which another any every each no other wrong last first second third next big blue green red yellow wall chair heel side balance these good bad left right same new old easy hard leg standing band",
     "ONE_NOT_BEFORE": "foot side leg arm day thing who hand knee more another time that hip of's i else is please was",

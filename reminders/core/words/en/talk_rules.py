@@ -173,6 +173,10 @@ RULES = {
         aide _ $
         this is his|her|their
     """,
+    "both_of_us": """
+        ^ for? both of? us? $
+        ^ all|everyone of? us? $
+    """,
     "near_day": """
         today|now
     """,

@@ -40,6 +40,8 @@ RULES = {
     "concern.new_back_pain": """
         dolor|duele ~ nuevo ~ BACKBONE
         dolor nuevo
+        BACKBONE baja? ,|y ~ nuevo|nueva|reciente|empezo
+        BACKBONE ~ es|son nuevo|nueva
         BACKBONE ~ nuevo|nunca|antes|desde
     """,
 }

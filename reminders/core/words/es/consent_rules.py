@@ -40,6 +40,7 @@ RULES = {
         STOPIT ~ TEXT
         STOPIT ~ TEXTNOUN|esto|suscripcion
         cancelen|cancele|cancelar|cancelenme|cancela ~ esto|mensajes|servicio|TEXT|todo|suscripcion
+        STOPIT ~ todo ,|y|. los|las? correos|mensajes|emails tambien?
         dejen|deje|dejenme|dejeme|dejame ~ en paz
         dejen|deje|dejar ~ de ~ mandar|enviar|escribir|molestar|textear|mandarme|escribirme
         paren|pare|parenle|parele ~ con|de ~ TEXT|mensajes|mandar

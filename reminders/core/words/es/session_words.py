@@ -32,7 +32,7 @@ CONCEPTS = {
     "MEASURE_BEFORE": "presion azucar glucosa peso pesa pese pulso temperatura oxigeno saturacion saturo edad telefono ruta apartamento apto casa carretera canal cuarto gimnasio cumpli cumplo autobus camion puerta piso calle pastilla tel numero cel animo coraje calor hambre sueno esfuerzo cansancio gusto ganas hueva flojera fuerza nota energia",
     "CLOCKPREP": "las",
     "DAYPART": "manana tarde noche mediodia madrugada comer cenar desayuno cena comida desayunar",
-    "BODYSIDE": "izquierdo izquierda derecho derecha izq der",
+    "BODYSIDE": "izquierdo izquierda derecho derecha izq der baja alta",
     "TIRED": "cansada cansado rendida rendido agotada agotado molida molido cansa canse cansan",
     "SICK": "enferma enfermo gripa gripe fiebre covid malita malito mala malo calentura vomito estomago migrana diarrea resfriado catarro tos dialisis quimio",
     "BUSY": "ocupada ocupado trabajo trabajar jale visita visitas cita chamba turno compromisos dentista boda funeral quehaceres",

@@ -132,6 +132,10 @@ RULES = {
         mejor dicho
         corrijo
     """,
+    "both_of_us": """
+        ^ para|de? ambos|ambas|todos|todas $
+        ^ para|de? los|las # de? nosotros|nosotras? $
+    """,
     "helper": """
         soy ~ hija|hijo|esposo|esposa|nieta|nieto|cuidadora|nuera|sobrina|enfermera
         mi CLIENTLIKE ~ dice|dijo|hizo|termino|quiere|ya
