@@ -7,6 +7,7 @@ from pathlib import Path
 from reminders.demo import account, building, people, story
 from reminders.demo.progress import Progress
 from reminders.errors import BadInput
+from reminders.memory import collect_rarely
 from reminders.store.db import Database
 
 MOST_WEEKS = 52
@@ -66,6 +67,7 @@ def require_demo(path: Path) -> None:
 
 def live(args: argparse.Namespace, path: Path) -> None:
     """Live the weeks and print what happened and the last digests."""
+    collect_rarely()
     chosen = people.people(args.clients)
     under_way = story.begin(path, chosen, args.weeks, args.seed, args.port)
     began_at = under_way.now

@@ -11,6 +11,7 @@ import uvicorn
 from reminders.commands.opening import opened
 from reminders.errors import BadInput
 from reminders.logs import set_up
+from reminders.memory import collect_rarely
 from reminders.web.app import create_app
 from reminders.wiring import local_if_demo
 
@@ -39,9 +40,11 @@ def run(args: argparse.Namespace) -> int:
     keeper = threading.Thread(target=keep_child, args=(stop,), daemon=True)
     if not args.no_scheduler:
         keeper.start()
+    web = create_app(app)
+    collect_rarely()
     try:
         uvicorn.run(
-            create_app(app),
+            web,
             host=args.host,
             port=args.port,
             access_log=False,

@@ -6,6 +6,7 @@ import sys
 from reminders import jobs
 from reminders.commands.opening import add_at, opened, print_json
 from reminders.flows import deliver, tick
+from reminders.memory import collect_rarely
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -17,6 +18,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Run one round."""
     app = opened(args)
+    collect_rarely()
     worker = jobs.worker_of(app, own_clock=bool(args.at))
     try:
         done = tick.run(worker, app.clock())

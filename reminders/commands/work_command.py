@@ -8,6 +8,7 @@ import threading
 from reminders import jobs
 from reminders.commands.opening import opened
 from reminders.logs import set_up
+from reminders.memory import collect_rarely
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -28,6 +29,7 @@ def run(args: argparse.Namespace) -> int:
     """Work until a signal comes."""
     app = opened(args)
     set_up(app.settings.log)
+    collect_rarely()
     stop = threading.Event()
     for number in (signal.SIGTERM, signal.SIGINT):
         signal.signal(number, lambda *_: stop.set())

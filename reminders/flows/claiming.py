@@ -42,17 +42,18 @@ def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: date
     """Claim those of the due rows that may go now and that the pace has room for."""
     facts = gate.read_facts(tx, rows, now)
     taken: list[Claim] = []
+    shown: dict[int, ExerciseSession] = {}
     for row in rows:
         if not may_go(sender, tx, row, facts, now):
             continue
         if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
             continue
-        word(sender, row, facts, now)
+        word(sender, row, facts, shown, now)
         slot = pace.take(row.parts) if row.channel == "sms" else 0.0
         taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
     until = sender.leases_at(tx) + LEASE
     bulk.write_claims(tx, [one.row for one in taken], now, until, system_clock(), sender.name)
-    bulk.write_shown(tx, facts.sessions.values())
+    bulk.write_shown(tx, shown.values())
     return taken
 
 
@@ -78,18 +79,17 @@ def may_go(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: dateti
     return False
 
 
-def word(sender: Sender, row: Outbound, facts: gate.Facts, now: datetime) -> None:
-    """Write a row's words, and for a reminder what its session shows."""
+def word(sender: Sender, row: Outbound, facts: gate.Facts, shown: dict[int, ExerciseSession], now: datetime) -> None:
+    """Write a row's words, and for a reminder what its session shows, which is then among the `shown`."""
     scene = scene_of(row, facts)
-    if scene.session is not None and row.kind == "reminder":
-        show_easy(scene.session, wants_easy(scene.client))
+    session = scene.session
+    if session is not None and row.kind == "reminder":
+        bulk.put(session, is_easy=wants_easy(scene.client))
+        shown[session.id or 0] = session
+    if session is not None and row.kind in ("reminder", "resend") and render.is_to_show(session):
+        render.show_session(scene, row.language)
+        shown[session.id or 0] = session
     render.render(sender.texts, scene, row, sender.links, now)
-
-
-def show_easy(session: ExerciseSession, is_easy: bool) -> None:
-    """Let a reminder show an easy day, or not."""
-    if session.is_easy != is_easy:
-        session.is_easy = is_easy
 
 
 def wants_easy(client: Client | None) -> bool:

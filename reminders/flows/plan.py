@@ -8,14 +8,14 @@ from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 
 from sqlalchemy import delete
-from sqlalchemy.orm import load_only
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, local_date
 from reminders.flows import say
 from reminders.flows.planner import Planner, load, next_session, upcoming
-from reminders.store import bulk, clients, outbox
+from reminders.store import bulk, clients, outbox, slim
 from reminders.store.db import Tx
+from reminders.store.slim import SlimClient, SlimSession
 from reminders.store.tables import (
     Client,
     Clinic,
@@ -25,15 +25,6 @@ from reminders.store.tables import (
 
 LATEST_AFTER = timedelta(hours=4)  # a reminder later than this after its hour is not sent
 BATCH = 200  # no write transaction holds more rows
-
-# Only what planning looks at: a crowd's rows are wide.
-OF_SESSION = load_only(*(getattr(ExerciseSession, name) for name in ("client_id", "on_date", "due_at", "state")))
-OF_CLIENT = load_only(
-    *(
-        getattr(Client, name)
-        for name in ("clinic_id", "state", "channel", "language", "time_zone", "window", "weekly_only")
-    )
-)
 
 
 def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> ExerciseSession | None:
@@ -59,30 +50,12 @@ def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> 
     return made
 
 
-def due_sessions(tx: Tx, now: datetime, limit: int) -> list[tuple[ExerciseSession, Client]]:
-    """Return planned sessions whose hour has come, with their clients, locked against other workers on PostgreSQL."""
-    statement = (
-        select(ExerciseSession, Client)
-        .join(Client, col(ExerciseSession.client_id) == col(Client.id))
-        .where(
-            ExerciseSession.state == "planned",
-            col(ExerciseSession.queued_at).is_(None),
-            col(ExerciseSession.due_at) <= now,
-        )
-        .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
-        .limit(limit)
-        .options(OF_SESSION, OF_CLIENT)
-        .with_for_update(of=(ExerciseSession, Client), skip_locked=True, key_share=True)
-    )
-    return list(tx.exec(statement))
-
-
 def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     """Write the reminders of sessions whose hour has come, each client's next session too; return how many sessions.
 
     Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there.
     """
-    pairs = due_sessions(tx, now, limit)
+    pairs = slim.due_sessions(tx, now, limit)
     if not pairs:
         return 0
     planner = load(tx, [client for _, client in pairs], min(session.on_date for session, _ in pairs))
@@ -94,15 +67,15 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
         found = upcoming(planner, client, session.on_date)
         state = state_when_due(planner, client, session, now)
         if found is not None:
-            following.append((client.id or 0, *found))
+            following.append((client.id, *found))
         if state == "gone":
-            gone.append(session.id or 0)
+            gone.append(session.id)
             continue
         queued.append({"row": session.id, "at": now, "closes": closing(session, found, client)})
         if state == "planned":
             reminders += reminder_rows(planner, client, session, now)
         else:
-            not_reminded(tx, planner.clinics[client.clinic_id], client, session, state, now)
+            not_reminded(tx, planner.clinics[client.clinic_id], session, state, now)
     tx.flush()
     bulk.mark_queued(tx, queued)
     bulk.queue(tx, reminders)
@@ -112,8 +85,9 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     return len(pairs)
 
 
-def not_reminded(tx: Tx, clinic: Clinic, client: Client, session: ExerciseSession, state: str, now: datetime) -> None:
+def not_reminded(tx: Tx, clinic: Clinic, due: SlimSession, state: str, now: datetime) -> None:
     """Settle a session that gets no reminder; operator or desk are told where they must act."""
+    session, client = tx.get_one(ExerciseSession, due.id), tx.get_one(Client, due.client_id)
     session.state, session.settled_at = "paused" if state == "unanswered" else state, now
     if state == "unsent":
         say.tell_operator(tx, clinic, "late reminders", {}, now)
@@ -121,9 +95,9 @@ def not_reminded(tx: Tx, clinic: Clinic, client: Client, session: ExerciseSessio
         say.tell_desk(tx, clinic, client, "desk", "never answered", {}, now)
 
 
-def state_when_due(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> str:
+def state_when_due(planner: Planner, client: SlimClient, session: SlimSession, now: datetime) -> str:
     """Return what a session becomes at its hour: planned (a reminder goes), held, paused, unanswered, unsent, gone."""
-    client_id = client.id or 0
+    client_id = client.id
     clinic = planner.clinics[client.clinic_id]
     wanted = clients.wanted_contacts(client, planner.contacts.get(client_id, []))
     if client.state != "active" or session.on_date.isoformat() in clinic.closed_days:
@@ -148,24 +122,24 @@ def is_first_of_week(plans: Sequence[Plan], day: date) -> bool:
     return not days or day.weekday() == days[0]
 
 
-def last_moment(clinic: Clinic, client: Client, session: ExerciseSession) -> datetime:
+def last_moment(clinic: Clinic, client: SlimClient, session: SlimSession) -> datetime:
     """Return until when a session's reminder may go: 4 hours after its hour, and inside her window."""
     return min(session.due_at + LATEST_AFTER, day_end(clinic, client, session))
 
 
-def day_end(clinic: Clinic, client: Client, session: ExerciseSession) -> datetime:
+def day_end(clinic: Clinic, client: SlimClient, session: SlimSession) -> datetime:
     """Return the instant at which her window of the session's day ends; nothing may begin at it."""
     window = clients.window_of(clinic, client)
     return at_local(local_date(session.due_at, client.time_zone), window[1], client.time_zone)
 
 
-def closing(session: ExerciseSession, found: tuple[date, datetime] | None, client: Client) -> datetime:
+def closing(session: SlimSession, found: tuple[date, datetime] | None, client: SlimClient) -> datetime:
     """Return when an unanswered session closes: when the next reminder is due, or at noon of the second day after."""
     noon = at_local(session.on_date + timedelta(days=2), "12:00", client.time_zone)
     return min(noon, found[1]) if found else noon
 
 
-def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, now: datetime) -> list[bulk.Values]:
+def reminder_rows(planner: Planner, client: SlimClient, session: SlimSession, now: datetime) -> list[bulk.Values]:
     """Return a session's reminders, one for each address that her channel setting names."""
     clinic = planner.clinics[client.clinic_id]
     until = last_moment(clinic, client, session)
@@ -173,13 +147,13 @@ def reminder_rows(planner: Planner, client: Client, session: ExerciseSession, no
         bulk.message(
             kind="reminder",
             template="reminder",
-            key=outbox.reminder_key(client.id or 0, session.on_date, contact.id or 0),
+            key=outbox.reminder_key(client.id, session.on_date, contact.id),
             session_id=session.id,
             due_at=session.due_at,
             expires_at=until,
             **say.frame(clinic, client, contact, now),
         )
-        for contact in clients.answered_contacts(client, planner.contacts.get(client.id or 0, []))
+        for contact in clients.answered_contacts(client, planner.contacts.get(client.id, []))
     ]
 
 

@@ -5,29 +5,19 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
 
-from sqlalchemy.orm import load_only
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, next_day, parse_days
-from reminders.store import clients
+from reminders.store import clients, slim
 from reminders.store.db import Tx
+from reminders.store.slim import AnyClient, SlimContact
 from reminders.store.tables import (
-    Client,
     ClientProgram,
     Clinic,
-    Contact,
     ExerciseSession,
     Hold,
     Pause,
     Schedule,
-)
-
-# Only what planning looks at.
-OF_CONTACT = load_only(
-    *(
-        getattr(Contact, name)
-        for name in ("client_id", "kind", "address", "consent", "unusable", "confirmed_at", "reminders_unconfirmed")
-    )
 )
 
 
@@ -37,20 +27,20 @@ class Planner:
 
     clinics: Mapping[int, Clinic]
     plans: Mapping[int, list[Plan]]
-    contacts: Mapping[int, list[Contact]]
+    contacts: Mapping[int, list[SlimContact]]
     held: frozenset[int]
     pauses: Mapping[int, list[Pause]]
     ends: Mapping[int, date | None]
     taken: frozenset[tuple[int, date]]
 
 
-def next_session(planner: Planner, client: Client, after_on: date) -> ExerciseSession | None:
+def next_session(planner: Planner, client: AnyClient, after_on: date) -> ExerciseSession | None:
     """Return the session row that comes next for a client, not yet written."""
     found = upcoming(planner, client, after_on)
     return ExerciseSession(client_id=client.id or 0, on_date=found[0], due_at=found[1]) if found else None
 
 
-def upcoming(planner: Planner, client: Client, after_on: date) -> tuple[date, datetime] | None:
+def upcoming(planner: Planner, client: AnyClient, after_on: date) -> tuple[date, datetime] | None:
     """Return the local date and the instant of a client's next session after a date, None when she has none."""
     client_id = client.id or 0
     if client.state != "active" or not clients.open_contacts(planner.contacts.get(client_id, [])):
@@ -76,7 +66,7 @@ def closed_days(days: tuple[str, ...]) -> frozenset[date]:
     return frozenset(date.fromisoformat(day) for day in days)
 
 
-def load(tx: Tx, batch: Sequence[Client], since: date = date.min) -> Planner:
+def load(tx: Tx, batch: Sequence[AnyClient], since: date = date.min) -> Planner:
     """Read what planning these clients after a date needs, in a constant number of questions."""
     ids = [client.id or 0 for client in batch]
     clinic_ids = {client.clinic_id for client in batch}
@@ -84,9 +74,8 @@ def load(tx: Tx, batch: Sequence[Client], since: date = date.min) -> Planner:
     for row in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids)).order_by(col(Schedule.from_on))):
         plan = Plan(parse_days(row.days), row.time, row.time_zone, row.from_on)
         plans.setdefault(row.client_id, []).append(plan)
-    contacts: dict[int, list[Contact]] = {}
-    theirs = select(Contact).where(col(Contact.client_id).in_(ids)).order_by(col(Contact.id)).options(OF_CONTACT)
-    for contact in tx.exec(theirs):
+    contacts: dict[int, list[SlimContact]] = {}
+    for contact in slim.contacts_of(tx, ids):
         contacts.setdefault(contact.client_id, []).append(contact)
     pauses: dict[int, list[Pause]] = {}
     for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):

@@ -17,12 +17,14 @@ from reminders.core.schedule import WEEKDAYS, local_date
 from reminders.core.segments import parts, plain
 from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, REPLY_TO, UNSUBSCRIBE, make_token
 from reminders.flows import riders
+from reminders.store import bulk
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Outbound, Staff
 from reminders.texts import Texts
 from reminders.texts_exercises import exercise_words
 from reminders.texts_said import said_date, said_hours, said_opening
 
 MOST_PARTS = 3  # a reminder longer than this names the first exercises and leads to the page
+NAME = "\ue000"  # stands for her name in a text that a crowd shares: no template, name or exercise holds it
 
 
 @dataclass(frozen=True)
@@ -82,15 +84,20 @@ def first_name(name: str) -> str:
 
 
 def show_session(scene: Scene, language: str) -> None:
-    """Write a session's lettered exercises on it, by the program version that counts now."""
+    """Put a session's lettered exercises on it, by the program version that counts now; the caller writes them."""
     session, program = scene.session, scene.program
     if program is None or session is None:
         return
     weekday, body = WEEKDAYS[session.on_date.weekday()], body_of(program)
     compact = bool(scene.client and scene.client.compact_doses)
     letter, lines = lines_shown((body, scene.days, weekday, program.rung, session.is_easy), language, compact)
-    session.list_letter, session.program_id, session.rung = letter, program.id, program.rung
-    session.items = [dict(line) for line in lines]
+    bulk.put(
+        session,
+        list_letter=letter,
+        program_id=program.id,
+        rung=program.rung,
+        items=[dict(line) for line in lines],
+    )
 
 
 def body_of(program: ClientProgram | Version) -> str:
@@ -216,10 +223,35 @@ def reminder_body(texts: Texts, scene: Scene, row: Outbound, made: Mapping[str, 
     return body
 
 
+def shared_body(texts: Texts, scene: Scene, row: Outbound) -> str | None:
+    """Return a reminder's text made of what a crowd shares and her name; None where it wants more than that."""
+    client, session = scene.client, scene.session
+    if client is None or session is None or row.details or scene.clinic.wording:
+        return None
+    items = tuple((item["letter"], item["name"], item["dose"]) for item in session.items)
+    riding = riders.riding(client, session, row.language, scene.clinic.emergency_number)
+    body = frame_of(texts, row.language, items, session.is_easy, riding["news"], riding["morning"])
+    body = body.replace(NAME, plain(first_name(client.name)))
+    return body if parts(body) <= MOST_PARTS else None
+
+
+@lru_cache(maxsize=4096)
+def frame_of(
+    texts: Texts, language: str, items: tuple[tuple[str, str, str], ...], is_easy: bool, news: str, morning: str
+) -> str:
+    """Return a reminder's text with a mark where the name goes: the same for all who do the same today."""
+    lines = [dict(zip(("letter", "name", "dose"), item, strict=True)) for item in items]
+    said = {"items": lines, "is_easy": is_easy, "news": news, "morning": morning, "more": 0}
+    return plain(texts.text("reminder", language, {**said, "first_name": NAME}))
+
+
 def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetime) -> None:
     """Fill in a row's words: body and parts for a text; subject, body, HTML and headers for a mail."""
-    if scene.session is not None and row.kind in ("reminder", "resend") and is_to_show(scene.session):
-        show_session(scene, row.language)
+    if row.channel == "sms" and row.template == row.kind == "reminder":
+        body = shared_body(texts, scene, row)
+        if body is not None:
+            bulk.put(row, body=body, parts=parts(body))
+            return
     made = values(scene, row, links, now)
     if row.channel == "sms":
         if row.template == "reminder":

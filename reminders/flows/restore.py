@@ -18,7 +18,7 @@ from reminders.errors import CannotSay
 from reminders.flows import audit, fetch, gate, outcomes, plan, receive, render
 from reminders.flows.deliver import Sender, scene_of
 from reminders.flows.reapply import Reapplied, reapply
-from reminders.store import marks, outbox, restored
+from reminders.store import bulk, marks, outbox, restored
 from reminders.store.db import Database, Tx
 from reminders.store.tables import Clinic, InboundRow, Outbound
 
@@ -137,7 +137,13 @@ def word(sender: Sender, tx: Tx, row: Outbound, now: datetime) -> None:
     """Write a text's words as they were when it was due, where it has none yet."""
     if not row.body and row.channel == "sms":
         facts = gate.read_facts(tx, [row], now)
-        render.render(sender.texts, scene_of(row, facts), row, sender.links, row.due_at)
+        scene = scene_of(row, facts)
+        wants = row.kind in ("reminder", "resend")
+        if wants and scene.session is not None and render.is_to_show(scene.session):
+            render.show_session(scene, row.language)
+            bulk.write_shown(tx, [scene.session])
+        render.render(sender.texts, scene, row, sender.links, row.due_at)
+        bulk.write_words(tx, [row])
 
 
 def settle(

@@ -13,6 +13,7 @@ from reminders.core.kinds import kind_of
 from reminders.core.schedule import inside_window, local_date, next_inside_window
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
+from reminders.store.slim import AnyClient, AnyContact
 from reminders.store.tables import Client, Clinic, ClinicNote, Contact, InboundRow, Outbound, Staff
 
 LATE_ANSWER = timedelta(minutes=15)  # an answer later than this after the text it answers waits for the window
@@ -106,7 +107,7 @@ def begun_row(clinic: Clinic, client: Client, contact: Contact, now: datetime) -
     return Outbound(key="", kind="", due_at=due_at, **frame(clinic, client, contact, now))
 
 
-def frame(clinic: Clinic, client: Client, contact: Contact, now: datetime) -> dict[str, Any]:
+def frame(clinic: Clinic, client: AnyClient, contact: AnyContact, now: datetime) -> dict[str, Any]:
     """Return what every message that the service begins has: whose it is, where to, her language and window."""
     window = clients.window_of(clinic, client)
     return {

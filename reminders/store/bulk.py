@@ -10,7 +10,6 @@ from typing import Any
 
 from sqlalchemy import Row, Table, bindparam, insert, inspect, select, update
 from sqlalchemy.dialects import postgresql, sqlite
-from sqlalchemy.orm.attributes import set_committed_value
 from sqlmodel import SQLModel, col
 
 from reminders.core.kinds import kind_of
@@ -55,7 +54,6 @@ ACCEPT = setting(
 )  # fmt: skip
 QUEUED = setting(SESSION, queued_at="at", closes_at="closes")
 SHOWN = setting(SESSION, list_letter="letter", program_id="program", rung="place", is_easy="easy", items="lines")
-SHOWN_COLUMNS = {"list_letter", "program_id", "rung", "is_easy", "items"}
 REMINDED = setting(SESSION, state="new_state", reminded_at="at", settled_at="none")
 
 
@@ -102,8 +100,7 @@ def mark_queued(tx: Tx, sessions: Sequence[Values]) -> None:
 
 def put(row: SQLModel, **values: Any) -> None:
     """Set values on a row that this module writes; nothing else notices that they changed."""
-    for name, value in values.items():
-        set_committed_value(row, name, value)
+    row.__dict__.update(values)
 
 
 def write_claims(
@@ -113,7 +110,8 @@ def write_claims(
     if not rows:
         return
     for row in rows:
-        tx.expunge(row)
+        if inspect(row).modified:  # else the row would be written a second time
+            tx.expunge(row)
     connection = tx.connection()
     claimed = update(OUTBOUND).where(OUTBOUND.c.id.in_([row.id for row in rows]))
     connection.execute(
@@ -122,6 +120,19 @@ def write_claims(
             attempts=OUTBOUND.c.attempts + 1,
         )
     )  # fmt: skip
+    write_words(tx, rows)
+    for row in rows:
+        put(
+            row, state="claimed", claimed_at=now, claim_until=until, claimed_by=by, called_at=called_at, lookups=0,
+            attempts=row.attempts + 1,
+        )  # fmt: skip
+    began = [{"outbound_id": row.id, "number": row.attempts, "began_at": now} for row in rows]
+    connection.execute(insert(ATTEMPT).values(outcome="", code="", receipt=""), began)
+
+
+def write_words(tx: Tx, rows: Sequence[Outbound]) -> None:
+    """Write what messages say, as it was put on them."""
+    connection = tx.connection()
     texts = [{"row": row.id, "words": row.body, "count": row.parts} for row in rows if row.channel == "sms"]
     mails = [
         {
@@ -134,26 +145,17 @@ def write_claims(
     for statement, words in ((TEXT_WORDS, texts), (MAIL_WORDS, mails)):
         if words:
             connection.execute(statement, words)
-    for row in rows:
-        put(row, state="claimed", claimed_at=now, claim_until=until, claimed_by=by, called_at=called_at, lookups=0)
-        put(row, attempts=row.attempts + 1)
-    began = [{"outbound_id": row.id, "number": row.attempts, "began_at": now} for row in rows]
-    connection.execute(insert(ATTEMPT).values(outcome="", code="", receipt=""), began)
 
 
 def write_shown(tx: Tx, sessions: Iterable[ExerciseSession]) -> None:
-    """Write what reminders show, of those sessions where nothing else was changed; they leave the transaction."""
-    rows = []
-    for one in sessions:
-        changed = inspect(one).committed_state
-        if changed and set(changed) <= SHOWN_COLUMNS:
-            tx.expunge(one)
-            rows.append(
-                {
-                    "row": one.id, "letter": one.list_letter, "program": one.program_id, "place": one.rung,
-                    "easy": one.is_easy, "lines": one.items,
-                }
-            )  # fmt: skip
+    """Write what the reminders of sessions show."""
+    rows = [
+        {
+            "row": one.id, "letter": one.list_letter, "program": one.program_id, "place": one.rung,
+            "easy": one.is_easy, "lines": one.items,
+        }
+        for one in sessions
+    ]  # fmt: skip
     if rows:
         tx.connection().execute(SHOWN, rows)
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date, datetime
+from typing import TypeVar
 
 from sqlalchemy import Date, bindparam
 from sqlmodel import col, select
@@ -9,8 +10,10 @@ from sqlmodel import col, select
 from reminders.core.hours import Hours, parse_hours
 from reminders.core.schedule import Plan, parse_days, parse_window
 from reminders.store.db import Tx
+from reminders.store.slim import AnyClient, AnyContact, SlimContact
 from reminders.store.tables import Client, ClientProgram, Clinic, Contact, Hold, Pause, Schedule, Staff
 
+Some = TypeVar("Some", Contact, SlimContact)
 MOST_UNANSWERED = 3  # reminders to an address that was never confirmed by an answer or by the desk
 
 # What every text and review asks, made once: making and comparing a question costs more than asking it.
@@ -64,7 +67,7 @@ def plans_of(tx: Tx, client_id: int) -> list[Plan]:
     return [Plan(parse_days(row.days), row.time, row.time_zone, row.from_on) for row in rows]
 
 
-def window_of(clinic: Clinic, client: Client) -> tuple[str, str]:
+def window_of(clinic: Clinic, client: AnyClient) -> tuple[str, str]:
     """Return the local hours between which the service may begin a message to a client."""
     return parse_window(client.window or clinic.window)
 
@@ -75,7 +78,7 @@ def contacts_of(tx: Tx, client_id: int) -> list[Contact]:
     return sorted(rows, key=lambda contact: (contact.kind != "sms", contact.id or 0))
 
 
-def wanted_contacts(client: Client, contacts: Sequence[Contact]) -> list[Contact]:
+def wanted_contacts(client: AnyClient, contacts: Sequence[Some]) -> list[Some]:
     """Return the open, usable addresses that her channel setting names; nothing moves to another by itself."""
     wanted = client.channel.split("+")
     return [
@@ -83,17 +86,17 @@ def wanted_contacts(client: Client, contacts: Sequence[Contact]) -> list[Contact
     ]
 
 
-def is_unanswered(contact: Contact) -> bool:
+def is_unanswered(contact: AnyContact) -> bool:
     """Return whether an address took three reminders and nobody ever answered from it: nothing more goes there."""
     return contact.confirmed_at is None and contact.reminders_unconfirmed >= MOST_UNANSWERED
 
 
-def answered_contacts(client: Client, contacts: Sequence[Contact]) -> list[Contact]:
+def answered_contacts(client: AnyClient, contacts: Sequence[Some]) -> list[Some]:
     """Return the addresses that her channel setting names, less those that nobody ever answered from."""
     return [contact for contact in wanted_contacts(client, contacts) if not is_unanswered(contact)]
 
 
-def open_contacts(contacts: Sequence[Contact]) -> list[Contact]:
+def open_contacts(contacts: Sequence[Some]) -> list[Some]:
     """Return the addresses that may be written to."""
     return [contact for contact in contacts if contact.consent == "open" and not contact.unusable]
 

@@ -8,11 +8,14 @@ from statistics import median
 
 @dataclass(frozen=True)
 class Figure:
-    """A measured value against its goal; `floor` is the loose one that small and busy machines must reach."""
+    """A measured value against its goal, which is None where the value is only reported.
+
+    `floor`: the loose goal that small and busy machines must reach too.
+    """
 
     work: str
     value: float
-    goal: float
+    goal: float | None
     floor: float
     unit: str = ""
     at_least: bool = True
@@ -24,6 +27,8 @@ class Figure:
 
     def line(self) -> str:
         """Return the row as the table shows it."""
+        if self.goal is None:
+            return f"| {self.work} | {self.value:.2f}{self.unit} | | reported | {self.note} |"
         sign = ">=" if self.at_least else "<="
         said = "reached" if self.reaches(self.goal) else "NOT reached"
         return f"| {self.work} | {self.value:.2f}{self.unit} | {sign} {self.goal:g}{self.unit} | {said} | {self.note} |"
@@ -44,10 +49,10 @@ def timed(act: Callable[[], object]) -> Taken:
     return Taken(time.perf_counter() - wall, time.process_time() - work)
 
 
-def alternating(one: Callable[[], Taken], other: Callable[[], Taken], times: int) -> tuple[list[Taken], list[Taken]]:
-    """Measure two sides in turn, so that what else the machine does falls on both."""
-    pairs = [(one(), other()) for _ in range(times)]
-    return [first for first, _ in pairs], [second for _, second in pairs]
+def alternating(*sides: Callable[[], Taken], times: int) -> list[list[Taken]]:
+    """Measure the sides in turn, so that what else the machine does falls on all."""
+    rounds = [[side() for side in sides] for _ in range(times)]
+    return [list(taken) for taken in zip(*rounds, strict=True)]
 
 
 def middle(taken: list[Taken]) -> Taken:

@@ -18,7 +18,7 @@ from reminders.flows import fetch, render, say, tick
 from reminders.flows.claiming import claim
 from reminders.flows.render import Links
 from reminders.flows.sender import Sender
-from reminders.store import clients, outbox
+from reminders.store import bulk, clients, outbox
 from reminders.store.db import Database
 from reminders.store.tables import Client, Contact, ExerciseSession
 from reminders.texts import Texts
@@ -76,6 +76,9 @@ def one_client(number: int, jobs: int) -> None:
         row.key, row.kind, row.template, row.session_id = f"job:{number}", "reminder", "reminder", session.id
         hours, days = clients.hours_of(clinic), "mon+wed+fri"
         scene = render.Scene(clinic, hours, client, therapist, None, session, program, days)
+        assert session is not None
+        render.show_session(scene, "en")
+        bulk.write_shown(tx, [session])
         render.render(TEXTS, scene, row, Links("http://127.0.0.1:8000", ("benchmark-secret-benchmark",)), DUE)
         outbox.queue(tx, row)
     DONE.append(number)
@@ -118,7 +121,7 @@ def measure(place: Path, clients: int, times: int) -> list[Figure]:
     """Return how fast planning is beside a job a client."""
     jobs = min(clients, MOST_JOBS)
     crowd = sqlite_crowd(place, clients)
-    mine, theirs = alternating(lambda: ours(place, crowd, clients), lambda: job_store(place, crowd, jobs), times)
+    mine, theirs = alternating(lambda: ours(place, crowd, clients), lambda: job_store(place, crowd, jobs), times=times)
     ratios = sorted(other.wall / jobs / (one.wall / clients) for one, other in zip(mine, theirs, strict=True))
     one, other = middle(mine), middle(theirs)
     note = f"{one.wall / clients * 1000:.2f} ms a client beside {other.wall / jobs * 1000:.2f} ms a job"
@@ -202,7 +205,9 @@ def measure_workers(server: str, named: Any, place: Path, clients: int, times: i
     """Return how much faster four workers are than one."""
     postgres_crowd(server, named, clients)
     one, four = alternating(
-        lambda: with_workers(server, named, place, 1), lambda: with_workers(server, named, place, 4), times
+        lambda: with_workers(server, named, place, 1),
+        lambda: with_workers(server, named, place, 4),
+        times=times,
     )
     ratio = middle(one).wall / middle(four).wall
     note = f"{clients / middle(one).wall:.0f} a second with one, {clients / middle(four).wall:.0f} with four"

@@ -166,7 +166,7 @@ def throughput(port: int, bare_port: int, texts: int, times: int) -> list[Figure
         given = forms(bare_port, range(texts))
         return timed(lambda: Callers(bare_port).post_all(given))
 
-    one, other = alternating(mine, bare, times)
+    one, other = alternating(mine, bare, times=times)
     ratios = sorted(there.wall / here.wall for here, there in zip(one, other, strict=True))
     note = f"{texts / middle(one).wall:.0f} a second beside {texts / middle(other).wall:.0f}"
     return [

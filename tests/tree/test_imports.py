@@ -19,6 +19,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "texts_exercises": {"core", "errors"} | TEXTS,
     "texts_said": {"core", "errors"} | TEXTS,
     "logs": set(),
+    "memory": set(),
     "store": {"core", "errors"},
     "channels": {"core", "errors", "settings"},
     "inbound": {"core", "errors", "settings"},
@@ -28,7 +29,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "jobs": BELOW_WIRING | {"wiring"},
     "demo": BELOW_WIRING | {"wiring"},
     "web": BELOW_WIRING | {"wiring", "demo"},
-    "commands": BELOW_WIRING | {"wiring", "jobs", "demo", "web"},
+    "commands": BELOW_WIRING | {"wiring", "jobs", "demo", "web", "memory"},
     "__main__": {"errors", "commands"},
     "__init__": set(),
 }
