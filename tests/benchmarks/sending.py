@@ -146,5 +146,5 @@ if __name__ == "__main__":
     from tests.benchmarks.crowd import folder
 
     with folder() as place:
-        for figure in measure(place, int(sys.argv[1]), int(sys.argv[2])):
-            print(figure.line())
+        for one in measure(place, int(sys.argv[1]), int(sys.argv[2])):
+            print(one.line())
