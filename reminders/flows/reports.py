@@ -23,30 +23,36 @@ FLOOD = 30  # no person reports one session more often
 def session_of(tx: Tx, heard: Heard, client: Client) -> ExerciseSession | None:
     """Return the session that a reply speaks of; an extra one is made when it reports one on a day without any.
 
-    The answer to a question about a session belongs to that session, unless it names another day.
+    The answer to a question about a session belongs to that session, unless it names another day or reports today's.
     """
     row, reading = heard.row, heard.reading
     if row.source == "page":
         return tx.get(ExerciseSession, int(row.answers.removeprefix("session:")))
     today = client_day(row.received_at, client.time_zone)
-    asked = session_asked_about(tx, heard.question, client)
-    if asked is not None and reading.when is None and answers_about_it(heard):
-        return asked
+    recent = recent_sessions(tx, client, today)
     says_done = reading.completed in ("all", "part") or reading.sets is not None or bool(reading.by_exercise)
+    asked = session_asked_about(tx, heard.question, client)
+    reports_today = says_done and reading.pain is not None and any(one.on_date == today for one in recent)
+    if asked is not None and reading.when is None and not reports_today and answers_about_it(heard, says_done):
+        return asked
     if reading.correction and reading.when is None and not says_done:
         latest = latest_reported(tx, client, today)
         if latest is not None:
             return latest
-    where = place(reading.when, today, recent_sessions(tx, client, today), only_pain=not says_done)
+    where = place(reading.when, today, recent, only_pain=not says_done)
     if where.session_id is not None:
         return tx.get(ExerciseSession, where.session_id)
     return extra_session(tx, client, where) if says_done else None
 
 
-def answers_about_it(heard: Heard) -> bool:
-    """Return whether a reply speaks of the session that was asked about rather than of a new one."""
+def answers_about_it(heard: Heard, says_done: bool) -> bool:
+    """Return whether a reply speaks of the session that was asked about rather than of a new one.
+
+    Where it hurts and how it is this morning are no answer to "how much did you do?": who tells that reports a session.
+    """
     kind = heard.question.kind if heard.question else ""
-    return kind in ("pain", "amount", "where") or (kind == "settling" and heard.reading.completed is None)
+    is_morning = kind == "settling" and heard.reading.completed is None
+    return kind in ("pain", "amount") or (kind == "where" and not says_done) or is_morning
 
 
 def session_asked_about(tx: Tx, question: Question | None, client: Client) -> ExerciseSession | None:
