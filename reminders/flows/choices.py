@@ -10,7 +10,7 @@ from sqlmodel import col, select
 
 from reminders.core.attribution import Holder, named_holders
 from reminders.core.decide import ABOUT_A_SESSION
-from reminders.core.rules.danger import falls_counted
+from reminders.core.rules.danger import falls_counted, rules_out_a_pause
 from reminders.core.schedule import client_day, local_date, week_of
 from reminders.flows import alert, consent, pause, questions, say
 from reminders.flows.understand import Heard
@@ -24,6 +24,8 @@ def answered(tx: Tx, heard: Heard, client: Client, question: Question) -> None:
     choice = heard.reading.choice
     questions.close(question, "answered", heard.now, choice=choice, inbound=heard.row.id)
     heard.outcome = f"answer {question.kind}"
+    if question.kind in ("reason", "until") and rules_out_a_pause(heard.reading):
+        return  # the hold that her words opened is the answer
     ACTIONS.get(question.kind, noted)(tx, heard, client, choice)
 
 

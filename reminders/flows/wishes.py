@@ -6,6 +6,7 @@ from sqlmodel import select
 
 from reminders.core.decide import Situation
 from reminders.core.reading import read_reply
+from reminders.core.rules.danger import rules_out_a_pause
 from reminders.core.schedule import client_day
 from reminders.flows import pause, questions
 from reminders.flows.understand import Heard, next_said
@@ -15,7 +16,9 @@ from reminders.texts_said import said_date
 
 
 def pause_wanted(tx: Tx, heard: Heard, client: Client, situation: Situation) -> None:
-    """Pause her; without a date 14 days, and one question until when."""
+    """Pause her; without a date 14 days, and one question until when. Surgery and a fracture hold her instead."""
+    if rules_out_a_pause(heard.reading):
+        return
     today = client_day(heard.row.received_at, client.time_zone)
     reading = heard.reading
     until = pause.end_named(reading.choice, today) or pause.end_named(reading.when, today)

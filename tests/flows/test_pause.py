@@ -4,10 +4,10 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
-from reminders.flows import hold, pause
+from reminders.flows import hold, pause, questions
 from reminders.flows.pause import end_named
-from reminders.store.tables import Client, Pause, Question
-from tests.clinic import World
+from reminders.store.tables import Client, Hold, Pause, Question
+from tests.clinic import ANA, World
 from tests.flows.hearing import answers, reminded, templates
 
 TODAY = date(2027, 3, 3)  # a Wednesday
@@ -142,3 +142,36 @@ def test_under_a_hold_coming_back_waits_for_the_therapist(world: World) -> None:
 
     assert world.rows(Pause, client_id=ana)[0].ended_at is not None
     assert templates(world) == ["said_back_held"]
+
+
+HOLD_ONLY = {
+    "surgery on a named day": "surgery on Thursday",
+    "a pause until a day": "pause until Friday, I have surgery",
+    "hospital": "please pause, I am going to the hospital tomorrow",
+    "a fracture": "please pause my reminders, I broke my hip",
+}
+
+
+@pytest.mark.parametrize("text", HOLD_ONLY.values(), ids=HOLD_ONLY)
+def test_surgery_hospital_and_fracture_hold_whatever_pause_she_asked_for(world: World, text: str) -> None:
+    ana = reminded(world)
+
+    world.hear(text)
+
+    assert world.rows(Hold, client_id=ana)
+    assert world.rows(Pause) == []
+    assert world.rows(Question) == []
+
+
+@pytest.mark.parametrize("kind", ["reason", "until"])
+def test_surgery_told_in_answer_to_a_question_holds_and_pauses_nothing(world: World, kind: str) -> None:
+    ana = reminded(world)
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        questions.ask(tx, kind, ANA, client, world.now)
+
+    world.hear("I am away until Friday for surgery")
+
+    assert [one.rule for one in world.rows(Hold, client_id=ana)] == ["surgery_or_hospital"]
+    assert world.rows(Pause) == []

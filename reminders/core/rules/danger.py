@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from reminders.core.library_limits import LOW_BONE, SPINE
+from reminders.core.reading.model import Reading
 from reminders.core.rules.history import Finding, History
 
 CALL_NOW, URGENT, TODAY = "call_now", "urgent", "today"
@@ -37,6 +38,15 @@ CONCERN_HOLDS: Mapping[str, bool] = {
     "surgery_or_hospital": True,
     "death": True,
 }
+
+# Reminders wait for the therapist here, whatever pause she asked for: her own date says nothing of when she may start.
+# A broken bone that she names is read as an injury.
+NO_PAUSE = frozenset({"surgery_or_hospital", "possible_fracture", "fall_or_injury"})
+
+
+def rules_out_a_pause(reading: Reading) -> bool:
+    """Return whether a reply opens a hold that stands instead of the pause which it asks for."""
+    return not NO_PAUSE.isdisjoint((*reading.red_flags, *reading.concerns))
 
 
 def danger_findings(reading: Mapping[str, Any], severe: int = 8, session_id: int | None = None) -> list[Finding]:
