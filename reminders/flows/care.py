@@ -11,7 +11,7 @@ from sqlmodel import col, select
 from reminders.core.reading.model import Reading
 from reminders.core.schedule import at_local
 from reminders.errors import BadInput, Refused
-from reminders.flows import audit, hold, judge, reports, say
+from reminders.flows import audit, easy_day, hold, judge, reports, say
 from reminders.store import clients, outbox
 from reminders.store.db import Tx, lock_client
 from reminders.store.tables import Client, Clinic, ClinicNote, ExerciseSession, Report
@@ -69,7 +69,7 @@ def clear_hold(tx: Tx, client: Client, by: str, now: datetime) -> None:
 
 def ease(tx: Tx, client: Client, by: str, now: datetime) -> None:
     """Make a client's next session an easy day."""
-    client.next_session_easy = True
+    easy_day.ease(client)
     tx.add(client)
     audit.record(tx, client.clinic_id, by, "easy day set", client.id, {}, now)
 

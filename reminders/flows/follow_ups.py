@@ -8,8 +8,8 @@ from datetime import date, datetime, timedelta
 from reminders.core.rules.history import History
 from reminders.core.rules.pain import asks_for_an_easy_day, asks_this_morning, asks_where
 from reminders.core.schedule import client_day
+from reminders.flows import easy_day, inquire, review_at
 from reminders.flows import hold as holds
-from reminders.flows import inquire, review_at
 from reminders.store import histories
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, ExerciseSession, Report
@@ -35,8 +35,8 @@ def after(
     is_recent = (today - session.on_date).days <= history.levels.morning_most
     if holds.is_held(tx, client.id or 0):
         return  # the first session after a hold is an easy day anyway, and nothing is asked meanwhile
-    if is_recent and not report.is_settling and asks_for_an_easy_day(history, place):
-        client.next_session_easy = True
+    if not report.is_settling:
+        easy_day.after_rating(client, session.id or 0, is_recent and asks_for_an_easy_day(history, place))
     set_morning(client, history, place, today)
     # The morning question comes first: a week has room for few texts.
     is_due = is_recent and client.morning_session_id is None

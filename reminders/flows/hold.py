@@ -10,7 +10,7 @@ from sqlmodel import col, select
 from reminders.core.kinds import KINDS
 from reminders.core.schedule import client_day, local_date
 from reminders.errors import Refused
-from reminders.flows import questions, say
+from reminders.flows import easy_day, questions, say
 from reminders.flows.pause import set_open_session
 from reminders.store import clients, outbox
 from reminders.store.db import Tx, lock_client
@@ -63,7 +63,7 @@ def end_hold(tx: Tx, client: Client, by: str, now: datetime) -> list[Hold]:
         one.ended_at, one.ended_by = now, by
     if not ended:
         return []
-    client.next_session_easy = True
+    easy_day.ease(client)
     tx.flush()
     if client.died_on is None and client.state == "active":
         tell_her(tx, client, ended[-1], now)

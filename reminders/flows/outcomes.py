@@ -11,7 +11,7 @@ from reminders.core.kinds import kind_of
 from reminders.core.provider_codes import state_of, treatment
 from reminders.core.schedule import evening_at
 from reminders.errors import SendError
-from reminders.flows import alert, escalate, gate, inquire, riders, say
+from reminders.flows import alert, easy_day, escalate, gate, inquire, riders, say
 from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSession, Outbound
@@ -87,8 +87,7 @@ def carried(tx: Tx, row: Outbound, session: bulk.ToRemind, now: datetime) -> Non
     client = tx.get(Client, row.client_id)
     assert client is not None
     if session.is_easy:
-        client.next_session_easy = False
-        client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
+        easy_day.spend(client)
     if riders.rides(client, session):
         riders.ridden(tx, row, client, session, now)
 

@@ -9,7 +9,7 @@ from sqlmodel import col, select
 
 from reminders.errors import Refused
 from reminders.flows import alert as alerts
-from reminders.flows import calling, hold
+from reminders.flows import calling, easy_day, hold
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Hold
 
@@ -56,6 +56,6 @@ def end_hold_of(tx: Tx, other: Alert, by: str, now: datetime) -> None:
         one.ended_at, one.ended_by = now, by
     tx.flush()
     if client is not None and ended and not hold.is_held(tx, client.id or 0):
-        client.next_session_easy = True
+        easy_day.ease(client)
         if client.state == "active" and client.died_on is None:
             hold.tell_her(tx, client, ended[-1], now)

@@ -85,6 +85,7 @@ class Client(SQLModel, table=True):
     easy_sessions_left: int = 0
     easy_until_alert_closed: bool = False
     next_session_easy: bool = False
+    easy_session_id: int | None = None  # whose rating alone asks for that easy day; a correction takes it back
     weekly_only: bool = False  # quiet for 14 days: one reminder a week
     morning_on: date | None = Field(default=None, index=True)  # the morning question is due on this local date
     morning_session_id: int | None = None  # the session that it asks about
