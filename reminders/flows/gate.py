@@ -102,15 +102,24 @@ def has_room(row: Outbound, facts: Facts, client: Client, day: date, now: dateti
     """Return whether one more text fits today without going over a cap or taking a coming reminder's place."""
     client_id = client.id or 0
     begun = [local_date(at, client.time_zone) for at in facts.begun.get(client_id, [])]
-    weekly = max(LEAST_A_WEEK, len((facts.days_on(client_id, day) or "mon+wed+fri").split("+")) + 1)
     coming = facts.coming(client_id, day, now) if below_reminders(row) else []
     if begun.count(day) + coming.count(day) >= A_DAY:
         return False
     for place, ahead in enumerate([day, *coming]):
         since = ahead - timedelta(days=A_WEEK)
-        if sum(one > since for one in begun) + place >= weekly:
+        texts = sum(one > since for one in begun) + place
+        if texts >= LEAST_A_WEEK and texts >= most_in_week(facts, client_id, ahead):
             return False
     return True
+
+
+def most_in_week(facts: Facts, client_id: int, last: date) -> int:
+    """Return how many texts may go in the seven days up to a local date: her exercise days plus 1, at least five.
+
+    Where her days changed within them, the fuller week counts: what was sent under it must not silence the new one.
+    """
+    days = {facts.days_on(client_id, last - timedelta(days=back)) or "mon+wed+fri" for back in range(A_WEEK)}
+    return max(LEAST_A_WEEK, *(len(one.split("+")) + 1 for one in days))
 
 
 def below_reminders(row: Outbound) -> bool:

@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime
 import pytest
 
 from reminders.core.kinds import KINDS, kind_of
-from reminders.flows import inquire, pause
+from reminders.flows import inquire, pause, plan
 from reminders.flows.hold import HELD_KINDS
 from reminders.store import histories
 from reminders.store.tables import Client, Clinic, Question, Report
@@ -145,3 +145,17 @@ def test_after_four_weeks_a_reminder_carries_the_emergency_number_once(world: Wo
     until(world, datetime(2027, 4, 2, 15, 0, tzinfo=UTC), hours=3)
     carrying = [row.body for row in sent(world, "+12025550101", "reminder") if "in an emergency call 911" in row.body]
     assert len(carrying) == 1
+
+
+def test_fewer_exercise_days_do_not_silence_the_days_that_are_left(world: World) -> None:
+    ana = started(world, days="mon+tue+wed+thu+fri+sat+sun")
+    until(world, datetime(2027, 3, 9, 15, 0, tzinfo=UTC), hours=0.5)  # the reminders of six days more
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        plan.change_schedule(tx, client, "mon+wed+fri", "08:30", "America/New_York", world.now)
+
+    until(world, datetime(2027, 3, 15, 15, 0, tzinfo=UTC), hours=0.5)
+
+    states = {one.on_date.day: one.state for one in world.sessions(ana) if one.on_date >= date(2027, 3, 10)}
+    assert {day: states[day] for day in (10, 12, 15)} == {10: "missed", 12: "missed", 15: "reminded"}
