@@ -8,16 +8,20 @@ import argparse
 import json
 import math
 import random
+from collections import Counter
 from pathlib import Path
 from typing import Any
 
 from reminders.core.reading import judge as judging
 from reminders.core.reading.completion import completed_of
-from reminders.core.reading.features import facts_of, names_of_word, words_of
+from reminders.core.reading.features import facts_of, names_of_word, pairs_of, tells_rules, words_of
 from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
+from tests.core import danger_phrases_en, danger_phrases_es, harmless_phrases_en, harmless_phrases_es
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 
+SIGNS = {"en": danger_phrases_en.SIGNS, "es": danger_phrases_es.SIGNS}
+HARMLESS = {"en": harmless_phrases_en.HARMLESS, "es": harmless_phrases_es.HARMLESS}
 BUILD = ("practice", "en-build", "en-build-2", "es-build", "es-build-2", "plain-build")
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
@@ -31,6 +35,7 @@ def features_of(row: dict[str, Any]) -> dict[str, float]:
     features: dict[str, float] = dict.fromkeys(
         facts_of(evidence, decide(evidence), completed_of(evidence, "report", session)), 1.0
     )
+    features |= dict.fromkeys(pairs_of(evidence), 1.0)
     for word, char in words_of(evidence):
         for name in names_of_word(word, char, lexicon):
             features[name] = features.get(name, 0.0) + 1.0
@@ -96,9 +101,32 @@ def rounded(model: dict[str, Any]) -> dict[str, Any]:
     return {"classes": model["classes"], "weights": kept}
 
 
+def _without_rare_pairs(
+    rows: list[tuple[dict[str, Any], dict[str, float]]],
+) -> list[tuple[dict[str, Any], dict[str, float]]]:
+    """Return the rows without neighbouring words that stand in one row alone: they teach nothing."""
+    seen = Counter(name for _, features in rows for name in features if name.startswith("b "))
+    return [(row, {name: value for name, value in features.items() if seen.get(name, 2) > 1}) for row, features in rows]
+
+
+def _words_alone(features: dict[str, float]) -> dict[str, float]:
+    """Return the features less what rules made of them: the judge is to see the signs that the rules miss."""
+    return {name: value for name, value in features.items() if not tells_rules(name)}
+
+
+def phrases() -> list[dict[str, Any]]:
+    """Return the tables of danger signs, and of what only sounds like one, as rows that teach only danger."""
+    signs = [(lang, flag, text) for lang, kinds in SIGNS.items() for flag, texts in kinds.items() for text in texts]
+    calm = [(lang, "", text) for lang, texts in HARMLESS.items() for text in texts]
+    return [
+        {"text": text, "lang": lang, "session": "S1" if lang == "en" else "S3", "asked": None, "flag": flag or "none"}
+        for lang, flag, text in signs + calm
+    ]
+
+
 def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any], Sample]]]:
     """Return question → rows with their samples: the completion of reports, all else of all rows."""
-    all_features = [(row, features_of(row)) for row in rows]
+    all_features = _without_rare_pairs([(row, features_of(row)) for row in rows])
     intents = [(row, (features, row["expect"]["intent"])) for row, features in all_features]
     amounts = [
         (row, (features, str(row["expect"]["completed"])))
@@ -106,7 +134,10 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
         if row["expect"]["intent"] == "report"
     ]
     corrections = [(row, (features, str(row["expect"]["correction"]))) for row, features in all_features]
-    dangers = [(row, (features, (row["expect"]["red_flags"] or ["none"])[0])) for row, features in all_features]
+    dangers = [
+        (row, (_words_alone(features), (row["expect"]["red_flags"] or ["none"])[0])) for row, features in all_features
+    ]
+    dangers += [(row, (_words_alone(features_of(row)), row["flag"])) for row in phrases()]
     return {"intent": intents, "completed": amounts, "correction": corrections, "danger": dangers}
 
 

@@ -24,11 +24,9 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
         if evidence.has(label):
             told.by_exercise += tuple(ExerciseDone(name, None, None, completed) for name in others)
             return
-    if named and evidence.has("rest_not"):
-        told.by_exercise += tuple(
-            ExerciseDone(exercise.name, None, None, "none") for exercise in session if exercise.name not in named
-        )
-    elif named and evidence.has("rest_done"):
+    if evidence.has("rest_not"):
+        told.rest = "not"
+    elif evidence.has("rest_done"):
         told.rest = "done"
 
 
@@ -104,7 +102,7 @@ def _of_amount(evidence: Evidence, session: Sequence[SessionExercise]) -> str | 
 def _of_lines(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
     """Return the completion that lines for single exercises mean."""
     lines = evidence.told.by_exercise
-    states = {one.completed for one in lines}
+    states = {one.completed for one in lines} | ({"none"} if evidence.told.rest == "not" else set())
     if states == {"none"}:
         return "none" if len(lines) == len(session) else "part"
     if states != {"all"}:

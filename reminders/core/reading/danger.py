@@ -37,7 +37,9 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
         spans = [
             span
             for span in hits.get(f"danger.{flag}", ())
-            if not _inside(span, idioms) and not _taken_back(span, hits, scope) and _holds(span, flag, scope, danger)
+            if not _inside(span, idioms)
+            and not _taken_back(span, hits, scope)
+            and _holds(span, flag, scope, danger, "happening" in hits)
         ]
         spans = _without_denied(spans, hits.get(f"danger.{flag}", []), scope)
         if flag == "fall_or_injury":
@@ -70,12 +72,12 @@ def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[S
     return [span for span in spans if not any(low <= span[0] and span[1] <= high for low, high in denied)]
 
 
-def _holds(span: Span, flag: str, scope: Scope, danger: Danger) -> bool:
+def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) -> bool:
     """Tell whether the words hold for this client, now; a wish to die is one even when it is only supposed."""
     start, end = span
     if (
         scope.is_denied(start, _CRISIS_REACH if flag == "crisis" else None)
-        or (flag != "crisis" and scope.is_supposed(start, end))
+        or (flag != "crisis" and not is_now and scope.is_supposed(start, end))
         or scope.is_past(start, end)
     ):
         return False

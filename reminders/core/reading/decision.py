@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from reminders.core.reading.completion import completed_of
 from reminders.core.reading.intent import Evidence, decide
-from reminders.core.reading.judge import Verdict, verdicts
+from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
 
@@ -60,7 +60,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         amount_sureness,
         judged.likeliest("correction") == "True" and not _is_bare(evidence),
         wish is not None and intent == wish,
-        None if evidence.danger.grades else _suspected(judged["danger"]),
+        _suspected(evidence, judged),
     )
 
 
@@ -74,9 +74,13 @@ def _is_plain_part(evidence: Evidence) -> bool:
     return evidence.has("part_plain") and not (evidence.has("all") or evidence.told.amounts or evidence.numbers.counts)
 
 
-def _suspected(verdict: Verdict) -> str | None:
+def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost
-    sign."""
+    sign. Words that the rules know and found denied, another's or an idiom are not seen anew.
+    """
+    if any(label.startswith("danger.") for label in evidence.hits):
+        return None
+    verdict = judged["danger"]
     if verdict.name != NO_DANGER:
         return verdict.name
     return verdict.runner_up if verdict.sureness < CALM_FROM else None

@@ -25,6 +25,7 @@ _STATUS_LABELS = (
     ("ex.done_after", "done", "after"),
     ("ex.not", "not", "either"),
     ("ex.but", "not", "before"),
+    ("ex.not_after", "not", "after"),
     ("ex.part", "part", "either"),
 )
 _TOO_MANY = 60  # no repetitions, but a pulse or a weight
@@ -53,6 +54,11 @@ class Teller:
         at = mention.start - 1
         while at >= 0 and self._lexicon.is_in("THE", self._chars[at]):
             at -= 1
+        told = at
+        while at >= 0 and any(self._lexicon.is_in(one, self._chars[at]) for one in ("DID", "I", "RELATIVE")):
+            at -= 1
+        if told != at and not (at >= 0 and self._lexicon.is_in("SINCE", self._chars[at])):
+            at = told
         return at >= 0 and self._lexicon.is_in("PLACEWORD", self._chars[at])
 
     def tell(self) -> SessionTold:
@@ -156,7 +162,7 @@ class Teller:
         comes_first = any(at < self._told[0].mention.start for at, _, way in marks if way != "after")
         waiting = []
         for at, status, way in marks:
-            if not self._give_status(at, status, way, comes_first):
+            if not self._give_status(at, status, way, comes_first or self._opens(at)):
                 waiting.append((at, status, way))
         for at, status, way in waiting:
             if way == "after":
@@ -197,6 +203,17 @@ class Teller:
                     told.status = status
             return True
         return leads and self._lead(at, status)
+
+    def _opens(self, at: int) -> bool:
+        """Tell whether a word of done or not done stands right behind "and" or a comma and right before a name."""
+        chars, lexicon = self._chars, self._lexicon
+        before = chars[at - 1] if at else ""
+        if not before or not (before == COMMA or lexicon.is_in("JOIN", before)):
+            return False
+        at += 1
+        while at < len(chars) and lexicon.is_in("THE", chars[at]):
+            at += 1
+        return at < len(chars) and chars[at] == NAMED
 
     def _lead(self, at: int, status: str) -> bool:
         """Give a word to the names behind it, as far as they are one list."""

@@ -64,6 +64,18 @@ def _shape(evidence: Evidence, at: int) -> str:
     return "#" if text.values[at] is not None else text.words[at]
 
 
+def pairs_of(evidence: Evidence) -> list[str]:
+    """Return the neighbouring words of a text as names; the text's ends count as words."""
+    text = evidence.scope.text
+    words = ["#" if value is not None else word for word, value in zip(text.words, text.values, strict=True)]
+    return [f"b {one} {two}" for one, two in zip(["^", *words], [*words, "$"], strict=True)]
+
+
+def tells_rules(fact: str) -> bool:
+    """Tell whether a fact is what the danger rules or the intent rules made of the text, and not what it says."""
+    return fact.startswith(("flag ", "is ", "has danger.", "rule=")) or " rule=" in fact
+
+
 def words_of(evidence: Evidence) -> set[tuple[str, str]]:
     """Return the different words of a text with their signatures; numbers are all one."""
     text = evidence.scope.text

@@ -33,6 +33,7 @@ _PLAIN = (
     "slip",
     "opt_out",
     "where.",
+    "happening",
 )
 _SURE = 2  # so many more small words of another language make a text that language's
 

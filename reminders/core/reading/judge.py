@@ -13,7 +13,7 @@ from functools import lru_cache
 from importlib import resources
 from typing import Any
 
-from reminders.core.reading.features import facts_of, names_of_word, words_of
+from reminders.core.reading.features import facts_of, names_of_word, pairs_of, words_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
 
@@ -121,4 +121,5 @@ def the_judge() -> Judge:
 
 def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon) -> Verdicts:
     """Return intent, completion, correction and danger as the judge sees them."""
-    return the_judge().judge(facts_of(evidence, rule, amount), words_of(evidence), lexicon)
+    facts = facts_of(evidence, rule, amount) + pairs_of(evidence)
+    return the_judge().judge(facts, words_of(evidence), lexicon)

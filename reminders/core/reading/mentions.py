@@ -7,18 +7,21 @@ from collections.abc import Sequence
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
-from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, STOP
+from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, STOP
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
 
-def mark_mentions(text: Text, mentions: list[Mention]) -> str:
-    """Return the signature with the named exercises marked."""
+def mark_mentions(text: Text, mentions: list[Mention], lexicon: Lexicon) -> str:
+    """Return the signature with the named exercises marked; in "rows? done" the question is no question."""
     chars = list(text.signature)
     for mention in mentions:
         chars[mention.start] = NAMED
         for at in range(mention.start + 1, mention.end):
             chars[at] = NAMED_ON
+        end = mention.end
+        if end + 1 < len(chars) and chars[end] == QUESTION and lexicon.is_in("STATUS", chars[end + 1]):
+            chars[end] = COMMA
     return "".join(chars)
 
 
@@ -26,7 +29,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
     """Leave out weak names that stand alone: "is it ok to hold a chair" names no exercise."""
     chars = text.signature
     strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
-    kept = []
+    kept: list[Mention] = []
     for mention in mentions:
         if not mention.weak:
             kept.append(mention)
@@ -78,7 +81,7 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     places = [at for at, word in enumerate(text.raw) if word in letters]
     sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     chars = text.signature
-    kept = []
+    kept: list[Mention] = []
     for at in places:
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
@@ -87,6 +90,8 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
             lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
         )
         telling = telling or lexicon.is_in("STATUS_BEFORE", before)
+        if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
+            return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
         if (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
     return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
@@ -97,6 +102,8 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     found: list[Mention] = []
     if lexicon.ordinals.keys().isdisjoint(text.words) and not _may_list(text, lexicon):
         return found
+    if _counts_rounds(text, lexicon):
+        return found
     at = 0
     while at < len(text.words):
         places, end = _places_at(text, at, count, lexicon)
@@ -105,9 +112,15 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     return found
 
 
+def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
+    """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
+    words, chars = text.words, text.signature
+    return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
+
+
 def _may_list(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether a text could name places by number."""
-    return not lexicon.chars("ITEMSIGN").isdisjoint(text.signature) or sum(map(str.isdigit, text.raw)) > 2
+    return not lexicon.chars("ITEMSIGN").isdisjoint(text.signature) or sum(map(str.isdigit, text.raw)) > 1
 
 
 def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
@@ -115,13 +128,21 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     chars, word = text.signature, text.words[at]
     place = lexicon.ordinals.get(word)
     following = chars[at + 1] if at + 1 < len(chars) else STOP
+    ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
+    first = text.values[at]
+    if ordinal in (1, -1) and first is not None and 1 < first < count:  # "los dos últimos"
+        size = int(first)
+        return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
     if place is not None:
         number = text.values[at + 1] if at + 1 < len(chars) else None
         if number is not None and 1 < number < count and not _is_unit(chars, at + 2, lexicon):
             size = int(number)
             return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
         if (
-            lexicon.is_in("ONE_OR_PART", following) or following in STOP + COMMA or lexicon.is_in("STATUS", following)
+            lexicon.is_in("ONE_OR_PART", following)
+            or following in STOP + COMMA
+            or lexicon.is_in("STATUS", following)
+            or _is_left_out(chars, at, lexicon)
         ) and (-1 <= place <= count):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
@@ -131,6 +152,11 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         if number is not None and 1 <= number <= count and not _is_unit(chars, at + 2, lexicon):
             return [int(number) - 1], at + 2
     return _listed_places(text, at, count, lexicon)
+
+
+def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether an article and a word for "except" stand before: "todos menos el último"."""
+    return at > 1 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("EXCEPT", chars[at - 2])
 
 
 def _is_unit(chars: str, at: int, lexicon: Lexicon) -> bool:
@@ -159,6 +185,17 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[l
             text.signature[here] == COMMA or lexicon.is_in("JOINAND", text.signature[here])
         ):
             here += 1
-    if len(numbers) < 3 or _is_unit(text.signature, here, lexicon):
+    if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon):
+        return list(range(numbers[0] - 1, int(text.values[here + 1] or 0))), here + 2
+    told = at > 0 and lexicon.is_in("STATUS_BEFORE", text.signature[at - 1])
+    if len(numbers) < (2 if told else 3) or _is_unit(text.signature, here, lexicon):
         return [], at
     return [number - 1 for number in numbers], here
+
+
+def _is_range(text: Text, at: int, low: int, count: int, lexicon: Lexicon) -> bool:
+    """Tell whether a number goes on to another one: "did 2 thru 4"."""
+    if at + 1 >= len(text.words) or not lexicon.is_in("THRU", text.signature[at]):
+        return False
+    high = text.values[at + 1]
+    return high is not None and low < high <= count and not _is_unit(text.signature, at + 2, lexicon)

@@ -60,7 +60,7 @@ def _loose_pains(
     numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_report: bool, has_figures: bool
 ) -> list[int]:
     """Return the places of loose numbers that are pain by where they stand."""
-    if not numbers.loose:
+    if not numbers.loose or (asked == "amount" and "pain_said" not in hits):
         return []
     if asked in ("pain", "settling"):
         return numbers.loose

@@ -61,13 +61,12 @@ def evidence_of(
     text: str, language: str, session: Sequence[SessionExercise], asked: str | None, holder: str = "self"
 ) -> tuple[Evidence, Lexicon, tuple[SessionExercise, ...]]:
     """Return all that the rules find in a text, in the language it is written in."""
-    grammar = grammar_for(language)
-    tokens = cut(text, grammar.lexicon)
+    grammar, exercises = grammar_for(language), tuple(session)
+    tokens = cut(text, grammar.lexicon, names_of(exercises, grammar.lexicon).has)
     spoken = language_of(tokens.raw, language)
     if spoken != language:
         grammar = grammar_for(spoken)
-        tokens = cut(text, grammar.lexicon)
-    exercises = tuple(session)
+        tokens = cut(text, grammar.lexicon, names_of(exercises, grammar.lexicon).has)
     return _evidence(tokens, grammar, exercises, asked, holder), grammar.lexicon, exercises
 
 
@@ -77,13 +76,16 @@ def _evidence(
     """Return all that the rules find."""
     lexicon = grammar.lexicon
     mentions = settle_mentions(names_of(session, lexicon).find(text), text, lexicon) if session else []
-    if session and not mentions:
-        mentions = letter_mentions(text, session, lexicon)
+    if session:
+        letters = letter_mentions(text, session, lexicon)
+        if letters and (not mentions or len({one.exercise for one in letters}) > 1):
+            named = {at for one in letters for at in range(one.start, one.end)}
+            mentions = letters + [one for one in mentions if one.start not in named]
     if session:
         taken = {at for mention in mentions for at in range(mention.start, mention.end)}
         places = place_mentions(text, len(session), lexicon)
         mentions = mentions + [one for one in places if not taken & set(range(one.start, one.end))]
-    marked = mark_mentions(text, mentions)
+    marked = mark_mentions(text, mentions, lexicon)
     hits = grammar.marked.find(marked)
     hits.update(grammar.plain.find(text.signature))
     numbers = grammar.numbers.read(text, marked, len(session), asked in ("pain", "settling"))

@@ -147,6 +147,12 @@ def _amount(
     return True
 
 
+def _x_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Rows x3" is three sets, "rows x12" twelve repetitions."""
+    sets = values[0] if values[0] <= _MOST_SETS else None
+    return _amount(numbers, start, end, sets, None if sets else values[0])
+
+
 def _pair(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "10 and 10" is two sets of ten, "10 and 6" two uneven sets; small numbers are left alone."""
     if min(values) < _FEWEST_REPS:
@@ -270,6 +276,7 @@ _TAKERS = {
     "not_number": _not_number,
     "not_amount": _not_amount,
     "half_set": _half_set,
+    "x_count": _x_count,
     "dash_amount": _dash_amount,
     "rated": _rated,
     "hour": _hour,

@@ -39,6 +39,11 @@ class Scope:
         """Tell whether a concept stands between two tokens."""
         return not self.lexicon.chars(concept).isdisjoint(self.text.signature[max(0, start) : end])
 
+    def _last(self, concept: str, start: int, end: int) -> int | None:
+        """Return the last place of a concept between two tokens."""
+        chars = self.lexicon.chars(concept)
+        return next((at for at in range(end - 1, start - 1, -1) if self.text.signature[at] in chars), None)
+
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars = self.text.signature
@@ -193,7 +198,8 @@ class Scope:
     def is_asked(self, start: int, end: int) -> bool:
         """Tell whether the stretch is feared, stands behind "if" in a question, or is what is asked."""
         low, high = self.sentence(start, end)
-        if self._has("FEAR", max(low, start - 4), start):
+        fear = self._last("FEAR", max(low, start - 4), start)
+        if fear is not None and (not self._has("HAPPENED", fear + 1, start) or self._has("FUTURE", fear + 1, start)):
             return True
         chars = self.text.signature
         asks = high < len(chars) and chars[high] == QUESTION

@@ -91,6 +91,10 @@ class SessionNames:
         self._long_words = sorted(word for word in self._words if len(word) >= _FUZZY_FROM)
         self._stem_cache: dict[str, str] = {}
 
+    def has(self, word: str) -> bool:
+        """Tell whether a word stands in a name."""
+        return self._stem(word) in self._words
+
     def find(self, text: Text) -> list[Mention]:
         """Return the exercises named, in order, none inside another."""
         stems = [self._stem(word) for word in text.words]

@@ -6,6 +6,7 @@ decided in `roles.py`.
 
 import math
 import re
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from reminders.core.reading.lexicon import UNKNOWN, Lexicon
@@ -46,8 +47,8 @@ class Text:
         return " ".join(self.raw[start:end])
 
 
-def cut(text: str, lexicon: Lexicon) -> Text:
-    """Return the tokens of a text."""
+def cut(text: str, lexicon: Lexicon, is_own: Callable[[str], bool] = lambda _: False) -> Text:
+    """Return the tokens of a text; `is_own` tells the words of the session's own names."""
     result = Text(original=text)
     chars: list[str] = []
     spelled_out = lexicon.spelled_out
@@ -60,7 +61,7 @@ def cut(text: str, lexicon: Lexicon) -> Text:
             _add(result, chars, match.lastgroup or "", piece, lexicon)
     _join_numbers(result, chars, lexicon)
     result.signature = "".join(chars)
-    _trim(result, lexicon)
+    _trim(result, lexicon, is_own)
     return result
 
 
@@ -202,7 +203,7 @@ def _drop(text: Text, chars: list[str], start: int, end: int) -> None:
         del column[start:end]
 
 
-def _trim(text: Text, lexicon: Lexicon) -> None:
+def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     """Cut greetings, thanks and a signature off the ends, when anything stands between them."""
     chars = text.signature
     polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
@@ -212,20 +213,22 @@ def _trim(text: Text, lexicon: Lexicon) -> None:
         end -= 1
     # A closing question mark is meaning, a closing stop is not.
     end = end + 1 if end < len(chars) and chars[end] == QUESTION else end
-    start = _past_name(text, lexicon)
+    start = _past_name(text, lexicon, is_own)
     while start < end and (chars[start] in polite or chars[start] in STOP + COMMA or (start and chars[start] in title)):
         start += 1
     if start < end:
         _keep(text, start, end)
 
 
-def _past_name(text: Text, lexicon: Lexicon) -> int:
+def _past_name(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> int:
     """Return where a text begins behind the name of whoever it is from: "Odile: Y1", "for Odile: all done"."""
     chars, at = text.signature, 0
     while at < len(chars) and lexicon.is_in("NAMEFRONT", chars[at]):
         at += 1
     name = at
     while at < len(chars) and at < name + 2 and chars[at] == UNKNOWN:
+        if lexicon.knows(text.words[at]) or is_own(text.words[at]):
+            return 0
         at += 1
     if at == name or at == len(chars):
         return 0

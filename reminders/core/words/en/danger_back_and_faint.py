@@ -58,7 +58,8 @@ RULES = {
         lightheaded|lite headed
         head|everything|room|world|walls|floor|things|ceiling|house ~ spinning|spun|spin|swimming|swirling|whirling|tilting|spins|swam|tilted|reeling
         head rush
-        everything|its|all black|gray|grey|blurry|dark
+        everything|all black|gray|grey|blurry|dark
+        everything|it|its went|going|goes|turned black|gray|grey|blurry|dark
         room|house ~ going ~ round
         passed|passing|pass|blacked|black|blacking|knocked ~ out
         passed|blacked|passing|blacking out

@@ -241,7 +241,9 @@ RULES = {
         ^ zero $
     """,
     "rest_not": """
-        REST no|not|none|skipped|nope|zero
+        REST|others no|not|none|skipped|nope|zero|nah
+        sat out the? rest|others
+        none|nothing|zip of|on? the? REST|others
         no REST
         skipped|skip the? REST
         never|didnt got|get|touched|touch|do to? the? other|others|rest
@@ -257,7 +259,6 @@ RULES = {
     "others_not": """
         other|others # no|not|none|skipped|nope|didnt|will|nah|na
         skipped|skip|didnt|not the? other #
-        sat out the? rest|others
     """,
     "others_done": """
         other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as

@@ -8,9 +8,12 @@ RULES = {
         done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
     """,
     "ex.done_before": """
+        all|both of? the? @
         only|just|do|made|doing
     """,
     "ex.done_after": """
+        @ only ,|.|$
+        @ alone
         yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
@@ -25,6 +28,7 @@ RULES = {
         a bit|little
     """,
     "ex.not": """
+        didnt|dont|couldnt bother|bothered with|w?
         no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|cant|couldnt|havent|never|wouldnt|wasnt
         didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen ~ to|time?
@@ -37,6 +41,9 @@ RULES = {
         except|but|minus|without|excluding|cept|besides|excep|barring|save|xcept
         apart from
         other than
+    """,
+    "ex.not_after": """
+        @ ,? tomorrow|later|pending
     """,
     "day.today": """
         today|todays|tonight

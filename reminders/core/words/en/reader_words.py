@@ -1,6 +1,11 @@
 """English words that the reader's own number and scope rules ask for, whatever the language."""
 
 CONCEPTS = {
+    "SINCE": "since after when while because",
+    "SAYSWORD": "says said shows asks calls wants",
+    "SHEETWORD": "sheet paper list text program page handout reminder it",
+    "OTHERS": "other others remaining",
+    "THRU": "thru through",
     # scope
     "NOBODY": "nobody",
     "OWNERMARK": "my our a the",
@@ -60,7 +65,7 @@ CONCEPTS = {
     "AGE_BEFORE": "im turned age aged am",
     "AGE_NEXT": "years year yr yrs and so but now today this next in yo old",
     "UNTIL_WORD": "until till til thru",
-    "SELFSAID": "zzself",
+    "SELFSAID": "typed wrote texted zzself",
     "PAINISH": "p vas nrs pane payne hert owie pain pains ache aches discomfort soreness hurt hurts pian payne achiness hurting ached aching sore achy throbbing painful tender hurtin bothers bothering bothered stings stiffness ouch pn tenderness painlevel twinge burning grumbled",
     "PAINNOUN": "hurt hurts pane hert owie pain pains discomfort soreness pian pn ouch ache stiffness",
     "RATE": "scale rate rating",
@@ -94,12 +99,12 @@ CONCEPTS = {
     "SELF_FIX": "x",
     # exercises
     "ONE_OR_PART": "one ones exercise exercises thing things part stuff ups up",
-    "STATUS": "yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
+    "STATUS": "tomorrow yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
     "STATUS_BEFORE": "no not skipped skip did done finished only just except but without minus didnt do completed missed",
     "LISTING": "and n plus or nor also then & / the my a both as for well",
     "PLACEWORD": "on during doing from in at after since while reaching when by over under against",
     "ITEMSIGN": "number item exercise ex",
-    "LEADS": "the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even one ones",
+    "LEADS": "w the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even one ones",
     "REST_ALL": "rest everything else others all",
     "SYMPTOM": "pain pains dizzy dizziness falls fall fell numb numbness tingling tingly chest breath lightheaded faint fainting vertigo weak weakness or nor shortness pins needles spells swelling problems issues stuff palpitations blackouts nausea headache headaches",
 }

@@ -38,7 +38,7 @@ CONCEPTS = {
     "THING": "phone tv television power wifi internet signal price prices market stock stocks tree branch limb roof shelf book books cup glass plate lamp picture walker cane temperature temp rain snow leaves cake show movie film tablet computer battery car truck bus economy sales team bills eggs gas connection app fence bridge building church picture curtain rod ladder box boxes clock ball government ceiling pipes pipe fridge oven remote vase jar bottle button zipper temps ride",
     "STORY": "show movie film tv television novel book episode series game story news documentary soap dream dreamed dreamt character actor netflix",
     # time
-    "LONGAGO": "decades decade formerly youth young younger childhood college army navy highschool healed",
+    "LONGAGO": "twenties thirties forties teens teenager boyhood girlhood decades decade formerly youth young younger childhood college army navy highschool healed",
     "AGO": "ago back since",
     "PASTSPAN": "year years yr yrs decade decades month months mo winter summer spring fall january february march april june july august september october november december",
     "LAST": "last past previous",

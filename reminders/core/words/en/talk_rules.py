@@ -160,6 +160,7 @@ RULES = {
     """,
     "helper": """
         this is|its|it's ~ CLIENTLIKE|PERSON
+        CLIENTLIKE ~ texts|texting|typing|messages|talking thru|through|via
         this is|its _ _? ~ daughter|son|wife|husband|granddaughter|grandson|aide|nurse|caregiver|caretaker|sister|neighbor|niece
         typing|texting|writing|answering|replying|sending|reporting for
         for my CLIENTLIKE

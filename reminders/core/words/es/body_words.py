@@ -35,7 +35,7 @@ CONCEPTS = {
     "TWIST": "torci torcio doblo doble torcedura esguince luxe falsee falseo torcida torcido doblado doblada",
     "HIT": "pegue golpee golpie golpe golpazo pego di choque machuque machuco estrelle descalabre corte raspe lastime quebre rompi fracture fracturo moretee rompio quebro golpeo",
     "BRUISE": "moreton moretones moreteada moreteado chichon golpeada golpeado sangra sangre sangrando hinchada hinchado inflamo raspada raspado morada morado puntos moretes moreteadas",
-    "DISLOC": "zafo zafado zafada zafe safo dislocado dislocada disloco luxado luxacion luxo descoyunto",
+    "DISLOC": "safe safado zafo zafado zafada zafe safo dislocado dislocada disloco luxado luxacion luxo descoyunto",
     "CRACK": "crujido trono tronido truene tronar crujio chasquido crac crack trone tronaron tronando reventar revento quebro quebrarse tronazo chasco",
     "SUDDEN": "repente subito subita cuchillada cuchillo cuchillazo punalada latigazo piquete rayo agudo aguda filoso golpe calambrazo punzada clavada relampago navajazo picotazo",
     "FLOOR": "piso suelo banqueta escaleras escalon banera tina pasto calle patio cemento pavimento",

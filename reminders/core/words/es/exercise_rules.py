@@ -8,6 +8,8 @@ RULES = {
         hice|hize|termine|acabe|complete|listo|hecho|hechos|avente|hizo|pude|done|logre|ise|hicimos|realice|cumpli|hecha
     """,
     "ex.done_before": """
+        puro|pura|puros|puras
+        todo|todos el|los|lo|la @
         solo|nomas|solamente|unicamente|namas
     """,
     "ex.done_after": """
@@ -29,6 +31,9 @@ RULES = {
     """,
     "ex.but": """
         menos|excepto|sin|salvo|quitando|exepto
+    """,
+    "ex.not_after": """
+        @ ,? manana|pendiente|luego
     """,
     "day.today": """
         hoy

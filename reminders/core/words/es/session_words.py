@@ -1,6 +1,11 @@
 """Spanish words for a session and its parts: done and not done, sets and repetitions, measures, texts and requests."""
 
 CONCEPTS = {
+    "SINCE": "desde cuando despues mientras",
+    "SAYSWORD": "dice decia pide marca",
+    "SHEETWORD": "hoja papel lista mensaje programa",
+    "OTHERS": "otros otras demas",
+    "THRU": "al",
     "PAIN": "pain ache",
     "PAINISH": "pain hurt",
     "PAINWORD": "pain",
@@ -153,7 +158,7 @@ CONCEPTS = {
     "EACHWORD": "cada",
     "SIDEBOTH": "cada ambos",
     "ONE_OR_PART": "ejercicio",
-    "STATUS": "si no ya listo lista hecho hechos bien completo completos completa completas cero nada tampoco emojiyes emojino hice terminados termine facil perfecto",
+    "STATUS": "manana pendiente si no ya listo lista hecho hechos bien completo completos completa completas cero nada tampoco emojiyes emojino hice terminados termine facil perfecto",
     "STATUS_BEFORE": "hice termine solo nomas menos excepto no sin ni salte hizo acabe falto faltaron faltan",
     "LISTING": "y e ni o tambien el la los las de en lo del con / a mas",
     "PLACEWORD": "en durante haciendo al despues desde cuando con contra hasta",

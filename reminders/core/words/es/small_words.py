@@ -29,7 +29,7 @@ CONCEPTS = {
     "ANIMAL": "perro perra perrito perrita gato gata gatito caballo vaca gallina burro loro pajaro puerco chivo mascota perros gatos borrego becerro pollo yegua potro mula ternero",
     "THING": "celular telefono tele television luz senal internet precio precios arbol techo lampara vaso plato taza silla andador baston sistema app computadora camion carro troca pantalla llamada lista bolsa florero ladrillo rama puente barda cerca jarra olla foto temperatura lluvia nieve pelicula novela mesa servicio agua pantaleta cartera lentes llaves celu cel andamio jornal reloj teja poste estante libro control remoto termo garrafa bandeja",
     "STORY": "pelicula novela telenovela serie programa libro cuento sueno sone personaje noticias historia",
-    "LONGAGO": "chiquita chiquito nina joven juventud chica decadas novecientos",
+    "LONGAGO": "juventud mocedad veintes treintas chiquita chiquito nina joven juventud chica decadas novecientos",
     "AGESPAN": "ano anos mes meses decada decadas",
     "PASTSPAN": "ano mes pasado invierno verano enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
     "LAST": "pasado pasada",

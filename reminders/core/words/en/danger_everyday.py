@@ -1,0 +1,209 @@
+"""English danger signs of all kinds in further everyday wordings, and harmless turns that sound like them.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py. The files by kind hold the plain ones.
+"""
+
+RULES = {
+    "danger.chest_or_breathing": """
+        burning|burn|pain|pains|pressure|tight|tightness|squeeze|squeezing|weight|ache|heavy|heaviness ~ breast bone
+        choking|fighting|starved|hungry|begging for air|breath
+        air hunger
+        HEART ~ took|taking|takes|ran|run off|away
+        HEART ~ wont|cant|hasnt|not ~ slow|settle|calm|slowed|settled
+        HEART ~ pounds|pounded|races|raced|thumps|thumped|leaping|bucking|drumming
+        cant|couldnt|hardly|barely ~ breathe|breath ~ lying|laying|flat|down|night
+        CANT|cant|couldnt lie|lay|sleep flat
+        pillows ~ breathe|breath|air
+        PAIN|ache|aching|hurts|tightness ~ down|in|into ~ left arm
+        PAIN|ache|aching|tightness ~ between my|the shoulder blades ~ sweat|sweaty|breath
+        chest ~ hurts|hurting|hurt|tightened|pounding|caving|squeezes|burns|burning|seized|grabbed
+        like ~ heart attack !lol !haha
+        cough|coughing|coughed ~ blood
+        blood ~ when ~ cough
+        lips|fingers|fingertips ~ blue|purple|grey|gray
+    """,
+    "danger.nerve_or_bladder": """
+        BLADDER|bowels ~ let|gave|went|goes|lets go|loose|out
+        peed|peeing|pee|urine|wet ~ down ~ leg|legs
+        CANT|cant|couldnt ~ hold ~ pee|water|urine|it ~ leg|bathroom|toilet|pants|floor
+        arm|hand|leg|foot|fingers ~ wont|doesnt|dont|isnt ~ do|doing|obey|listen|listening|cooperate ~ what|like|right
+        CANT|cant|couldnt ~ push|raise|rise|stand|lift|go ~ up on ~ toes|tiptoe|tiptoes ~~ foot|leg|left|right|side
+        foot|leg|arm|hand ~ just wont|doesnt|quit|quits|stopped|dead
+        no strength|power|grip ~ in|on ~ LIMB|side
+        LIMB|side ~ no strength|power|grip
+        cant|couldnt ~ button|hold|grip ~ fork|cup|pen|shirt|buttons|pencil|spoon|phone|key
+        keep|keeps|kept dropping ~ spoon|fork|cup|things|phone|stuff|pen|keys|everything|it
+        smile ~ crooked|lopsided|one|uneven|half
+        cant|couldnt ~ feel ~ floor|ground|toilet|seat|myself
+        shooting|electric|shocks ~ both ~ legs|arms
+        half of my|his|her ~ body|face
+        lost ~ sight|vision|words|speech|balance ~ suddenly|sudden|eye|one
+        cant|couldnt ~ think|come|get ~ word|words|name|names ~ for|out|right
+        wet ~ without ~ knowing|feeling|noticing
+        numb from ~ waist|knee|knees|hip|neck down
+    """,
+    "danger.fall_or_injury": """
+        car|truck|van|bike ~ got|was|were ~ rear|hit|rearended|totaled|totalled|boned|sideswiped
+        rolled|rolling ~ out of ~ bed|couch|recliner|chair
+        shiner|black eye
+        black eye
+        chair|stool|couch|bed|seat ~ went|shot|slid|rolled|flew ~ out|back|backwards|from ~ under|and|me
+        landed|plopped|sat|hit ~ smack|bang|whack|hard ~ on ~ FLOOR|floor|ground|butt|tailbone|my
+        down like ~ ton|sack|tree|rock|log
+        took ~ chunk|skin ~ out|off
+        split my|his|her ~ lip|head|chin|eyebrow|brow|forehead
+        cut|sliced|gashed my|his|her ~ foot|hand|finger|leg|arm|thumb|head|toe ~ on|with|open
+        band|bands|strap|weight|kettlebell|dumbbell|door ~ hit|smacked|snapped|whacked|popped|caught|clocked|got ~ me|face|eye|mouth|nose|lip|shin|toe|foot|hand|head
+        smashed|jammed|caught|shut|slammed my|his|her ~ finger|fingers|hand|thumb|toe ~ in|with
+        knee|hip|shoulder|elbow|finger|thumb ~ out of ~ place|joint|whack
+        knee|shoulder|hip|elbow popped|slipped|slid|came ~ out
+        swollen|swole|swelled|blew ~ like|size|up ~ balloon|baseball|grapefruit|egg|melon|softball
+        BODY|JOINT ~ turned|gone|went|is|all ~ black|purple|blue !hands !lips !fingers
+        legs|feet ~ went|gave|shot|slid ~ out ~ under|from
+        wiped out ~ on|getting|going|in|by|coming
+        toppled|keeled|tipped|pitched|tumbled over !with !in
+        got ~ feet|legs ~ tangled ~ down|fell|floor
+        tangled ~~ went|fell|down ~ floor|down
+    """,
+    "danger.possible_fracture": """
+        loud|big|awful|sickening|horrible|nasty|sharp|real ~ crack|pop|snap|crunch
+        crack|pop|snap|crunch , ~ then ~ PAIN|hurt|hurts|sharp
+        a|the pop|crack|snap|crunch in my|the BODY ~~ PAIN|hurts|hurt|cant|swollen|weight|walk|stand
+        felt|heard|hear|feel ~ go|went|gave|give ~ crack|pop|snap|crunch|crunchy
+        back|spine|ribs|rib ~ just ~ gave|went|snapped|popped|cracked
+        lightning|knife|bolt|dagger|spear|stab|jolt ~ in|up|down|through ~ BACKBONE
+        bent|bending|lifted|lifting|reached|stood|sat|twisted ~~ lightning|knife|bolt|stab|pow|bam ~~ BACKBONE
+    """,
+    "danger.faint_or_dizzy": """
+        room|world|everything|floor|walls|bed|house ~ started|starts|wont|kept|keeps|began ~ spin|spinning|stop|moving|tilting|turning|swaying|rocking
+        room|world|floor ~ was|is|were|started ~ moving|swaying|rocking|tilting|turning
+        nearly|almost|about ~ blacked|passed|fainted|keeled|conked out|over
+        swaying|swayed|wobbly|woozy|staggered|staggering ~ head|dizzy|stood|standing|like|everywhere
+        had to sit ~ before ~ passed|fainted|fell|black|down
+        saw|seeing|see ~ stars|black spots|dots|double
+        dots|spots ~ eyes|vision
+        going ~ gray|grey|black|dark ~ eyes|when|edges
+        hearing ~ went|faded ~ far|muffled
+        giddy|giddiness
+    """,
+    "danger.severe_pain": """
+        CANT|cant|couldnt stand|bear|take|tolerate ~ it|this|the|anymore|much !when !that !waiting !weather !heat
+        never ~ hurt ~ like this|so|in my
+        never ~ felt|had ~ pain|anything ~ like this|so|bad
+        if i had a? saw|knife|axe
+        saw|chop|cut ~ leg|arm|foot|hip|it off
+        pain|hurts|hurting ~ so ~ bad|much ~~ cry|crying|scream|screaming|sleep|stand|move|walk|breathe|vomit|throw
+        crying|screaming|hollering|bawling|sobbing from|with|in ~ pain|agony
+        pain ~ is|was ~ unreal|insane|ridiculous|horrific|horrible|terrible|awful ~~ cant|cannot|sleep|move|walk|cry
+        in agony
+        worst ~ ive|i ~ ever|felt|had
+        screaming pain
+        pain ~ beyond|above|past ~ ten|10|scale
+        hurts ~ beyond|past ~ words|belief|anything
+    """,
+    "danger.crisis": """
+        what|something|thing i ~ do to myself
+        scared|afraid ~ of ~ myself
+        hurt|harm|cut|burn|burned|kill myself
+        all my|the pills ~ at once|done|end
+        take|taking|took|swallow|swallowing all ~ pills|meds|medicine|tablets
+        done with ~ living|it all|this world
+        dont|do not|didnt ~ want|wanna ~ be|live|wake|exist ~ here|anymore|alive|more|up $
+        think|thinking|thought|thoughts ~ about|of ~ dying|death|ending|killing|suicide
+        no one|nobody ~ would|will ~ notice|miss|care
+        world|family|kids|wife|husband|everyone ~ better off
+        gun|rope|pills|bridge ~~ end|ending it
+        cant ~ see ~ way ~ out|forward|on ~ !of
+        want ~ it all to|over ~ end|stop|over
+        reason|point ~ to ~ live|living|alive|going
+        not ~ want|wanna ~ to ~ live|be alive
+    """,
+    "idiom.chest_or_breathing": """
+        breathless with|from|over ~ excitement|joy|anticipation|laughter|awe|news|view
+        knocked|knocks ~ wind out
+        wind ~ out of ~ sails|me
+        have|having|give|had|gave ~ heart attack ~ when|if|from|over|bill|price|laughing|scared|surprise
+        thought ~ have ~ heart attack
+        heart ~ hurts|aches|broken|broke for|over|about
+        heart ~ pounding|racing ~ scary|movie|game|news|excited|nervous|show
+        take|took|taking ~ big|good|cleansing|slow|deep breath|breaths
+        out of breath ~ chasing|running after|telling|laughing|dancing|stairs|grandkids
+    """,
+    "idiom.nerve_or_bladder": """
+        have|having|give|gonna ~ stroke from|when|if|over|watching|heat
+        going to have a stroke|heart
+        weak in the knees for|over|when|at|from
+        weak in the knees
+        LEG ~~ good kind|way|tired|workout|burn
+        noodles|noodle|jelly|jello|rubber|lead ~~ good kind|way|workout|lol|haha
+        stroke of
+        numb ~ bum|butt|rear ~ sitting|bleachers|drive|chair|pew|flight
+        foot|leg|arm|hand ~ fell|fall|went|falls asleep ~~ sitting|phone|tv|couch|crossed|toilet|movie|nap|pew|slept|under
+        wet ~ pants ~ laughing
+        peed|pee|wet ~ laughing|lol|haha
+        laughed ~~ peed|pee|wet
+        dropped|dropping ~ hints|by|off|in
+    """,
+    "idiom.fall_or_injury": """
+        wiped out ~ by|from|after ~ chemo|heat|work|day|week|flu|cold|trip|workout
+        fell should|meant ~ be|feel
+        FELL ~ feel
+        scared|tickled|bored|worried|worked to death
+        hit ~ song|show|single|movie|hard|parade
+        broke|broken ~ nail|heart|record|bank|news|fast|bread|plate|dish|glass|band|chair|phone|glasses|tv|car
+        cracked ~ smile|joke|egg|nut|window|phone|screen
+        dropped ~ phone|keys|glasses|weight|pounds|lbs|call|jaw
+        black and blue team|jersey
+        fell ~ in love|for|asleep|behind
+        falls ~ class|prevention|risk|screening
+        cut ~ grass|hair|coupons|cake|lawn|hedge|class|sugar|salt|carbs
+        tumbled ~ clothes|dryer|out
+        cracked my back ~ felt|feels
+    """,
+    "idiom.possible_fracture": """
+        chiro|chiropractor|doc|doctor|therapist|he|she|masseuse|husband ~ cracked|cracks|crack|popped|pops|adjusted ~ BACKBONE|neck
+        cracked|cracks|cracking|popped|pops|popping ~ BACKBONE|neck|knuckles|joints|toes ~~ chiro|chiropractor|felt|feels ~ good|great|better|wonderful|amazing|relief
+        BACKBONE|neck|knuckles|joints ~ cracked|popped|cracks|pops ~~ felt|feels|feel ~ good|great|better|wonderful|amazing|nice
+        CRACK ~~ felt|feels|feel ~ good|great|better|wonderful|amazing|heavenly
+        cracks|pops|clicks|creaks ~ like ~ always|usual|old|rice
+        band|chair|twig|pencil|stick ~ snapped|cracked|popped|broke
+        pop|popped ~ of corn|champagne|toaster
+    """,
+    "idiom.faint_or_dizzy": """
+        dizzy ~ with|from ~ numbers|paperwork|choices|news|grandkids|joy|love
+        its all ~ black|gray|dark ~ nail|toe|toenail|outside
+        knocked|took ~ wind ~ out of me
+        world ~ spinning ~ news|politics
+        seeing|saw ~ stars ~ sky|telescope|night|movie
+        passed out ~ candy|flyers|programs
+        make|makes|made my head spin
+    """,
+    "idiom.severe_pain": """
+        CANT|cant|couldnt stand|bear|take ~ it|this|the ~ heat|weather|cold|noise|music|news|wait|show|smell|neighbor
+        couldnt|cant bear|wait to
+        beyond ~ tired
+    """,
+    "idiom.crisis": """
+        suicide squad|squeeze|door|doors|awareness|walk
+        kill|killing|die|dying ~ for a
+        killing time
+        done with ~ it all ~ today|by|before|in
+        shoot me now ~ lol|haha
+        better off ~ without ~ sugar|band|coffee|it|them|tv
+    """,
+    "near_fall": """
+        missed my|me|his|her ~ foot|toe|toes|head|hand|leg|by
+    """,
+    "caught": """
+        nothing ~ happened|came|hurt
+        no harm
+        hand ~ was|were on ~ counter|rail|wall|chair|sink|table
+        landed ~ couch|sofa|bed|chair|cushions|pillow
+        sat ~ back ~ down|in|on
+    """,
+    "happening": """
+        have|having|got|feel|feeling it|that|this|them now|today|already
+        happening now|today|already
+        its|it happening|happened|here|there now|again|today|already
+    """,
+}
