@@ -148,6 +148,7 @@ def queue_shared(tx: Tx, heard: Heard, parts: list[Part], first_id: int, name: s
                 due_at=max(at, ends_at) if ends_at else at,
                 session_id=parts[0].session_id,
                 key=key,
+                contact_id=heard.contact_id_of(client),
             )
 
 

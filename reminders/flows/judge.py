@@ -147,6 +147,8 @@ def act(
     tx: Tx, clinic: Clinic, client: Client, findings: Sequence[Finding], report: Report, now: datetime
 ) -> dict[str, Any]:
     """Raise an alert for each finding and open the holds; return the alerts' ids and whether she is held."""
+    if not findings:
+        return {"alert_ids": [], "held": False}
     notes = ["one_answer"] if is_closed_to_us(tx, client) else []
     alert_ids: list[int] = []
     held = False

@@ -2,6 +2,7 @@
 
 from datetime import date, datetime, timedelta
 
+from sqlalchemy import Date, bindparam
 from sqlmodel import col, select
 
 from reminders.core.schedule import WEEKDAYS, client_day, local_date
@@ -11,6 +12,15 @@ from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Pause
 
 DEFAULT_DAYS, MOST_DAYS = 14, 90
+OPEN = (
+    select(Pause)
+    .where(
+        col(Pause.client_id) == bindparam("client"),
+        col(Pause.ended_at).is_(None),
+        col(Pause.until_on) >= bindparam("today", type_=Date()),
+    )
+    .order_by(col(Pause.from_on), col(Pause.id))
+)
 PAUSED_KINDS = ("reminder", "evening", "morning", "reason", "question", "praise")
 
 
@@ -29,10 +39,7 @@ def end_named(said: str | int | None, today: date) -> date | None:
 
 def open_pause(tx: Tx, client_id: int, today: date) -> Pause | None:
     """Return the pause that runs or is still to come."""
-    statement = select(Pause).where(
-        Pause.client_id == client_id, col(Pause.ended_at).is_(None), col(Pause.until_on) >= today
-    )
-    return tx.exec(statement.order_by(col(Pause.from_on), col(Pause.id))).first()
+    return tx.exec(OPEN, params={"client": client_id, "today": today}).first()
 
 
 def begin(

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from reminders.store.db import Tx
@@ -15,17 +16,26 @@ from reminders.store.tables import Client, Outbound, Question
 LAPSES_AFTER = timedelta(hours=24)
 SAME_REMINDER = timedelta(hours=1)  # a morning question stands inside a reminder that may be accepted a little later
 
+# What every reply asks, made once.
+OPEN = (
+    select(Question)
+    .where(
+        (col(Question.address) == bindparam("address"))
+        | col(Question.client_id).in_(bindparam("clients", expanding=True)),
+        col(Question.closed_at).is_(None),
+    )
+    .order_by(col(Question.asked_at).desc(), col(Question.id).desc())
+)
+KINDS_ASKED = select(Question.kind).where(col(Question.session_id) == bindparam("session"))
+
 
 def current(tx: Tx, address: str, client_ids: Sequence[int], now: datetime) -> Question | None:
     """Return the open question that a reply may answer, on that phone or to one of these clients on any contact.
 
     One that is older than a day, or than a reminder sent since, is closed as lapsed.
     """
-    statement = select(Question).where(
-        (col(Question.address) == address) | col(Question.client_id).in_(client_ids), col(Question.closed_at).is_(None)
-    )
     found: Question | None = None
-    for question in tx.exec(statement.order_by(col(Question.asked_at).desc(), col(Question.id).desc())):
+    for question in tx.exec(OPEN, params={"address": address, "clients": list(client_ids)}):
         if found is not None or question.lapses_at <= now or reminded_since(tx, question):
             close(question, "lapsed", now)
         else:
@@ -98,4 +108,4 @@ def asked_about(tx: Tx, session_id: int | None) -> frozenset[str]:
     """Return the kinds of question already asked about a session."""
     if session_id is None:
         return frozenset()
-    return frozenset(tx.exec(select(Question.kind).where(Question.session_id == session_id)))
+    return frozenset(tx.exec(KINDS_ASKED, params={"session": session_id}))

@@ -8,28 +8,32 @@ import logging
 import traceback
 from datetime import datetime, timedelta
 
-from sqlalchemy import Table, or_
-from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy import bindparam, or_
 from sqlmodel import col, select
 
 from reminders.core.channel import Inbound
 from reminders.flows import answers, choices, delivery_status, replies, say, staff_line, strangers, unverified
 from reminders.flows.understand import Heard, people_at, settle_whose
-from reminders.store import clients
+from reminders.store import clients, inbox
 from reminders.store.db import Database, Tx, lock_client
 from reminders.store.tables import Client, Clinic, Contact, InboundRow, Staff
 
 LOG = logging.getLogger("reminders.receive")
-TABLE: Table = InboundRow.__table__  # type: ignore[attr-defined]
 FIRST_WAIT, LONGEST_WAIT = timedelta(seconds=30), timedelta(hours=1)
 BATCH = 500
+UNHANDLED = (
+    select(InboundRow)
+    .where(col(InboundRow.id) == bindparam("row"), col(InboundRow.handled_at).is_(None))
+    .with_for_update(skip_locked=True)
+)
 TELL_AFTER = 2  # failures after which the operator hears: an unread message may hold a danger sign
 
 
 def keep(tx: Tx, inbound: Inbound, now: datetime, *, fetched: bool = False) -> int | None:
     """Keep a message as it came and return its id; None when it was kept before, which changes nothing."""
     names = [*inbound.answers, *([f"token:{inbound.reply_token}"] if inbound.reply_token else [])]
-    row = InboundRow(
+    return inbox.keep(
+        tx,
         source=inbound.source,
         provider_id=inbound.provider_id,
         address=inbound.address,
@@ -48,13 +52,6 @@ def keep(tx: Tx, inbound: Inbound, now: datetime, *, fetched: bool = False) -> i
         whole_text=inbound.whole_text,
         fetched=fetched,
     )
-    postgres = tx.get_bind().dialect.name == "postgresql"
-    insert = postgresql.insert(TABLE) if postgres else sqlite.insert(TABLE)
-    fresh = insert.values(**row.model_dump(exclude={"id"})).on_conflict_do_nothing(
-        index_elements=["source", "provider_id"]
-    )
-    found: int | None = tx.connection().execute(fresh.returning(TABLE.c.id)).scalar_one_or_none()
-    return found
 
 
 def handle_waiting(db: Database, now: datetime, limit: int = BATCH) -> int:
@@ -86,8 +83,7 @@ def handle_one(db: Database, row_id: int, now: datetime) -> bool:
     """Handle one message; False when another worker has it or it failed, which is counted on the row."""
     try:
         with db.begin() as tx:
-            statement = select(InboundRow).where(InboundRow.id == row_id, col(InboundRow.handled_at).is_(None))
-            row = tx.exec(statement.with_for_update(skip_locked=True)).first()
+            row = tx.exec(UNHANDLED, params={"row": row_id}).first()
             if row is None:
                 return False
             handle_row(tx, row, now)

@@ -6,6 +6,7 @@ Reports add; nothing is overwritten. What the report means clinically is flows/j
 from datetime import datetime
 from typing import Any
 
+from sqlalchemy import bindparam
 from sqlmodel import col, func, select
 
 from reminders.core.attribution import Place, named_day, place
@@ -18,6 +19,13 @@ from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Question, Report
 
 FLOOD = 30  # no person reports one session more often
+
+# What every report asks, made once.
+REPORTS_OF = (
+    select(Report).where(col(Report.session_id) == bindparam("session")).order_by(col(Report.at), col(Report.id))
+)
+FIRST_REPORTS = REPORTS_OF.limit(FLOOD + 1)
+SOME_REPORTS = select(Report.id).where(col(Report.session_id) == bindparam("session")).limit(FLOOD + 1)
 
 
 def session_of(tx: Tx, heard: Heard, client: Client) -> ExerciseSession | None:
@@ -136,21 +144,23 @@ def replaced_by(tx: Tx, heard: Heard, session: ExerciseSession) -> int | None:
 
 def rows_of(tx: Tx, session_id: int | None) -> list[Report]:
     """Return the reports of a session in the order they came."""
-    return list(tx.exec(select(Report).where(Report.session_id == session_id).order_by(col(Report.at), col(Report.id))))
+    return list(tx.exec(REPORTS_OF, params={"session": session_id}))
 
 
 def stated(tx: Tx, session_id: int | None) -> list[Stated]:
     """Return what the reports of a session state."""
-    return [
-        Stated(one.id or 0, one.at, one.reading, one.replaces, "@" in one.by, one.is_settling)
-        for one in rows_of(tx, session_id)
-    ]
+    return [stated_in(one) for one in rows_of(tx, session_id)]
+
+
+def stated_in(report: Report) -> Stated:
+    """Return what one report states."""
+    is_staff = "@" in report.by
+    return Stated(report.id or 0, report.at, report.reading, report.replaces, is_staff, report.is_settling)
 
 
 def is_flood(tx: Tx, session_id: int | None) -> bool:
     """Return whether a session has so many reports that somebody's phone must be sending by itself."""
-    some = select(Report.id).where(col(Report.session_id) == session_id).limit(FLOOD + 1)
-    return len(tx.exec(some).all()) > FLOOD
+    return len(tx.exec(SOME_REPORTS, params={"session": session_id}).all()) > FLOOD
 
 
 def value_of(tx: Tx, session: ExerciseSession, newest: Report | None) -> SessionValue:
@@ -158,8 +168,11 @@ def value_of(tx: Tx, session: ExerciseSession, newest: Report | None) -> Session
 
     In a flood the newest report, when it is plain, is added to the value so far: the same, without reading all again.
     """
-    if newest is None or newest.replaces is not None or not is_flood(tx, session.id):
+    if newest is None or newest.replaces is not None:
         return session_value(stated(tx, session.id))
+    first = list(tx.exec(FIRST_REPORTS, params={"session": session.id}))
+    if len(first) <= FLOOD:
+        return session_value([stated_in(one) for one in first])
     others = select(func.max(Report.at), func.count().filter(col(Report.by).contains("@"))).where(
         col(Report.session_id) == session.id, col(Report.id) != newest.id
     )

@@ -11,7 +11,7 @@ from sqlmodel import col, select
 
 from reminders.core.kinds import kind_of
 from reminders.core.schedule import inside_window, local_date, next_inside_window
-from reminders.store import clients, outbox
+from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.slim import AnyClient, AnyContact
 from reminders.store.tables import Client, Clinic, ClinicNote, Contact, InboundRow, Outbound, Staff
@@ -33,13 +33,17 @@ def answer(
     due_at: datetime | None = None,
     session_id: int | None = None,
     key: str = "",
+    contact_id: int | None = None,
 ) -> int | None:
-    """Queue an answer to the address that a message came from; return its id, None when it was queued before."""
-    row = Outbound(
+    """Queue an answer to the address that a message came from; return its id, None when it was queued before.
+
+    `contact_id` saves a look where the caller knows which of the client's contacts that address is.
+    """
+    values = bulk.message(
         key=key or outbox.answer_key(inbound.id or 0, kind),
         clinic_id=clinic.id or 0,
         client_id=client.id if client else None,
-        contact_id=contact_id_at(tx, client, inbound.address) if client else None,
+        contact_id=contact_id or (contact_id_at(tx, client, inbound.address) if client else None),
         session_id=session_id,
         inbound_id=inbound.id,
         kind=kind,
@@ -51,7 +55,7 @@ def answer(
         due_at=due_at or answer_due_at(clinic, client, inbound.received_at, kind, now),
         created_at=now,
     )
-    return outbox.queue(tx, row)
+    return bulk.queue_one(tx, values)
 
 
 def contact_id_at(tx: Tx, client: Client, address: str) -> int | None:

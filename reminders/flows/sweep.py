@@ -6,6 +6,7 @@ The rules of silence are pure and stand in core/rules/missed.py; what a review o
 from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from reminders.core.rules.history import CLOSED_STATES
@@ -21,6 +22,9 @@ UNDER_WAY = ("waiting", "claimed", "unknown")
 # No reason question so soon after one of these words.
 HEAVY_WORDS = ("crisis", "surgery_or_hospital", "death")
 QUIET_RULES = ("missed", "quiet")
+QUIET_ALERTS = select(Alert).where(
+    col(Alert.client_id) == bindparam("client"), col(Alert.rule).in_(QUIET_RULES), col(Alert.state) != "closed"
+)
 
 
 def close_sessions(tx: Tx, now: datetime, limit: int = BATCH) -> int:
@@ -146,10 +150,7 @@ def counts_from(tx: Tx, client: Client, now: datetime) -> date:
 
 def report_arrived(tx: Tx, client: Client, session: ExerciseSession, now: datetime) -> None:
     """Let a report close missed and quiet alerts, and end what silence had brought: weekly reminders, the pause."""
-    statement = select(Alert).where(
-        Alert.client_id == client.id, col(Alert.rule).in_(QUIET_RULES), Alert.state != "closed"
-    )
-    for one in tx.exec(statement):
+    for one in tx.exec(QUIET_ALERTS, params={"client": client.id}):
         alert.close_by_report(tx, one, now)
     client.weekly_only = False
     there = pause.open_pause(tx, client.id or 0, local_date(now, client.time_zone))

@@ -93,6 +93,11 @@ class Heard:
         """Return whose language and zone count: hers, or the first one's on that address."""
         return self.client or self.people[0][1]
 
+    def contact_id_of(self, client: Client) -> int | None:
+        """Return which of a client's contacts this came from, as far as it is known already."""
+        own = (contact for contact, owner in self.people if owner.id == client.id)
+        return next((contact.id for contact in own if contact.address == self.row.address), None)
+
     def say(self, kind: str, text: str, slot: str = "", session_id: int | None = None, **details: Any) -> None:
         """Add a part to the answer."""
         self.parts.append(Part(kind, text, details, slot or text, session_id))

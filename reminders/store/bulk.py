@@ -57,9 +57,16 @@ SHOWN = setting(SESSION, list_letter="letter", program_id="program", rung="place
 REMINDED = setting(SESSION, state="new_state", reminded_at="at", settled_at="none")
 
 
-def insert_for(tx: Tx) -> Any:
-    """Return the dialect's INSERT into the outbox, which can leave a known key alone."""
-    return postgresql.insert(OUTBOUND) if is_postgres(tx) else sqlite.insert(OUTBOUND)
+def unless_there(table: Table, *names: str) -> dict[bool, Any]:
+    """Return, by whether the database is PostgreSQL, the INSERT that leaves a known row alone; made once."""
+    return {
+        dialect is postgresql: dialect.insert(table).on_conflict_do_nothing(index_elements=names)
+        for dialect in (postgresql, sqlite)
+    }
+
+
+QUEUE = unless_there(OUTBOUND, "key")
+QUEUE_ONE = {is_theirs: statement.returning(OUTBOUND.c.id) for is_theirs, statement in QUEUE.items()}
 
 
 def message(kind: str, **values: Any) -> Values:
@@ -82,7 +89,13 @@ def message(kind: str, **values: Any) -> Values:
 def queue(tx: Tx, messages: Sequence[Values]) -> None:
     """Write messages to be sent; keys already there are left alone."""
     if messages:
-        tx.connection().execute(insert_for(tx).on_conflict_do_nothing(index_elements=["key"]), list(messages))
+        tx.connection().execute(QUEUE[is_postgres(tx)], list(messages))
+
+
+def queue_one(tx: Tx, values: Values) -> int | None:
+    """Write one message to be sent; return its id, None when its key is there already."""
+    found: int | None = tx.connection().execute(QUEUE_ONE[is_postgres(tx)], values).scalar_one_or_none()
+    return found
 
 
 def plan_sessions(tx: Tx, days: Iterable[tuple[int, date, datetime]]) -> None:

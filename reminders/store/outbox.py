@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import Table, bindparam, func, or_, update
@@ -82,8 +83,7 @@ def queue(tx: Tx, row: Outbound) -> int | None:
     values = bulk.message(**row.model_dump(exclude={"id"}))
     row.priority, row.order_full, row.is_answer = values["priority"], values["order_full"], values["is_answer"]
     row.expires_at = values["expires_at"]
-    statement = bulk.insert_for(tx).values(**values).on_conflict_do_nothing(index_elements=["key"])
-    row.id = tx.connection().execute(statement.returning(TABLE.c.id)).scalar_one_or_none()
+    row.id = bulk.queue_one(tx, values)
     return row.id
 
 
@@ -91,14 +91,23 @@ def withdraw(
     tx: Tx, now: datetime, why: str, *, client_id: int, kinds: Iterable[str] = (), session_id: int | None = None
 ) -> int:
     """Take back a client's waiting messages, all or of some kinds or one session; return how many."""
-    statement = update(Outbound).where(col(Outbound.client_id) == client_id, col(Outbound.state) == "waiting")
-    names = tuple(kinds)
-    if names:
-        statement = statement.where(col(Outbound.kind).in_(names))
-    if session_id is not None:
-        statement = statement.where(col(Outbound.session_id) == session_id)
-    result = tx.execute(statement.values(state="withdrawn", why=why, settled_at=now))
-    return int(result.rowcount)  # type: ignore[attr-defined]
+    tx.flush()
+    for row in [one for one in tx.identity_map.values() if isinstance(one, Outbound)]:
+        tx.expire(row)  # what this transaction has read of the outbox is read again
+    asked = {"whose": client_id, "session": session_id, "reason": why, "at": now}
+    result = tx.connection().execute(withdrawal(tuple(kinds), session_id is not None), asked)
+    return int(result.rowcount)
+
+
+@lru_cache(maxsize=256)
+def withdrawal(kinds: tuple[str, ...], of_session: bool) -> Any:
+    """Return the UPDATE that takes back a client's waiting messages of some kinds (all: none named); made once each."""
+    statement = update(TABLE).where(TABLE.c.client_id == bindparam("whose"), TABLE.c.state == "waiting")
+    if kinds:
+        statement = statement.where(TABLE.c.kind.in_(kinds))
+    if of_session:
+        statement = statement.where(TABLE.c.session_id == bindparam("session"))
+    return statement.values(state="withdrawn", why=bindparam("reason"), settled_at=bindparam("at"))
 
 
 def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], *, answers_only: bool = False) -> list[Outbound]:

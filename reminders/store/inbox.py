@@ -1,0 +1,24 @@
+"""Keeping what came in, as it came: one row a message, whoever hands it over and however often."""
+
+from datetime import UTC, datetime
+from typing import Any
+
+from reminders.store.bulk import table_of, unless_there
+from reminders.store.db import Tx, is_postgres
+from reminders.store.tables import InboundRow
+
+SOME_DAY = datetime(2000, 1, 1, tzinfo=UTC)
+INBOX = table_of(InboundRow)
+EMPTY = InboundRow(
+    source="", provider_id="", address="", text="", raw=b"", received_at=SOME_DAY, kept_at=SOME_DAY
+).model_dump(exclude={"id"})
+KEEP = {
+    is_theirs: statement.returning(INBOX.c.id)
+    for is_theirs, statement in unless_there(INBOX, "source", "provider_id").items()
+}
+
+
+def keep(tx: Tx, **values: Any) -> int | None:
+    """Write a message by the names of its columns; return its id, None when it was kept before."""
+    found: int | None = tx.connection().execute(KEEP[is_postgres(tx)], {**EMPTY, **values}).scalar_one_or_none()
+    return found
