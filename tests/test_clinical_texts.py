@@ -6,7 +6,7 @@ import pytest
 import textstat
 
 from reminders.core.segments import parts, plain
-from reminders.flows.explain import rule_words
+from reminders.flows.explain import rule_words, sentence
 from reminders.texts import Texts
 from tests.test_answer_texts import ALL_3, LONG, SHORT
 
@@ -188,3 +188,20 @@ def test_both_languages_name_and_explain_the_same_rules() -> None:
         shapes.append({name: set(words[name]) for name in ("names", "levels", "reasons", "steps", "riders")})
         shapes[-1] |= {f"sentences.{rule}": set(forms) for rule, forms in words["sentences"].items()}
     assert shapes[0] == shapes[1]
+
+
+ONE = {
+    ("en", "counted"): "1 fall since Wed Mar 3, she answers.",
+    ("en", "told"): "1 fall since we last asked, she answers.",
+    ("es", "counted"): "1 caída desde mié 3 mar, responde.",
+    ("es", "told"): "1 caída desde la última pregunta, responde.",
+}
+
+
+@pytest.mark.parametrize("case", ONE, ids=str)
+def test_one_fall_is_a_fall_and_two_are_falls(case: tuple[str, str]) -> None:
+    language, form = case
+    values = {"since_on": "2027-03-03"}
+    assert sentence("falls_counted", form, {**values, "count": 1}, language) == ONE[case]
+    several = sentence("falls_counted", form, {**values, "count": 2}, language)
+    assert several == ONE[case].replace("1 fall", "2 falls").replace("1 caída", "2 caídas")

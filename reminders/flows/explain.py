@@ -26,6 +26,8 @@ def rule_name(rule: str, language: str = "en") -> str:
 def sentence(rule: str, form: str, values: Mapping[str, Any], language: str = "en") -> str:
     """Return why a rule fired, with its values; dates are said as a person says them."""
     forms = rule_words(language)["sentences"]
+    if values.get("count") == 1:
+        form = f"{form}_one" if f"{form}_one" in forms.get(rule, {}) else form
     template = forms.get(rule, {}).get(form) or forms["any"].get(form) or forms["any"]["told"]
     said = {name: said_value(name, value, language) for name, value in values.items()}
     return str(template).format(**{"rule": rule_name(rule, language), "code": "", **said})
