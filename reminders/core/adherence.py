@@ -40,5 +40,5 @@ class Adherence:
 
 def adherence(states: Iterable[str]) -> Adherence:
     """Return the counts of session states; planned, reminded, unsent, paused, held and extra are in neither number."""
-    found = [state for state in states if state in COUNTED]
-    return Adherence(**{state: found.count(state) for state in COUNTED})
+    found = list(states)
+    return Adherence(*map(found.count, COUNTED))

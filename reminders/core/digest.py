@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from statistics import median
-from typing import Any
+from typing import Any, NamedTuple
 
 from reminders.core.adherence import Adherence, adherence
 
@@ -32,14 +32,18 @@ ORDER = (
 )
 
 
-@dataclass(frozen=True)
-class SessionFact:
-    """One exercise day and what came back."""
+class SessionFact(NamedTuple):
+    """One exercise day and what came back. A tuple by name, since a therapist's week is made from thousands."""
 
     on: date
     state: str
     pain: int | None = None
     is_extra: bool = False
+
+    @property
+    def is_rated(self) -> bool:
+        """Whether it has a rating that her usual and the trend look at."""
+        return self.pain is not None and not self.is_extra
 
 
 @dataclass(frozen=True)
@@ -148,6 +152,7 @@ def between(sessions: Sequence[SessionFact], first: date, last: date) -> list[Se
 def counts(sessions: Sequence[SessionFact]) -> dict[str, Any]:
     """Return how many sessions were done, in part, skipped, missed, of how many, and the percentage from four on."""
     found: Adherence = adherence(one.state for one in sessions if not one.is_extra)
+    states = [one.state for one in sessions]
     return {
         "done": found.done,
         "part": found.part,
@@ -155,8 +160,8 @@ def counts(sessions: Sequence[SessionFact]) -> dict[str, Any]:
         "missed": found.missed,
         "prescribed": found.prescribed,
         "percent": found.percent,
-        "open": sum(one.state in ("planned", "reminded") for one in sessions),
-        "not_asked": sum(one.state in ("unsent", "paused", "held") for one in sessions),
+        "open": sum(map(states.count, ("planned", "reminded"))),
+        "not_asked": sum(map(states.count, ("unsent", "paused", "held"))),
         "extra": sum(one.is_extra for one in sessions),
     }
 

@@ -1,7 +1,8 @@
 from datetime import UTC, date, datetime, timedelta
+from typing import Any
 
 import pytest
-from sqlmodel import select
+from sqlmodel import col, select
 
 from reminders.flows import digest
 from reminders.store.tables import (
@@ -191,3 +192,40 @@ def test_who_was_closed_before_the_week_is_left_out(world: World) -> None:
         client.state, client.closed_at = "closed", datetime(2027, 3, 7, 20, 0, tzinfo=UTC)
 
     assert make(world) == 0
+
+
+def test_a_sign_of_this_very_instant_is_in_the_digest_of_now_and_one_of_monday_morning_in_the_next(
+    world: World,
+) -> None:
+    client_id = with_record(world)
+    ends = datetime(2027, 3, 15, 4, 0, tzinfo=UTC)  # Monday 00:00 in New York
+    now = datetime(2027, 3, 12, 15, 0, tzinfo=UTC)
+    with world.db.begin() as tx:
+        for kind, at in (("fever", now), ("crisis", ends)):
+            tx.add(Flag(client_id=client_id, kind=kind, grade="today", at=at))
+    said = {at: [flag["kind"] for flag in row_of(world, at)["flags"]] for at in (now, ends)}
+    assert said == {now: ["fall_or_injury", "fever"], ends: ["fall_or_injury", "fever"]}
+
+
+def test_her_usual_and_her_last_rating_reach_further_back_than_the_sessions_that_are_counted(world: World) -> None:
+    client_id = world.enrol(usual_pain="1")
+    with world.db.begin() as tx:
+        for week in range(20, 8, -1):
+            on = MONDAY_7.date() - timedelta(weeks=week)
+            session = ExerciseSession(client_id=client_id, on_date=on, due_at=MONDAY_7, state="done", pain=week % 10)
+            tx.add(session)
+    pain = row_of(world, MONDAY_7)["pain"]
+    assert (pain["usual"], pain["last"], pain["last_on"]) == (
+        4.5,
+        9,
+        (MONDAY_7 - timedelta(weeks=9)).date().isoformat(),
+    )
+
+
+def row_of(world: World, now: datetime) -> dict[str, Any]:
+    with world.db.read() as tx:
+        clinic = tx.exec(select(Clinic).order_by(col(Clinic.id))).first()
+        ben = tx.exec(select(Staff).where(Staff.email == "ben@example.org")).one()
+        assert clinic is not None
+        (row,) = digest.computed(tx, clinic, ben, WEEK, now)["clients"]
+    return dict(row)

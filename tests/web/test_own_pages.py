@@ -1,5 +1,6 @@
 """A therapist's own pages: levels and rehearsal, digest, settings, reports put to their day, and alert links."""
 
+import html
 import re
 from datetime import timedelta
 
@@ -13,6 +14,7 @@ from reminders.store.tables import (
 )
 from tests.clinic import World
 from tests.web.desk import Desk
+from tests.web.test_speed import fill
 
 FAY, BEN, DEE = "fay@example.org", "ben@example.org", "dee@example.org"
 
@@ -99,6 +101,23 @@ def test_the_digest_is_shown_by_week_and_a_lead_chooses_the_therapist(desk: Desk
     assert desk.signed_in(BEN).get(f"/digest?therapist={dee.id}").status_code == 404
     page = desk.signed_in(DEE).get(f"/digest?therapist={ben.id}&week=2027-W09&now_too=yes").text
     assert "Ana Ruiz" in page
+
+
+def test_a_long_digest_comes_in_parts_that_stay_with_what_would_be_now(desk: Desk) -> None:
+    fill(desk.world, 51)
+    browser = desk.signed_in(BEN)
+
+    first = browser.get("/digest?now_too=yes").text
+    link = re.search(r'href="([^"]*part=2)"', first)
+    assert link is not None
+    second = browser.get("/digest" + html.unescape(link[1])).text
+
+    assert "now_too=yes" in link[1]
+    assert (">Client 0 (" in first, ">Client 9 (" in first) == (True, False)
+    assert (">Client 0 (" in second, ">Client 9 (" in second) == (False, True)
+    assert "51 in all, part 2 of 2" in second
+    assert 'start="51"' in second
+    assert "part=1" in second
 
 
 def test_a_report_that_stood_alone_is_put_to_its_day(desk: Desk) -> None:

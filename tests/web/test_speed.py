@@ -35,7 +35,7 @@ FEW, MANY = 5, 500
 READ = {"intent": "report", "completed": "all", "pain": 3}
 QUICK_MS = 100  # at 500 clients a therapist
 PAGES = {
-    "ben@example.org": ["/today", "/clients", "/digest", "/levels", "/settings", "/enrol"],
+    "ben@example.org": ["/today", "/clients", "/digest", "/digest?now_too=1", "/levels", "/settings", "/enrol"],
     "fay@example.org": ["/work", "/clients", "/staff", "/delivery", "/audit", "/clinic", "/wording"],
     "dee@example.org": ["/today", "/clients"],
 }

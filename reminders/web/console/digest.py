@@ -20,7 +20,7 @@ from reminders.web.pages import PagesDep
 
 router = APIRouter(include_in_schema=False)
 
-PART = 50  # clients on one page
+PART = 50  # on one page: clients, and those who need somebody
 
 
 @router.get("/digest")
@@ -50,13 +50,17 @@ def digest_page(
     monday, _ = week_days(wanted)
     parts = max(1, -(-len(values["clients"]) // PART))
     place = min(max(part, 1), parts)
-    shown = {**values, "clients": values["clients"][(place - 1) * PART : place * PART]}
+    shown = {**values, **{name: values[name][(place - 1) * PART : place * PART] for name in ("attention", "clients")}}
     return pages.show(
         "digest.html",
         digest=digest.with_words(shown),
         part=place,
+        size=PART,
         parts=parts,
         made_at=kept.made_at if kept else None,
+        asking=len(values["attention"]),
+        asking_parts=-(-len(values["attention"]) // PART),
+        now_too=now_too,
         week=wanted,
         earlier=week_of(monday - timedelta(days=7)),
         later=week_of(monday + timedelta(days=7)) if wanted < this_week else "",
