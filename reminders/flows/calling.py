@@ -14,7 +14,7 @@ from reminders.core.schedule import local_date
 from reminders.flows import explain, say
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
-from reminders.store.tables import Alert, AlertEvent, Client, Clinic, Report, Staff
+from reminders.store.tables import Alert, AlertEvent, Client, Clinic, InboundRow, Report, Staff
 
 FIRST, AGAIN, COVER, LEAD = 0, 1, 2, 3  # the calls of an urgent alert, in order; later ones are the lead's
 
@@ -145,8 +145,11 @@ def because_sentences(alert: Alert, language: str) -> list[str]:
 def words_of(tx: Tx, alert: Alert) -> list[str]:
     """Return the client's own words that an alert came from, newest last."""
     ids = [one["report"] for one in alert.because if one.get("report")]
-    reports = tx.exec(select(Report).where(col(Report.id).in_(ids)).order_by(col(Report.at)))
-    return [report.text for report in reports]
+    reports = tx.exec(select(col(Report.at), col(Report.text)).where(col(Report.id).in_(ids)))
+    # While it is open whose the words are, they stand in no report.
+    loose = [one["inbound"] for one in alert.because if one.get("inbound") and not one.get("report")]
+    heard = tx.exec(select(col(InboundRow.received_at), col(InboundRow.text)).where(col(InboundRow.id).in_(loose)))
+    return [text for _, text in sorted([*reports, *heard])]
 
 
 def add_event(

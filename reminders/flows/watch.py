@@ -8,6 +8,8 @@ from functools import partial
 
 from sqlmodel import col, select
 
+from reminders.core.hours import Hours
+from reminders.core.levels import Levels
 from reminders.core.schedule import local_date
 from reminders.flows import calling, escalate, explain, outcomes, say, steps
 from reminders.store import clients, histories, outbox
@@ -57,11 +59,11 @@ def tell_of_long_holds(tx: Tx, now: datetime, limit: int) -> int:
     )
     done = 0
     for hold, client in tx.exec(statement):
-        if working_days(tx, hold, client, now) <= levels_days(tx, client)[1]:
-            continue
         clinic = clients.the_clinic(tx, client.clinic_id)
-        details = {"initials": explain.initials(client.name), "client_id": client.id, "rule": hold.rule}
-        details["days"] = working_days(tx, hold, client, now)
+        days = working_days(hold, clients.hours_of(clinic), clinic.time_zone, now)
+        if days <= histories.levels_of(clinic, tx.get(Staff, client.therapist_id), client).hold_lead_days:
+            continue
+        details = {"initials": explain.initials(client.name), "client_id": client.id, "rule": hold.rule, "days": days}
         for staff in calling.lead_or_admins(tx, clinic, local_date(now, clinic.time_zone)):
             key = partial(outbox.staff_key, f"hold-{hold.id}", staff.id or 0)
             say.tell_staff(tx, clinic, staff, "desk", "hold_long", details, now, key, channels=("email",))
@@ -72,23 +74,14 @@ def tell_of_long_holds(tx: Tx, now: datetime, limit: int) -> int:
     return done
 
 
-def working_days(tx: Tx, hold: Hold, client: Client, now: datetime) -> int:
+def working_days(hold: Hold, hours: Hours, time_zone: str, now: datetime) -> int:
     """Return how many of the clinic's working days a hold has lasted."""
-    clinic = clients.the_clinic(tx, client.clinic_id)
-    first, last = local_date(hold.opened_at, clinic.time_zone), local_date(now, clinic.time_zone)
-    return clients.hours_of(clinic).working_days_between(first, last)
+    return hours.working_days_between(local_date(hold.opened_at, time_zone), local_date(now, time_zone))
 
 
-def levels_days(tx: Tx, client: Client) -> tuple[int, int]:
-    """Return after how many working days a hold tops the list, and after how many it goes to the lead."""
-    clinic = clients.the_clinic(tx, client.clinic_id)
-    levels = histories.levels_of(clinic, tx.get(Staff, client.therapist_id), client)
-    return levels.hold_top_days, levels.hold_lead_days
-
-
-def is_long(tx: Tx, hold: Hold, client: Client, now: datetime) -> bool:
-    """Return whether a hold is old enough to top the list."""
-    return hold.ended_at is None and working_days(tx, hold, client, now) > levels_days(tx, client)[0]
+def is_long(days: int, levels: Levels) -> bool:
+    """Return whether a hold of so many working days tops the list."""
+    return days > levels.hold_top_days
 
 
 def help_late_answers(tx: Tx, now: datetime, limit: int) -> int:

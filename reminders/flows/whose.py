@@ -9,7 +9,7 @@ from sqlmodel import col, select
 
 from reminders.errors import Refused
 from reminders.flows import alert as alerts
-from reminders.flows import calling, easy_day, hold
+from reminders.flows import audit, calling, easy_day, hold
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Hold
 
@@ -32,6 +32,18 @@ def is_hers(tx: Tx, one: Alert, by: str, now: datetime) -> list[Alert]:
     for other in others:
         alerts.settle(tx, other, by, "expected", NOTE, now)
         end_hold_of(tx, other, by, now)
+    return others
+
+
+def settle_whose(tx: Tx, one: Alert, by: str, now: datetime, through: str = "") -> list[Alert]:
+    """Do so in a staff member's name and write it into each client's log; raises Refused where nothing is open."""
+    if not one.one_of_two or one.state == "closed":
+        raise Refused("Whose it was is settled already.")
+    others = is_hers(tx, one, by, now)
+    via = {"through": through} if through else {}
+    for row in (one, *others):
+        details = {"alert": row.number, "is_hers": row is one, **via}
+        audit.record(tx, row.clinic_id, by, "whose it was settled", row.client_id, details, now)
     return others
 
 

@@ -22,6 +22,7 @@ from reminders.store.tables import (
     Contact,
     ExerciseSession,
     Hold,
+    InboundRow,
     Outbound,
     Proposal,
     Report,
@@ -46,6 +47,7 @@ class Facts:
     clients: dict[int, Client] = field(default_factory=dict)
     contacts: dict[int, list[Contact]] = field(default_factory=dict)
     words: dict[int, Report] = field(default_factory=dict)  # by report id
+    heard: dict[int, tuple[str, datetime, str]] = field(default_factory=dict)  # by inbound id, without report
     told: dict[int, list[Outbound]] = field(default_factory=dict)  # by inbound id
     therapists: dict[int, Staff] = field(default_factory=dict)
     first_days: dict[int, Any] = field(default_factory=dict)
@@ -81,6 +83,7 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
         clients=people,
         contacts=contacts_of(tx, people),
         words=words,
+        heard=heard_in(tx, alerts),
         told=told_of(tx, alerts, now),
         therapists={one.id or 0: one for one in tx.exec(select(Staff).where(Staff.clinic_id == clinic_id))},
         first_days=first_days(tx, [one.id or 0 for one in unchecked]),
@@ -151,6 +154,18 @@ def words_of(tx: Tx, alerts: Sequence[Alert]) -> dict[int, Report]:
     for part in chunks(ids):
         found |= {row.id or 0: row for row in tx.exec(select(Report).where(col(Report.id).in_(part)))}
     return found
+
+
+def heard_in(tx: Tx, alerts: Sequence[Alert]) -> dict[int, tuple[str, datetime, str]]:
+    """Return words, instant and channel of what alerts came from while whose it was is open, by inbound id."""
+    entries = (entry for alert in alerts for entry in alert.because)
+    ids = {entry["inbound"] for entry in entries if entry.get("inbound") and not entry.get("report")}
+    columns = select(col(InboundRow.id), col(InboundRow.text), col(InboundRow.received_at), col(InboundRow.source))
+    return {
+        row_id or 0: (text, at, source)
+        for part in chunks(ids)
+        for row_id, text, at, source in tx.exec(columns.where(col(InboundRow.id).in_(part)))
+    }
 
 
 def told_of(tx: Tx, alerts: Sequence[Alert], now: datetime) -> dict[int, list[Outbound]]:

@@ -52,6 +52,7 @@ CONSOLE: dict[str, Rule] = {
     "GET /today": CARE,
     "POST /alerts/{alert_id}/acknowledge": CARE,
     "POST /alerts/{alert_id}/close": DECIDES,
+    "POST /alerts/{alert_id}/hers": DECIDES,
     "POST /notes/{note_id}/close": DESK_OR_CARE,
     "POST /proposals/{proposal_id}": DECIDES,
     "GET /clients": DESK_OR_CARE,
@@ -179,6 +180,7 @@ API_SCOPES: dict[str, tuple[str, ...]] = {
     "alerts:write": (
         "POST /alerts/{alert_id}/acknowledge",
         "POST /alerts/{alert_id}/close",
+        "POST /alerts/{alert_id}/hers",
         "POST /inbox/{note_id}/settle",
         "POST /proposals/{proposal_id}",
     ),

@@ -1,12 +1,15 @@
 """Holds: what they stop, who ends them, what she is told, and those that last too long."""
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from reminders.core.levels import DEFAULTS
 from reminders.errors import Refused
 from reminders.flows import hold, watch
-from reminders.store.tables import Client, Hold, Question
+from reminders.store import clients
+from reminders.store.tables import Client, Clinic, Hold, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, sent, started, until
 
@@ -109,12 +112,20 @@ def test_a_hold_over_seven_working_days_goes_to_the_lead_once(world: World) -> N
     assert told[0].body.startswith("A.R., client 1: on hold for 8 working days")
 
 
-def test_a_hold_over_three_working_days_tops_the_list(world: World) -> None:
-    ana = started(world)
+@pytest.mark.parametrize(("most", "expected"), [(3, [False, False, True]), (2, [False, True, True])])
+def test_a_hold_over_its_working_days_tops_the_list_three_unless_her_levels_say_otherwise(
+    world: World, most: int, expected: list[bool]
+) -> None:
+    ana = started(world)  # Wednesday
     held(world, ana)
     found = []
     for days in (2, 5, 6):
         with world.db.read() as tx:
-            one, client = tx.get(Hold, 1), tx.get(Client, ana)
-            found.append(watch.is_long(tx, one, client, world.now + timedelta(days=days)))  # type: ignore[arg-type]
-    assert found == [False, False, True]
+            one, clinic = tx.get(Hold, 1), tx.get(Clinic, 1)
+            assert one is not None
+            assert clinic is not None
+            lasted = watch.working_days(
+                one, clients.hours_of(clinic), clinic.time_zone, world.now + timedelta(days=days)
+            )
+            found.append(watch.is_long(lasted, replace(DEFAULTS, hold_top_days=most)))
+    assert found == expected

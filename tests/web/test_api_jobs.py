@@ -67,6 +67,27 @@ def test_the_desks_work(desk: Desk, program: Program) -> None:
     assert program.ask("POST", f"{path}/reopen")["state"] == "invited"
 
 
+def test_a_program_that_vouches_for_the_reading_has_the_client_told_who_read(
+    desk: Desk, program: Program, ana: int
+) -> None:
+    alert = desk.world.alerts(ana)[0]
+
+    program.ask("POST", f"/alerts/{alert.id}/acknowledge", by=BEN, words_read=True)
+
+    assert [row.details["reader"] for row in desk.world.queued("read_by")] == ["Ben Ames"]
+
+
+def test_whose_a_sign_was_is_said_by_another_program_too(desk: Desk, program: Program) -> None:
+    ana, eva = (desk.world.enrol(name, "+12025550131", holder="shared") for name in ("Ana Ruiz", "Eva Ruiz"))
+    desk.world.hear("fell down the stairs, cannot get up", "+12025550131")
+    alert = desk.world.alerts(ana)[0]
+
+    program.ask("POST", f"/alerts/{alert.id}/hers", by=BEN)
+
+    assert [row.state for row in desk.world.alerts(eva)] == ["closed"]
+    program.ask("POST", f"/alerts/{alert.id}/hers", 409, by=BEN)
+
+
 def test_the_therapists_work(desk: Desk, program: Program, ana: int) -> None:
     path, alert = f"/clients/{ana}", desk.world.alerts(ana)[0]
 

@@ -167,3 +167,37 @@ def test_nothing_of_another_client_is_changed(desk: Desk) -> None:
 
     assert not desk.world.rows(Client, id=other)[0].next_session_easy
     assert not desk.world.rows(Alert, client_id=other)
+
+
+def test_whose_a_sign_from_a_shared_phone_was_is_said_here_and_ends_the_others_alert(desk: Desk) -> None:
+    ana, eva = (desk.world.enrol(name, ANA, holder="shared") for name in ("Ana Ruiz", "Eva Ruiz"))
+    desk.world.hear("fell down the stairs, cannot get up", ANA)
+    ben = desk.signed_in("ben@example.org")
+    page = ben.get("/today").text
+    alert = desk.world.alerts(ana)[0]
+    assert "“fell down the stairs, cannot get up”" in page, "whose it was is open, what was said is not"
+    assert ("one of two" in page, "It was Ana Ruiz" in page, "It was Eva Ruiz" in page) == (True, True, True)
+
+    assert ben.post(f"/alerts/{alert.id}/hers").status_code == 303
+
+    assert {row.client_id: row.state for row in desk.world.alerts()} == {ana: "open", eva: "closed"}
+    assert [row.client_id for row in desk.world.rows(Hold) if row.ended_at is None] == [ana]
+    logged = {row.client_id: row.details["is_hers"] for row in desk.world.rows(Audit, action="whose it was settled")}
+    assert logged == {ana: True, eva: False}
+    assert ben.post(f"/alerts/{alert.id}/hers").status_code == 409
+
+
+def test_a_hold_tops_the_list_by_the_days_that_her_own_levels_give(desk: Desk) -> None:
+    client_id = ana_hurts(desk)
+    ben = desk.signed_in("ben@example.org")
+    assert 'id="long-holds"' not in ben.get("/today").text
+    desk.world.pass_time(days=2)
+    with desk.world.db.begin() as tx:
+        client = tx.get(Client, client_id)
+        assert client is not None
+        client.levels = {"hold_top_days": 1}
+        tx.add(client)
+
+    page = desk.signed_in("ben@example.org").get("/today").text
+
+    assert page.index('id="long-holds"') < page.index('id="danger"')

@@ -7,7 +7,7 @@ from sqlmodel import col, select
 from starlette.responses import Response
 
 from reminders.flows import alert as alerts
-from reminders.flows import audit, care, programs
+from reminders.flows import audit, care, programs, whose
 from reminders.store import correspondence
 from reminders.store.db import Tx
 from reminders.store.shapes import stamp
@@ -47,14 +47,21 @@ def list_alerts(
 
 
 @router.post("/alerts/{alert_id}/acknowledge", response_model=shapes.Done)
-def acknowledge(body: shapes.ByIn, caller: TokenDep, once: OnceDep, alert_id: Id) -> Response:
-    """Acknowledge an alert in a staff member's name; the client hears nothing of it."""
+def acknowledge(body: shapes.AcknowledgeIn, caller: TokenDep, once: OnceDep, alert_id: Id) -> Response:
+    """Acknowledge an alert in a staff member's name.
+
+    It counts as acknowledged by link: the client hears nothing of it, since a token proves nobody's reading. With
+    `words_read` your program vouches that the member named has read the client's words behind a sign-in of yours and
+    pressed the button there; then, for an urgent alert, the client is told who has read them.
+    """
 
     def act(tx: Tx) -> Any:
         found = sight.alert_seen(tx, caller.sight, alert_id)
         by = caller.staff_named(tx, body.by, ANYONE_CARING)
-        alerts.acknowledge(tx, found, by, "link", caller.now)
-        details = {"alert": found.number, "through": caller.by}
+        if body.words_read and found.state == "open":
+            found.words_opened_by = by
+        alerts.acknowledge(tx, found, by, "console" if body.words_read else "link", caller.now)
+        details = {"alert": found.number, "words_read": body.words_read, "through": caller.by}
         audit.record(tx, caller.clinic_id, by, "alert acknowledged", found.client_id, details, caller.now)
         return {"done": "acknowledged", "id": alert_id}
 
@@ -72,6 +79,21 @@ def close(body: shapes.CloseIn, caller: TokenDep, once: OnceDep, alert_id: Id) -
         details = {"alert": found.number, "outcome": found.outcome, "through": caller.by}
         audit.record(tx, caller.clinic_id, by, "alert closed", found.client_id, details, caller.now)
         return {"done": "closed", "id": alert_id}
+
+    return once(body, act)
+
+
+@router.post("/alerts/{alert_id}/hers", response_model=shapes.Done)
+def hers(body: shapes.ByIn, caller: TokenDep, once: OnceDep, alert_id: Id) -> Response:
+    """Say, in a therapist's name, that a danger sign from a shared phone (`one_of_two`) was this alert's client's.
+
+    The alerts and holds of the others on that phone, opened by the same words, end.
+    """
+
+    def act(tx: Tx) -> Any:
+        found = sight.alert_seen(tx, caller.sight, alert_id)
+        whose.settle_whose(tx, found, caller.staff_named(tx, body.by), caller.now, caller.by)
+        return {"done": "settled", "id": alert_id}
 
     return once(body, act)
 

@@ -198,6 +198,12 @@ class CorrectionIn(ByIn):
     why: Words = ""
 
 
+class AcknowledgeIn(ByIn):
+    """Who has an alert, and whether she has read the client's words in the program that says so."""
+
+    words_read: bool = Field(default=False, description="Vouched for: the client is then told who has read her words.")
+
+
 class CloseIn(ByIn):
     """What was done about an alert; an urgent one needs a note."""
 

@@ -8,10 +8,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from reminders.core.levels import merged
-from reminders.core.schedule import local_date
-from reminders.flows import calling, explain
+from reminders.flows import calling, explain, watch
 from reminders.store import clients
+from reminders.store.histories import levels_of
 from reminders.store.tables import Alert, Client, ClinicNote, Contact, Outbound, Proposal, Report
 from reminders.store.today import Facts, is_danger
 
@@ -126,6 +125,7 @@ def alert_row(facts: Facts, alert: Alert, held: set[int]) -> Row:
     may = {"acknowledge", "close"} if alert.state == "open" else {"close"}
     if client is not None:
         may |= {"write", "easy", "dose", "clear" if client.id in held else "hold"}
+        may |= {"whose"} if alert.one_of_two else set()
     return Row(
         anchor=f"alert-{alert.id}",
         group=group_of(alert),
@@ -134,7 +134,7 @@ def alert_row(facts: Facts, alert: Alert, held: set[int]) -> Row:
         since=alert.opened_at,
         state=alert.state,
         address=alert.address,
-        said=tuple(said_of(reports)),
+        said=tuple(said_of(reports) or [Said(*facts.heard[one]) for one in inbound if one in facts.heard]),
         why=tuple(dict.fromkeys(calling.because_sentences(alert, "en"))),
         told=tuple(told_of(row for one in dict.fromkeys(inbound) for row in facts.told.get(one, ()))),
         is_held=client is not None and client.id in held,
@@ -185,13 +185,11 @@ def hold_rows(facts: Facts, with_alert: set[int | None], now: datetime) -> list[
     """Return the holds as rows, one a client: those past their days at the top, others unless an alert shows them."""
     rows: list[Row] = []
     hours = clients.hours_of(facts.clinic)
-    today = local_date(now, facts.clinic.time_zone)
-    most = merged(facts.clinic.levels).hold_top_days
     seen: set[int] = set()
     for hold in facts.holds:
         client = facts.clients[hold.client_id]
-        days = hours.working_days_between(local_date(hold.opened_at, facts.clinic.time_zone), today)
-        is_long = days > most
+        days = watch.working_days(hold, hours, facts.clinic.time_zone, now)
+        is_long = watch.is_long(days, levels_of(facts.clinic, facts.therapists.get(client.therapist_id), client))
         if hold.client_id in seen or (client.id in with_alert and not is_long):
             continue
         seen.add(hold.client_id)

@@ -8,7 +8,7 @@ from starlette.responses import Response
 
 from reminders.core.schedule import local_date
 from reminders.flows import alert as alerts
-from reminders.flows import audit, care, programs
+from reminders.flows import audit, care, programs, whose
 from reminders.store import today as today_facts
 from reminders.store.db import Tx
 from reminders.web import sight
@@ -84,6 +84,16 @@ def close(app: AppDep, person: PersonDep, form: FormDep, alert_id: int) -> Respo
         alerts.close(tx, found, person.email, form.text("outcome"), form.text("note", most=500), now)
         record(tx, person, "alert closed", found.client_id, {"alert": found.number, "outcome": found.outcome}, now)
     return back(form, "closed")
+
+
+@router.post("/alerts/{alert_id}/hers")
+def hers(app: AppDep, person: PersonDep, form: FormDep, alert_id: int) -> Response:
+    """Say that a danger sign from a shared phone was this client's; the others' alerts and holds of it end."""
+    now = app.clock()
+    with app.db.begin() as tx:
+        found = sight.alert_seen(tx, sight.sight_of(tx, person, now), alert_id)
+        whose.settle_whose(tx, found, person.email, now)
+    return back(form, "hers")
 
 
 @router.post("/notes/{note_id}/close")
