@@ -1,6 +1,7 @@
 """The weekly digest behind sign-in: as it was made, or as it would be now."""
 
 from datetime import timedelta
+from typing import Any
 
 from fastapi import APIRouter
 from sqlmodel import col, select
@@ -48,18 +49,10 @@ def digest_page(
         team = colleagues(tx, person.clinic_id) if person.role == "lead" else [chosen]
         audit.record(tx, clinic.id, person.email, "digest viewed", None, {"therapist": chosen.id, "week": wanted}, now)
     monday, _ = week_days(wanted)
-    parts = max(1, -(-len(values["clients"]) // PART))
-    place = min(max(part, 1), parts)
-    shown = {**values, **{name: values[name][(place - 1) * PART : place * PART] for name in ("attention", "clients")}}
     return pages.show(
         "digest.html",
-        digest=digest.with_words(shown),
-        part=place,
-        size=PART,
-        parts=parts,
+        **parted(values, part),
         made_at=kept.made_at if kept else None,
-        asking=len(values["attention"]),
-        asking_parts=-(-len(values["attention"]) // PART),
         now_too=now_too,
         week=wanted,
         earlier=week_of(monday - timedelta(days=7)),
@@ -67,6 +60,23 @@ def digest_page(
         chosen=chosen,
         team=team,
     )
+
+
+def parted(values: dict[str, Any], part: int) -> dict[str, Any]:
+    """Return one part of a digest for the page, and which of how many it is."""
+    asking, everyone = len(values["attention"]), len(values["clients"])
+    parts = max(1, -(-everyone // PART))
+    place = min(max(part, 1), parts)
+    here = slice((place - 1) * PART, place * PART)
+    shown = {**values, "attention": values["attention"][here], "clients": values["clients"][here]}
+    return {
+        "digest": digest.with_words(shown),
+        "part": place,
+        "parts": parts,
+        "size": PART,
+        "asking": asking,
+        "asking_parts": -(-asking // PART),
+    }
 
 
 def checked(week: str) -> str:
