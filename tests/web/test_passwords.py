@@ -29,6 +29,13 @@ WEAK = {
     "her own name": "benames.benames",
     "common words only": "welcome-summer-dragon",
     "digits in order": "123456789012345",
+    "swapped letters and digits": "p@ssw0rd12345",
+    "a leaked one": "1q2w3e4r5t6y",
+    "a leaked phrase": "iloveyouforever",
+    "a word said twice": "thunderthunder",
+    "a word and a number": "thunderstorm12",
+    "a name and a number": "jesuschrist123",
+    "a walk over the keys": "zaq12wsxcde3",
 }
 
 
