@@ -53,7 +53,7 @@ def check_person(request: Request, app: App, rule: Rule, form: Form) -> None:
     session, staff, clinic = found
     is_ours = not is_writing or auth.is_our_form(session, form.exact("csrf"))
     if not auth.is_live(session, staff, now):
-        raise NeedsSignIn(form if is_writing and is_ours and staff.is_active else None)
+        raise NeedsSignIn(form if is_writing and is_ours and staff.is_active else None, session.staff_id)
     if not is_ours:
         raise ForgedForm
     if staff.role not in rule.roles:
@@ -61,7 +61,7 @@ def check_person(request: Request, app: App, rule: Rule, form: Form) -> None:
     keep_alive(app, session, now)
     request.state.person = auth.person_from(session, staff, clinic, max(session.seen_at, now))
     if rule.confirms and is_writing and not is_confirmed(session.confirmed_at, now):
-        raise NeedsConfirming(form)
+        raise NeedsConfirming(form, session.staff_id)
 
 
 def keep_alive(app: App, session: WebSession, now: datetime) -> None:

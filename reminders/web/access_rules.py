@@ -114,6 +114,7 @@ OUTSIDE: dict[str, Rule] = {
     "POST /sign-in": OPEN,
     "POST /sign-in/link": OPEN,
     "POST /sign-in/code": OPEN,
+    "POST /sign-in/carry-on": OPEN,
     "GET /sign-in/{token}": OPEN,
     "POST /sign-in/{token}": OPEN,
     # links that prove themselves

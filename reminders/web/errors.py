@@ -3,8 +3,6 @@
 Nothing of a request's content is repeated in an answer but the sentence of our own errors.
 """
 
-import base64
-import json
 import logging
 from typing import Any
 
@@ -15,7 +13,7 @@ from starlette.responses import JSONResponse, Response
 
 from reminders.errors import BadInput, DatabaseNotReady, NotFound, Refused, ReminderError
 from reminders.web.cookies import drop_session
-from reminders.web.forms import Form
+from reminders.web.kept_work import packed
 from reminders.web.pages import pages_of, see
 from reminders.web.refusals import Forbidden, ForgedForm, MissingScope, NeedsConfirming, NeedsSignIn, NoToken
 
@@ -41,7 +39,6 @@ TITLES = {
     500: "Something went wrong here",
     503: "Not ready",
 }
-MOST_KEPT = 60_000
 
 
 def add_error_pages(web: FastAPI) -> None:
@@ -121,7 +118,7 @@ def on_sign_in_needed(request: Request, error: Exception) -> Response:
     if request.method in ("GET", "HEAD"):
         response: Response = see("/sign-in" if request.url.path == "/" else f"/sign-in?next={request.url.path}")
     else:
-        kept = packed(error.kept) if error.kept else ""
+        kept = packed(error.kept, error.staff_id) if error.kept else ""
         values = {"next": request.url.path if kept else "", "kept": kept, "ended": True, "email": "", "wrong": ""}
         response = pages_of(request).show("sign_in.html", status=401, **values)
     drop_session(request, response)
@@ -131,7 +128,7 @@ def on_sign_in_needed(request: Request, error: Exception) -> Response:
 def on_confirming_needed(request: Request, error: Exception) -> Response:
     """Ask once more who it is, with the form's work carried along."""
     assert isinstance(error, NeedsConfirming)
-    kept = packed(error.kept) if error.kept else ""
+    kept = packed(error.kept, error.staff_id) if error.kept else ""
     return pages_of(request).show("confirm.html", status=401, next=request.url.path, kept=kept, wrong="")
 
 
@@ -152,21 +149,3 @@ def on_surprise(request: Request, error: Exception) -> Response:
     return answer(
         request, 500, "Something went wrong here. Nothing was changed. Try again; if it stays, tell whoever runs it."
     )
-
-
-def packed(form: Form) -> str:
-    """Return a form's fields in one text for a hidden field; empty when there is too much, or a file."""
-    if form.files:
-        return ""
-    fields = [[name, value] for name, values in form.values.items() if name != "csrf" for value in values]
-    text = base64.urlsafe_b64encode(json.dumps(fields).encode()).decode()
-    return text if len(text) <= MOST_KEPT else ""
-
-
-def unpacked(text: str) -> list[tuple[str, str]]:
-    """Return the fields that `packed` put in one text, none for anything else."""
-    try:
-        fields = json.loads(base64.urlsafe_b64decode(text.encode()))
-        return [(str(name), str(value)) for name, value in fields]
-    except ValueError:
-        return []

@@ -23,9 +23,10 @@ class MissingScope(Exception):
 
 @dataclass
 class NeedsSignIn(Exception):
-    """Nobody is signed in, or the session has ended; `kept` is the work of a form that was posted too late."""
+    """Nobody is signed in, or the session has ended; `kept` is the work of a form that came too late, and whose."""
 
     kept: Form | None = None
+    staff_id: int = 0
 
 
 @dataclass
@@ -33,3 +34,4 @@ class NeedsConfirming(Exception):
     """The person must prove again who she is before this."""
 
     kept: Form | None = None
+    staff_id: int = 0

@@ -10,7 +10,7 @@
   let until = Date.now() + Number(body.dataset.idle) * 1000;
   const alive = (seconds) => { until = Date.now() + seconds * 1000; };
   const stay = () => fetch("/stay", { method: "POST", body: new URLSearchParams({ csrf: body.dataset.csrf }) })
-    .then((answer) => { if (answer.ok) { alive(900); idle.close(); heard("You stay signed in."); } else { location.assign("/sign-in"); } });
+    .then((answer) => { if (answer.ok) { alive(900); idle.close(); heard("You stay signed in."); } else { idle.close(); until = Infinity; heard("You are signed out. Save as usual: you sign in once more and go on from there."); } });
   if (idle) {
     document.getElementById("idle-stay").addEventListener("click", stay);
     setInterval(() => {

@@ -18,8 +18,8 @@ from reminders.store.tables import Staff
 from reminders.web import auth, guessing, passwords
 from reminders.web.cookies import drop_session, session_token, set_session
 from reminders.web.deps import AppDep, CallerDep, FormDep, PersonDep, SecretsDep
-from reminders.web.errors import unpacked
 from reminders.web.forms import Form
+from reminders.web.kept_work import unpacked
 from reminders.web.pages import PagesDep, see
 from reminders.web.refusals import ForgedForm
 
@@ -81,8 +81,12 @@ def sign_in_by_password(
 
 def again(pages: PagesDep, form: Form, email: str, wrong: str, status: int, **more: object) -> Response:
     """Show the sign-in page once more with what was wrong."""
-    values = {"next": safe_next(form.text("next")), "kept": form.text("kept", most=80_000), "ended": False}
-    return pages.show("sign_in.html", status=status, email=email, wrong=wrong, **values, **more)
+    return pages.show("sign_in.html", status=status, email=email, wrong=wrong, ended=False, **carried(form), **more)
+
+
+def carried(form: Form) -> dict[str, str]:
+    """Return where she was going and the work she was about to save, as the next page carries them on."""
+    return {"next": safe_next(form.text("next")), "kept": form.text("kept", most=80_000)}
 
 
 def ask_code(
@@ -92,8 +96,7 @@ def ask_code(
     step = f"{staff.id} {int(now.timestamp())} {how}"
     values = {
         "step": f"{step}.{proof(secrets[0], SIGN_IN_STEP, step)}",
-        "next": safe_next(form.text("next")),
-        "kept": form.text("kept", most=80_000),
+        **carried(form),
         "wrong": wrong,
     }
     return pages.show("sign_in_code.html", status=401 if wrong else 200, **values)
@@ -151,7 +154,7 @@ def let_in(
         found = auth.find_session(tx, token)
         assert found is not None
         audit.record(tx, staff.clinic_id, staff.email, "signed in", None, {"how": how}, now)
-    fields = unpacked(form.text("kept", most=80_000))
+    fields = unpacked(form.text("kept", most=80_000), staff_id)
     target = safe_next(form.text("next"))
     if fields:
         request.state.person = auth.person_from(*found, now)
@@ -184,7 +187,22 @@ def ask_for_link(
             clinic = clients.the_clinic(tx, staff.clinic_id)
             sign_in.mail_link(tx, clinic, staff, app.settings.public_url, now)
             audit.record(tx, staff.clinic_id, staff.email, "sign-in link mailed", None, {}, now)
-    return pages.show("link_sent.html")
+    return pages.show("link_sent.html", is_early=False, work=carried(form))
+
+
+@router.post("/sign-in/carry-on")
+def carry_on(request: Request, app: AppDep, pages: PagesDep, form: FormDep) -> Response:
+    """Offer kept work again once a link that was opened beside it has signed her in."""
+    refuse_foreign(request)
+    now = app.clock()
+    with app.db.read() as tx:
+        found = auth.find_session(tx, session_token(request))
+    if found is None or not auth.is_live(found[0], found[1], now):
+        return pages.show("link_sent.html", status=401, is_early=True, work=carried(form))
+    fields = unpacked(form.text("kept", most=80_000), found[1].id or 0)
+    request.state.person = auth.person_from(*found, now)
+    target = safe_next(form.text("next"))
+    return pages.show("carry_on.html", next=target, fields=fields) if fields else see("/")
 
 
 @router.get("/sign-in/{token}")
@@ -259,5 +277,5 @@ def confirm(
             guessing.failed(tx, secrets, staff.email, caller, now)
     if not is_right:
         return pages.show("confirm.html", status=401, next=target, kept=kept, wrong="wait" if wait else "wrong")
-    fields = unpacked(kept)
+    fields = unpacked(kept, person.staff_id)
     return pages.show("carry_on.html", next=target, fields=fields) if fields else see(target)
