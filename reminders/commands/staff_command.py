@@ -6,23 +6,19 @@ from datetime import date, datetime
 from sqlmodel import col, select
 
 from reminders.commands.opening import add_at, add_clinic, opened, print_json, print_table, the_clinic
-from reminders.core.enrolment import mail_address, phone_number
 from reminders.errors import BadInput
-from reminders.flows import audit, joining
+from reminders.flows import audit, joining, staffing
 from reminders.flows.sign_in import make_link
-from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.tables import Clinic, Staff
 from reminders.wiring import App
-
-ROLES = ("admin", "therapist", "assistant", "lead", "records")
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Add the command's options."""
     actions = parser.add_subparsers(dest="action", metavar="add|link|cover|list", required=True)
     add = actions.add_parser("add", help="add a staff member and print her one-time sign-in link")
-    add.add_argument("--role", required=True, choices=ROLES)
+    add.add_argument("--role", required=True, choices=staffing.ROLES)
     add.add_argument("--name", required=True)
     add.add_argument("--email", required=True)
     add.add_argument("--mobile", default="", help="for alert texts, such as +12025550123")
@@ -57,31 +53,9 @@ def run(args: argparse.Namespace) -> int:
 
 
 def add(tx: Tx, app: App, clinic: Clinic, args: argparse.Namespace) -> int:
-    """Add a staff member; raises BadInput naming the field."""
+    """Add a staff member and say her first sign-in link."""
     now = app.clock()
-    try:
-        email = mail_address(args.email)
-    except ValueError as error:
-        raise BadInput(f"--email: {error}.") from None
-    try:
-        mobile = phone_number(args.mobile) if args.mobile else ""
-    except ValueError as error:
-        raise BadInput(f"--mobile: {error}.") from None
-    if not args.name.strip():
-        raise BadInput("--name is empty.")
-    if clients.staff_by_email(tx, email):
-        raise BadInput(f"--email: {email} is on the staff already.")
-    staff = Staff(
-        clinic_id=clinic.id or 0,
-        role=args.role,
-        name=" ".join(args.name.split()),
-        email=email,
-        mobile=mobile,
-        created_at=now,
-    )
-    tx.add(staff)
-    tx.flush()
-    audit.record(tx, clinic.id, "command", "staff added", None, {"staff": staff.id, "role": staff.role}, now)
+    staff = staffing.add(tx, clinic, args.role, args.name, args.email, args.mobile, "command", now)
     say_link(app, staff, make_link(tx, staff, now, first=True), args)
     return 0
 
@@ -103,11 +77,7 @@ def cover(tx: Tx, clinic: Clinic, args: argparse.Namespace, now: datetime) -> in
         first, last = date.fromisoformat(args.first), date.fromisoformat(args.until)
     except ValueError:
         raise BadInput("--from and --until must be dates such as 2027-03-01.") from None
-    if last < first:
-        raise BadInput("--until lies before --from.")
-    if by.id == staff.id:
-        raise BadInput("--by: nobody covers for herself.")
-    staff.cover_id, staff.cover_from_on, staff.cover_until_on = by.id, first, last
+    staffing.set_cover(tx, staff, by.id, first, last)
     tx.add(staff)
     audit.record(tx, clinic.id, "command", "cover set", None, {"staff": staff.id, "by": by.id}, now)
     print(f"{by.name} covers for {staff.name} from {first} until {last}.")

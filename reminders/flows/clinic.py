@@ -31,18 +31,28 @@ MUST_SAY = {
 }
 MOST_PARTS = 3
 FIELDS = tuple(READERS)
+CALLED = {name: name.replace("_", " ") for name in FIELDS}
 VALUE = re.compile(r"\{\{[^{}]*\}\}")
 NAME = re.compile(r"\{\{\s*([a-z_]+)")
 
 
-def change(tx: Tx, clinic: Clinic, given: Mapping[str, str], by: str, now: datetime) -> list[str]:
-    """Keep changed details; return their names. Nothing is kept when anything is wrong: BadInput names the field."""
+def change(
+    tx: Tx,
+    clinic: Clinic,
+    given: Mapping[str, str],
+    by: str,
+    now: datetime,
+    called: Mapping[str, str] = CALLED,
+) -> list[str]:
+    """Keep changed details; return their names. Nothing is kept when anything is wrong: BadInput names the field, as
+    it is `called` where it was filled in.
+    """
     changes: dict[str, Any] = {}
     for name, text in given.items():
         try:
             value = READERS[name](text)
         except ValueError as error:
-            raise BadInput(f"{name.replace('_', ' ')}: {error}.") from None
+            raise BadInput(f"{called[name]}: {error}.") from None
         if getattr(clinic, name) != value:
             changes[name] = value
     for name, value in changes.items():
