@@ -51,13 +51,21 @@ def settle(env: Mapping[str, str], clock: FileClock) -> None:
 
 
 def still_open(db: Database, until: datetime) -> int:
-    """Return how many messages that were due at an instant have not come to an end."""
+    """Return how many messages that were due at an instant have not come to an end, or are not even written.
+
+    A planner that was killed holds its lease for a while, in which nobody else plans.
+    """
     begun = col(Outbound.created_at) <= until
     with db.read() as tx:
         statement = select(func.count()).where(
             col(Outbound.state).not_in(SETTLED), begun, col(Outbound.kind).in_(KINDS)
         )
-        return tx.exec(statement).one()
+        unplanned = select(func.count()).where(
+            col(ExerciseSession.state) == "planned",
+            col(ExerciseSession.queued_at).is_(None),
+            col(ExerciseSession.due_at) <= until,
+        )
+        return tx.exec(statement).one() + tx.exec(unplanned).one()
 
 
 def check_exactly_once(url: str, texts: Sequence[Text], kind: str, clients: int, on: date | None = None) -> None:
