@@ -6,6 +6,7 @@ clinic's; the desk and records see all, without words and pain. Whatever is outs
 
 from dataclasses import dataclass
 from datetime import datetime
+from typing import TypeVar
 
 from sqlalchemy import or_
 from sqlmodel import col, select
@@ -16,6 +17,9 @@ from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Clinic, ClinicNote, ExerciseSession, Proposal, Report, Staff
 from reminders.web.access_rules import THERAPIST
 from reminders.web.auth import Person
+
+Open = TypeVar("Open", Alert, ClinicNote)
+Hers = TypeVar("Hers", Proposal, Report, ExerciseSession)
 
 
 @dataclass(frozen=True)
@@ -47,7 +51,7 @@ def sight_of(tx: Tx, person: Person, now: datetime) -> Sight:
 
 def client_seen(tx: Tx, sight: Sight, client_id: int) -> tuple[Client, Clinic]:
     """Return a client and her clinic; raises NotFound for one that is not seen."""
-    client = tx.get(Client, client_id) if 0 < client_id < 2**63 else None
+    client = tx.get(Client, client_id) if is_id(client_id) else None
     if client is None or not sight.covers(client):
         raise NotFound("There is no such client.")
     clinic = tx.get(Clinic, client.clinic_id)
@@ -57,56 +61,57 @@ def client_seen(tx: Tx, sight: Sight, client_id: int) -> tuple[Client, Clinic]:
 
 def alert_seen(tx: Tx, sight: Sight, alert_id: int) -> Alert:
     """Return an alert; raises NotFound for one that is not seen. Strangers' alerts are the whole clinic's."""
-    alert = tx.get(Alert, alert_id) if 0 < alert_id < 2**63 else None
-    if alert is None or alert.clinic_id != sight.clinic_id:
-        raise NotFound("There is no such alert.")
-    client = tx.get(Client, alert.client_id) if alert.client_id is not None else None
-    if client is not None and not sight.covers(client):
-        raise NotFound("There is no such alert.")
-    return alert
+    return of_the_clinic(tx, sight, Alert, alert_id, "There is no such alert.")
 
 
 def note_seen(tx: Tx, sight: Sight, note_id: int) -> ClinicNote:
     """Return an item of the inbox; raises NotFound for one that is not seen."""
-    note = tx.get(ClinicNote, note_id) if 0 < note_id < 2**63 else None
-    if note is None or note.clinic_id != sight.clinic_id:
-        raise NotFound("There is no such item.")
-    client = tx.get(Client, note.client_id) if note.client_id is not None else None
+    return of_the_clinic(tx, sight, ClinicNote, note_id, "There is no such item.")
+
+
+def of_the_clinic(tx: Tx, sight: Sight, table: type[Open], row_id: int, refusal: str) -> Open:
+    """Return a clinic's row, which may be about nobody known; raises NotFound with the refusal."""
+    row = tx.get(table, row_id) if is_id(row_id) else None
+    if row is None or row.clinic_id != sight.clinic_id:
+        raise NotFound(refusal)
+    client = tx.get(Client, row.client_id) if row.client_id is not None else None
     if client is not None and not sight.covers(client):
-        raise NotFound("There is no such item.")
-    return note
+        raise NotFound(refusal)
+    return row
 
 
 def proposal_seen(tx: Tx, sight: Sight, proposal_id: int) -> tuple[Proposal, Client]:
     """Return a proposal with its client; raises NotFound for one that is not seen."""
-    proposal = tx.get(Proposal, proposal_id) if 0 < proposal_id < 2**63 else None
-    client = tx.get(Client, proposal.client_id) if proposal else None
-    if proposal is None or client is None or not sight.covers(client):
-        raise NotFound("There is no such proposal.")
-    return proposal, client
+    return of_a_client(tx, sight, Proposal, proposal_id, "There is no such proposal.")
 
 
 def report_seen(tx: Tx, sight: Sight, report_id: int) -> tuple[Report, Client]:
     """Return a report with its client; raises NotFound for one that is not seen."""
-    report = tx.get(Report, report_id) if 0 < report_id < 2**63 else None
-    client = tx.get(Client, report.client_id) if report else None
-    if report is None or client is None or not sight.covers(client):
-        raise NotFound("There is no such report.")
-    return report, client
+    return of_a_client(tx, sight, Report, report_id, "There is no such report.")
 
 
 def session_seen(tx: Tx, sight: Sight, session_id: int) -> tuple[ExerciseSession, Client]:
     """Return a session with its client; raises NotFound for one that is not seen."""
-    session = tx.get(ExerciseSession, session_id) if 0 < session_id < 2**63 else None
-    client = tx.get(Client, session.client_id) if session else None
-    if session is None or client is None or not sight.covers(client):
-        raise NotFound("There is no such session.")
-    return session, client
+    return of_a_client(tx, sight, ExerciseSession, session_id, "There is no such session.")
+
+
+def of_a_client(tx: Tx, sight: Sight, table: type[Hers], row_id: int, refusal: str) -> tuple[Hers, Client]:
+    """Return a row that hangs on one client, and her; raises NotFound with the refusal."""
+    row = tx.get(table, row_id) if is_id(row_id) else None
+    client = tx.get(Client, row.client_id) if row is not None else None
+    if row is None or client is None or not sight.covers(client):
+        raise NotFound(refusal)
+    return row, client
+
+
+def is_id(number: int) -> bool:
+    """Return whether a number can be a row's: databases take no larger ones."""
+    return 0 < number < 2**63
 
 
 def staff_seen(tx: Tx, clinic_id: int, staff_id: int) -> Staff:
     """Return a colleague; raises NotFound for anybody else."""
-    staff = tx.get(Staff, staff_id) if 0 < staff_id < 2**63 else None
+    staff = tx.get(Staff, staff_id) if is_id(staff_id) else None
     if staff is None or staff.clinic_id != clinic_id:
         raise NotFound("There is nobody like that on the staff.")
     return staff
