@@ -205,3 +205,20 @@ def test_one_fall_is_a_fall_and_two_are_falls(case: tuple[str, str]) -> None:
     assert sentence("falls_counted", form, {**values, "count": 1}, language) == ONE[case]
     several = sentence("falls_counted", form, {**values, "count": 2}, language)
     assert several == ONE[case].replace("1 fall", "2 falls").replace("1 caída", "2 caídas")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("kind", ["danger", "stop_level"])
+def test_an_urgent_answer_by_mail_asks_to_be_read_now_whatever_session_it_speaks_of(language: str, kind: str) -> None:
+    values = {**LONG, "language": language, "kind": kind, "words": "x", "session_date": "Wed Mar 3", "is_easy": False}
+    urgent, plain_one = (TEXTS.mail("message", language, {**values, "kind": one}).subject for one in (kind, "thanks"))
+    assert ("now" if language == "en" else "ahora") in urgent
+    assert "Mar 3" not in urgent
+    assert "Mar 3" in plain_one
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_one_easy_day_is_one(language: str) -> None:
+    one, three = (TEXTS.text("flare", language, {**LONG, "sessions": count}) for count in (1, 3))
+    assert "1" not in one.split("+1")[0]
+    assert "3" in three.split("+1")[0]

@@ -228,6 +228,8 @@ def after_page(
         "once": random.token_urlsafe(9),
         "sent": sent,
         "urgent": urgent_words(app, view, answer, language) if answer.template else "",
+        # Beside the answer to crisis words nothing stands about exercises.
+        "is_crisis": "crisis" in (answer.template, (answer.details or {}).get("first")),
         "sure": sent.pain if sent.pain is not None and sent.pain >= SURE_FROM else None,
         "v": clinic_values(app, view, language),
     }

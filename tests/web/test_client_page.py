@@ -202,3 +202,13 @@ def test_a_printed_code_leads_to_whichever_session_is_current(desk: Desk) -> Non
         client.state = "closed"
     assert desk.visitor().get(code).status_code == 404
     assert desk.visitor().get(f"/c/{make_token([SECRET], CLIENT_SHEET, 999)}").status_code == 404
+
+
+def test_the_page_that_answers_crisis_words_says_nothing_about_exercises(desk: Desk) -> None:
+    _, path = reminded(desk)
+
+    page = desk.visitor().post(path, data={"done": "no", "words": "I do not want to live any more"}).text
+
+    main = page[page.index("<main") :]
+    assert "988" in main
+    assert "exercise" not in main.lower()
