@@ -153,7 +153,7 @@ def sessions_of(tx: Tx, client_ids: Sequence[int], sunday: date, ratings: int) -
     for start in range(0, len(client_ids), CHUNK):
         part = client_ids[start : start + CHUNK]
         for row in tx.connection().execute(ordered.where(col(ExerciseSession.client_id).in_(part))).all():
-            found[row[0]].append(SessionFact._make(row[1:]))
+            found[row.client_id].append(SessionFact._make(row[1:]))
         few = [one for one in part if sum(fact.is_rated for fact in found[one]) < ratings]
         for client_id, facts in older_ratings(tx, few, since, ratings).items():
             found[client_id] = facts + found[client_id]

@@ -42,6 +42,7 @@ class Facts:
     alerts: Sequence[Alert] = ()
     notes: Sequence[ClinicNote] = ()
     holds: Sequence[Hold] = ()
+    hold_alerts: dict[int, Alert] = field(default_factory=dict)  # what holds came from, by alert id
     proposals: Sequence[Proposal] = ()
     unchecked: Sequence[Client] = ()
     clients: dict[int, Client] = field(default_factory=dict)
@@ -72,7 +73,8 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
         one.id or 0: one for one in unchecked
     }
     alerts = [alert for alert, _ in alert_pairs]
-    words = words_of(tx, alerts)
+    causes = causes_of(tx, hold_pairs)
+    every = [*alerts, *(one for one in causes if one not in alerts)]
     return Facts(
         clinic=clinic,
         alerts=alerts,
@@ -82,9 +84,10 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
         unchecked=unchecked,
         clients=people,
         contacts=contacts_of(tx, people),
-        words=words,
-        heard=heard_in(tx, alerts),
-        told=told_of(tx, alerts, now),
+        hold_alerts={one.id or 0: one for one in causes},
+        words=words_of(tx, every),
+        heard=heard_in(tx, every),
+        told=told_of(tx, every, now),
         therapists={one.id or 0: one for one in tx.exec(select(Staff).where(Staff.clinic_id == clinic_id))},
         first_days=first_days(tx, [one.id or 0 for one in unchecked]),
     )
@@ -94,6 +97,12 @@ def holds_of(tx: Tx, here: tuple[Any, ...]) -> list[Any]:
     """Return the open holds with their clients, the oldest first."""
     statement = select(Hold, Client).join(Client, col(Hold.client_id) == col(Client.id))
     return list(tx.exec(statement.where(*here, col(Hold.ended_at).is_(None)).order_by(col(Hold.opened_at))))
+
+
+def causes_of(tx: Tx, hold_pairs: Sequence[Any]) -> list[Alert]:
+    """Return the alerts that holds came from, closed ones too."""
+    ids = {hold.alert_id for hold, _ in hold_pairs if hold.alert_id}
+    return [one for part in chunks(ids) for one in tx.exec(select(Alert).where(col(Alert.id).in_(part)))]
 
 
 def proposals_of(tx: Tx, here: tuple[Any, ...]) -> list[Any]:

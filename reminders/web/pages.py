@@ -21,6 +21,7 @@ from reminders.texts_folder import templates_folder
 from reminders.web.access_rules import RULES
 from reminders.web.auth import WARN_SECONDS, Person
 from reminders.web.deps import app_of
+from reminders.web.state_words import state_word, why_word
 
 Values = Mapping[str, Any]
 
@@ -63,6 +64,7 @@ def page_environment(folder: Path | None = None) -> Environment:
     folder = folder or templates_folder()
     jinja = environment(folder)
     jinja.filters |= {"moment": moment, "day": day_words, "hour": hour, "figure": figure, "iso": iso, "gone": gone}
+    jinja.filters |= {"state_word": state_word, "why_word": why_word}
     jinja.globals["asset"] = asset_address(folder / "static")
     return jinja
 

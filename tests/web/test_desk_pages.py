@@ -10,7 +10,9 @@ from reminders.store.tables import (
     Client,
     ClientProgram,
     Clinic,
+    ClinicNote,
     Contact,
+    Outbound,
     Pause,
     Staff,
 )
@@ -208,3 +210,38 @@ def test_somebody_is_added_changed_covered_and_sent_a_link(desk: Desk) -> None:
     dee = desk.world.rows(Staff, email=DEE)[0]
     assert fay.post(f"/staff/{ben.id}/move", to=str(dee.id)).status_code == 303
     assert desk.world.rows(Client)[0].therapist_id == dee.id
+
+
+def test_an_item_for_the_desk_says_what_it_is_about_but_never_what_a_client_wrote(desk: Desk) -> None:
+    client_id = desk.world.enrol()
+    row = desk.world.hear("could we do tuesdays instead", "+12025550101")
+    with desk.world.db.begin() as tx:
+        for words, inbound_id in (("never answered", None), ("could we do tuesdays instead", row)):
+            kind = "desk" if inbound_id is None else "reschedule"
+            note = ClinicNote(clinic_id=1, client_id=client_id, kind=kind, words=words, at=desk.world.now)
+            note.inbound_id = inbound_id
+            tx.add(note)
+
+    page = desk.signed_in(FAY).get("/work").text
+
+    assert "never answered" in page
+    assert "wants other days" in page
+    assert "tuesdays" not in page
+
+
+def test_delivery_and_lists_say_what_became_of_messages_as_a_person_says_it(desk: Desk) -> None:
+    desk.world.enrol()
+    desk.world.pass_time(days=2)
+    desk.world.plan()
+    desk.world.send()
+    with desk.world.db.begin() as tx:
+        for row in tx.exec(select(Outbound).where(Outbound.kind == "reminder")):
+            row.state, row.why = "expired", "cap"
+            tx.add(row)
+    fay = desk.signed_in(FAY)
+
+    delivery, listed = fay.get("/delivery").text, fay.get("/clients").text
+
+    assert "not sent, too late (no room left that day or week)" in delivery
+    assert "accepted" not in delivery + listed
+    assert "+12025550101 (agreed)" in listed

@@ -201,3 +201,17 @@ def test_a_hold_tops_the_list_by_the_days_that_her_own_levels_give(desk: Desk) -
     page = desk.signed_in("ben@example.org").get("/today").text
 
     assert page.index('id="long-holds"') < page.index('id="danger"')
+
+
+def test_a_hold_whose_alert_is_closed_still_says_what_she_wrote_and_was_told_and_since_when(desk: Desk) -> None:
+    ana_hurts(desk)
+    ben = desk.signed_in("ben@example.org")
+    alert = desk.world.alerts()[0]
+    ben.post(f"/alerts/{alert.id}/close", outcome="called", note="rang her")
+    assert "Held since today." in ben.get("/today").text
+
+    desk.world.pass_time(days=1)
+    page = desk.signed_in("ben@example.org").get("/today").text
+
+    for words in ("Held for 1 working day.", "“done pain 9”", "Pain 9: 8 and more is severe.", "Told by text:"):
+        assert words in page

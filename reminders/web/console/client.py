@@ -17,11 +17,11 @@ from reminders.texts_said import said_days, said_time
 from reminders.web import sight
 from reminders.web.chart import STATE_WORDS, Drawn, Mark, chart
 from reminders.web.console.reading_words import in_words, why_words
-from reminders.web.console.rows import state_word
 from reminders.web.console.today import new_once
 from reminders.web.deps import AppDep, FormDep, PersonDep
 from reminders.web.forms import Form
 from reminders.web.pages import PagesDep, safe, see
+from reminders.web.state_words import state_word
 
 router = APIRouter(include_in_schema=False)
 
@@ -103,7 +103,7 @@ def messages(view: ClientView) -> list[dict[str, Any]]:
         {
             "at": row.accepted_at or row.created_at,
             "out": True,
-            "words": row.body or row.template.replace("_", " "),
+            "words": row.body or "Not worded yet: a message is worded when it is sent.",
             "channel": row.channel,
             "kind": row.kind.replace("_", " "),
             "state": state_word(row.state),

@@ -18,10 +18,10 @@ from reminders.store.tables import Client, Clinic, Outbound, Pause
 from reminders.texts_said import said_days, said_hours, said_time
 from reminders.web import sight
 from reminders.web.console.enrol import therapists
-from reminders.web.console.rows import state_word
 from reminders.web.deps import AppDep, FormDep, PersonDep
 from reminders.web.forms import Form
 from reminders.web.pages import PagesDep, see
+from reminders.web.state_words import state_word
 
 router = APIRouter(include_in_schema=False)
 

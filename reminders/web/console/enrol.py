@@ -18,10 +18,10 @@ from reminders.store.db import Tx
 from reminders.store.tables import Contact, InboundRow, Outbound, Staff
 from reminders.web import sight
 from reminders.web.auth import Person
-from reminders.web.console.rows import delivery_word
 from reminders.web.deps import AppDep, FormDep, PersonDep
 from reminders.web.forms import Form, as_csv
 from reminders.web.pages import Pages, PagesDep, see
+from reminders.web.state_words import delivery_word
 from reminders.wiring import App
 
 router = APIRouter(include_in_schema=False)

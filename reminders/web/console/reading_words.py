@@ -27,8 +27,9 @@ def in_words(reading: Mapping[str, Any] | None) -> str:
     """Return what was read: "all done, 2x10, pain 3"; what was not stated is not said."""
     if not reading:
         return "nothing was read"
-    parts = [INTENTS.get(str(reading.get("intent")), ""), DONE.get(str(reading.get("completed")), "")]
-    parts.append(amount(reading))
+    is_answer = reading.get("intent") == "unclear" and reading.get("choice")  # one word may answer what was asked
+    intent = "" if is_answer else INTENTS.get(str(reading.get("intent")), "")
+    parts = [intent, DONE.get(str(reading.get("completed")), ""), amount(reading)]
     parts += [
         f"{one['name']} {amount(one) or DONE.get(str(one.get('completed')), '')}".strip()
         for one in by_exercise(reading)

@@ -13,17 +13,10 @@ from reminders.store import clients
 from reminders.store.histories import levels_of
 from reminders.store.tables import Alert, Client, ClinicNote, Contact, Outbound, Proposal, Report
 from reminders.store.today import Facts, is_danger
+from reminders.web.state_words import delivery_word
 
 # The page's groups, in order of harm.
 GROUPS = ("long holds", "danger", "pain", "questions", "holds", "missed", "proposals", "to check")
-STATE_WORDS = {
-    "waiting": "queued",
-    "claimed": "queued",
-    "accepted": "sent",
-    "delivered": "delivered",
-    "unknown": "not known yet",
-}
-NOT_DELIVERED = "NOT delivered"
 
 
 @dataclass(frozen=True)
@@ -65,16 +58,6 @@ class Row:
     is_held: bool = False
     item: Any = None
     may: frozenset[str] = frozenset()
-
-
-def delivery_word(state: str) -> str:
-    """Return a message's state as a person says it."""
-    return STATE_WORDS.get(state, NOT_DELIVERED)
-
-
-def state_word(state: str) -> str:
-    """Return a message's state for a list of messages: what was taken back or came too late was never sent."""
-    return {"withdrawn": "taken back", "expired": "not sent, too late"}.get(state) or delivery_word(state)
 
 
 def day_rows(facts: Facts, now: datetime) -> list[Row]:
@@ -120,8 +103,6 @@ def group_of(alert: Alert) -> str:
 def alert_row(facts: Facts, alert: Alert, held: set[int]) -> Row:
     """Return an alert as a row."""
     client = facts.clients.get(alert.client_id or 0)
-    reports = [facts.words[entry["report"]] for entry in alert.because if entry.get("report") in facts.words]
-    inbound = [entry["inbound"] for entry in alert.because if entry.get("inbound")]
     may = {"acknowledge", "close"} if alert.state == "open" else {"close"}
     if client is not None:
         may |= {"write", "easy", "dose", "clear" if client.id in held else "hold"}
@@ -134,14 +115,36 @@ def alert_row(facts: Facts, alert: Alert, held: set[int]) -> Row:
         since=alert.opened_at,
         state=alert.state,
         address=alert.address,
-        said=tuple(said_of(reports) or [Said(*facts.heard[one]) for one in inbound if one in facts.heard]),
-        why=tuple(dict.fromkeys(calling.because_sentences(alert, "en"))),
-        told=tuple(told_of(row for one in dict.fromkeys(inbound) for row in facts.told.get(one, ()))),
+        said=said_in(facts, alert),
+        why=because_of(alert),
+        told=told_in(facts, alert),
         is_held=client is not None and client.id in held,
         item=alert,
         may=frozenset(may),
         **common(facts, client),
     )
+
+
+def said_in(facts: Facts, alert: Alert) -> tuple[Said, ...]:
+    """Return the words that an alert came from; while whose they were is open, they stand in no report."""
+    reports = [facts.words[entry["report"]] for entry in alert.because if entry.get("report") in facts.words]
+    loose = [facts.heard[one] for one in inbound_of(alert) if one in facts.heard]
+    return tuple(said_of(reports) or [Said(*one) for one in loose])
+
+
+def because_of(alert: Alert) -> tuple[str, ...]:
+    """Return why an alert fired, each sentence once."""
+    return tuple(dict.fromkeys(calling.because_sentences(alert, "en")))
+
+
+def told_in(facts: Facts, alert: Alert) -> tuple[Told, ...]:
+    """Return what she was told about what an alert came from."""
+    return tuple(told_of(row for one in inbound_of(alert) for row in facts.told.get(one, ())))
+
+
+def inbound_of(alert: Alert) -> list[int]:
+    """Return the messages that an alert came from, each once."""
+    return list(dict.fromkeys(entry["inbound"] for entry in alert.because if entry.get("inbound")))
 
 
 def said_of(reports: Iterable[Report]) -> list[Said]:
@@ -193,7 +196,8 @@ def hold_rows(facts: Facts, with_alert: set[int | None], now: datetime) -> list[
         if hold.client_id in seen or (client.id in with_alert and not is_long):
             continue
         seen.add(hold.client_id)
-        why = (f"Held for {days} working days.", *((hold.note,) if hold.note else ()))
+        lasted = "Held since today." if days == 0 else f"Held for {days} working {'day' if days == 1 else 'days'}."
+        cause = facts.hold_alerts.get(hold.alert_id or 0)
         rows.append(
             Row(
                 anchor=f"hold-{hold.id}",
@@ -201,7 +205,9 @@ def hold_rows(facts: Facts, with_alert: set[int | None], now: datetime) -> list[
                 level="today",
                 title=f"held, {explain.rule_name(hold.rule)}",
                 since=hold.opened_at,
-                why=why,
+                said=said_in(facts, cause) if cause else (),
+                why=(*(because_of(cause) if cause else ()), lasted, *((hold.note,) if hold.note else ())),
+                told=told_in(facts, cause) if cause else (),
                 is_held=True,
                 item=hold,
                 may=frozenset({"clear", "write"}),
