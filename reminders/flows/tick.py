@@ -70,6 +70,8 @@ def run(worker: Worker, now: datetime) -> Round:
     """Do everything that is due once, as at an instant, and send until nothing more is due at it."""
     done = Round()
     hear(worker, now)
+    while receive.handle_waiting(worker.db, now):
+        pass  # a long-running worker reads the rest of a flood between its sends; this is the only round there is
     work_through(worker, now, done)
     worker.sender.answers_only = not is_caught_up(worker, now)
     if is_held_back(worker.db):
