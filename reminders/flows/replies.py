@@ -78,7 +78,7 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
     if reading.red_flags or set(reading.concerns) - {"flare", "bereaved"}:
         made = judge.judge_unattributed(tx, heard.clinic, everyone, heard.row, reading, heard.now)
         if made.template:
-            heard.say(made.kind or "danger", made.template, **made.details)
+            heard.say(made.kind or "danger", made.template, **made.details, name="")  # it may be either's
     if reading.intent in CONSENT:
         CONSENT[reading.intent](tx, heard)
     elif reading.intent == "chat":
@@ -88,7 +88,7 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
         say.tell_desk(
             tx, heard.clinic, None, "unclear", heard.row.text, {"what": "whose"}, heard.now, inbound_id=heard.row.id
         )
-        heard.say("said_back", "said_back_unclear")
+        heard.say("said_back", "said_back_unclear", name="")
         heard.outcome = "desk"
     elif heard.is_open:
         ask_whose(tx, heard)

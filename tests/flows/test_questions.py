@@ -157,6 +157,8 @@ def test_what_is_still_not_named_goes_to_the_clinic(world: World) -> None:
 
     assert world.reports(ana) == [] == world.reports(hugo)
     assert [note.kind for note in world.rows(ClinicNote)] == ["unclear"]
+    world.send()
+    assert world.sms.sent[-1].body.startswith("We still do not understand")
 
 
 def test_a_danger_sign_never_waits_for_whose_it_is(world: World) -> None:
@@ -168,6 +170,11 @@ def test_a_danger_sign_never_waits_for_whose_it_is(world: World) -> None:
         assert [(one.level, one.one_of_two) for one in world.alerts(client_id)] == [("urgent", True)]
         assert len(world.rows(Hold, client_id=client_id)) == 1
     assert [row.kind for row in answers(world)] == ["danger"]
+    world.send()
+    said = world.sms.sent[-1].body
+    assert said.startswith("Call 911 now.")
+    assert "Ana" not in said, "nobody is named while it may be either's"
+    assert "Hugo" not in said
 
 
 CHOICES = {
