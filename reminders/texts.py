@@ -13,8 +13,6 @@ from jinja2.runtime import Context
 from reminders import texts_said
 from reminders.texts_folder import templates_folder
 
-LANGUAGES = ("en", "es")
-
 
 @dataclass(frozen=True)
 class Mail:

@@ -9,12 +9,13 @@ import textstat
 
 from reminders.core.dose import BANDS, HAND_SUPPORT, read_dose
 from reminders.core.dose_words import in_short, in_words
+from reminders.core.languages import LANGUAGES
 from reminders.core.library import LIBRARY, exercise
 from reminders.core.library_data import PATTERNS, WALKING
 from reminders.core.library_limits import HELD, LIMITS, NONE_KNOWN, NOTED, PRECAUTIONS, REFUSED, SWAPPED
 from reminders.core.program_data import STARTER_PROGRAMS
 from reminders.core.programs import SessionItem, session_items
-from reminders.texts import LANGUAGES, templates_folder
+from reminders.texts import templates_folder
 from reminders.texts_exercises import Words, exercise_words
 
 EVERY = [(language, words) for language in LANGUAGES for words in exercise_words(language).exercises.values()]

@@ -9,6 +9,7 @@ from datetime import date
 
 import phonenumbers
 
+from reminders.core.languages import LANGUAGES
 from reminders.core.library import read_precautions
 from reminders.core.schedule import days_text, has_adjacent_days, parse_days, parse_time, parse_window, zone_of
 
@@ -17,7 +18,7 @@ COLUMNS = (
     *("usual_pain", "precautions", "holder", "emergency_note", "chart_id", "birth_year", "consent_on", "consent_how"),
 )
 NEEDED = ("name", "therapist", "program")
-LANGUAGES, HOLDERS = ("en", "es"), ("self", "helper", "shared")
+HOLDERS = ("self", "helper", "shared")
 CHANNELS = ("sms", "email", "sms+email")
 CONSENT_WAYS = ("signed form", "spoken at desk", "START")
 OLDEST_BIRTH_YEAR = 1900

@@ -7,8 +7,9 @@ from zoneinfo import ZoneInfo
 
 from icalendar import Calendar, Event, vRecur
 
+from reminders.texts_said import names
+
 DAYS = {"mon": "MO", "tue": "TU", "wed": "WE", "thu": "TH", "fri": "FR", "sat": "SA", "sun": "SU"}
-NAMES = {"en": "Home exercises", "es": "Ejercicios en casa"}
 LASTS = timedelta(minutes=30)  # common practice, no source
 
 
@@ -48,6 +49,6 @@ def weekly(course: Mapping[str, Any]) -> Event:
     event.add("sequence", version["id"])
     event.add("dtstart", begins)
     event.add("duration", LASTS)
-    event.add("summary", NAMES.get(client["language"], NAMES["en"]))
+    event.add("summary", names(client["language"])["calendar"])
     event.add("rrule", vRecur({"FREQ": "WEEKLY", "BYDAY": [DAYS[day] for day in days]}))
     return event

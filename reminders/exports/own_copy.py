@@ -5,7 +5,8 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from reminders.texts import LANGUAGES, Texts
+from reminders.core.languages import LANGUAGES
+from reminders.texts import Texts
 from reminders.texts_folder import templates_folder
 from reminders.texts_said import said_date, said_days, said_time
 

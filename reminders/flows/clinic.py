@@ -8,13 +8,14 @@ from typing import Any
 from sqlmodel import col, select
 
 from reminders.core.clinic_fields import READERS
+from reminders.core.languages import LANGUAGES
 from reminders.core.schedule import local_date
 from reminders.core.segments import parts, plain
 from reminders.errors import BadInput
 from reminders.flows import audit, plan
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, ExerciseSession
-from reminders.texts import LANGUAGES, Texts, squeezed
+from reminders.texts import Texts, squeezed
 
 # Texts that a clinic may word for itself, the values that each must keep, and the words it must say: who writes, that a
 # computer reads, the emergency number, how to end it. Every other text carries safety or the record and stays as it is.

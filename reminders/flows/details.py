@@ -6,7 +6,8 @@ from typing import Any
 
 from sqlmodel import select
 
-from reminders.core.enrolment import CHANNELS, CONSENT_WAYS, HOLDERS, LANGUAGES, mail_address, phone_number
+from reminders.core.enrolment import CHANNELS, CONSENT_WAYS, HOLDERS, mail_address, phone_number
+from reminders.core.languages import LANGUAGES
 from reminders.core.schedule import days_text, parse_days, parse_time, parse_window, zone_of
 from reminders.errors import BadInput, Refused
 from reminders.flows import audit, consent, joining, plan

@@ -6,7 +6,7 @@ from datetime import date
 from functools import lru_cache
 from typing import Any
 
-from reminders.texts import LANGUAGES
+from reminders.core.languages import LANGUAGES
 from reminders.texts_folder import templates_folder
 from reminders.texts_said import said_date
 

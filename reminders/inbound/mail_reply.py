@@ -8,6 +8,8 @@ import re
 
 from mailparser_reply.parser import EmailMessage
 
+from reminders.core.languages import LANGUAGES
+
 # The library's patterns grow with the square of what they read; no reply by a person is longer than this.
 LONGEST = 8_000
 LONG_LINE = re.compile(r"([^\n]{900,1000}) (?=[^\n])")
@@ -35,7 +37,7 @@ def own_words(text: str) -> str:
     unquoted = "\n".join(line for line in lines if not QUOTED.match(line) and not RULE.fullmatch(line))
     unquoted = re.sub(r"\n{3,}", "\n\n", unquoted).strip()[:LONGEST]
     unquoted = SPANISH_SENT.sub(r"\1Enviado:", SPANISH_HEAD.sub("On that day we wrote:", unquoted))
-    replies = EmailMessage(text=unquoted, languages=["en", "es"], keep_hyphen_lists=True).read().replies
+    replies = EmailMessage(text=unquoted, languages=list(LANGUAGES), keep_hyphen_lists=True).read().replies
     wanted = replies if has_quotes else replies[:1]
     bodies = [without_signature(headless(reply.content, reply.headers), reply.signatures) for reply in wanted]
     if not has_quotes and replies[0].headers:

@@ -12,6 +12,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from reminders.core.drawings import drawing
+from reminders.core.languages import LANGUAGES
 from reminders.core.schedule import client_day
 from reminders.core.tokens import CLIENT_PAGE, CLIENT_SHEET, make_token, read_token
 from reminders.errors import BadInput
@@ -31,7 +32,6 @@ router = APIRouter(include_in_schema=False)
 
 LIVES = timedelta(days=14)
 SURE_FROM = 8  # from here on she is asked whether the number is right
-LANGUAGES = ("en", "es")
 MOST_WORDS = 1600
 
 

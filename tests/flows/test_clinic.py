@@ -5,12 +5,13 @@ from datetime import date
 import pytest
 from sqlmodel import select
 
+from reminders.core.languages import LANGUAGES
 from reminders.errors import BadInput
 from reminders.flows import clinic
 from reminders.flows.clinic import WORDABLE
 from reminders.store.db import Tx
 from reminders.store.tables import Audit, Clinic
-from reminders.texts import LANGUAGES, Texts
+from reminders.texts import Texts
 from tests.clinic import World
 
 FAY = "fay@example.org"

@@ -4,6 +4,7 @@ from typing import Any
 import pytest
 from sqlmodel import col, select
 
+from reminders.core.languages import LANGUAGES
 from reminders.flows import digest
 from reminders.store.tables import (
     Client,
@@ -17,7 +18,7 @@ from reminders.store.tables import (
     Question,
     Staff,
 )
-from reminders.texts import LANGUAGES, Texts
+from reminders.texts import Texts
 from tests.clinic import ANA, World
 
 MONDAY_7 = datetime(2027, 3, 15, 11, 0, tzinfo=UTC)  # 07:00 in New York, the day after the clocks went forward

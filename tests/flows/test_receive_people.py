@@ -2,7 +2,7 @@
 
 from datetime import UTC, datetime
 
-from reminders.flows import deliver, fetch, receive, tick
+from reminders.flows import receive
 from reminders.store.tables import ClinicNote, InboundRow, Outbound, Report
 from tests.clinic import ANA, BEN, World
 from tests.flows.hearing import answers, heard, inbound, keep, reminded, templates
@@ -296,14 +296,3 @@ def test_in_a_flood_a_correction_still_counts(world: World) -> None:
     world.hear("sorry, pain 1 not 4")
 
     assert world.sessions(ana)[0].pain == 2
-
-
-def test_one_round_reads_a_whole_flood(world: World) -> None:
-    keep(world, *(inbound("thanks", f"SM{n}", world, address="+12025550177") for n in range(receive.BATCH + 1)))
-    worker = tick.Worker(world.db, world.sender, world.clock, fetch.Fetchers(), "test", world.now)
-
-    tick.run(worker, world.now)
-    deliver.close(worker.sender)
-
-    assert len(world.rows(InboundRow)) == receive.BATCH + 1
-    assert not [row.id for row in world.rows(InboundRow) if row.handled_at is None]

@@ -2,7 +2,8 @@ from pathlib import Path
 
 import pytest
 
-from reminders.texts import LANGUAGES
+from reminders.core.languages import LANGUAGES
+from reminders.core.words import VOCABULARIES
 from tests.tree.sources import ROOT
 
 TEMPLATES = ROOT / "templates"
@@ -10,6 +11,10 @@ TEMPLATES = ROOT / "templates"
 BY_FOLDER = [path for path in sorted(TEMPLATES.iterdir()) if (path / "en").is_dir()]
 BY_FILE = [path for path in sorted(TEMPLATES.iterdir()) if list(path.glob("en.*"))]
 OTHERS = [language for language in LANGUAGES if language != "en"]
+
+
+def test_the_reader_has_words_in_every_language() -> None:
+    assert tuple(VOCABULARIES) == LANGUAGES
 
 
 def names(folder: Path) -> set[str]:

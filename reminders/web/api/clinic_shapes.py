@@ -1,10 +1,11 @@
 """The shapes of bodies about the clinic itself: staff, details, wording, levels. Values only."""
 
 from datetime import date
-from typing import Literal
+from typing import Annotated, Literal
 
-from pydantic import ConfigDict, Field
+from pydantic import AfterValidator, ConfigDict, Field
 
+from reminders.core.languages import LANGUAGES
 from reminders.web.api.shapes import Short, Strict, Words
 
 
@@ -52,10 +53,20 @@ class ClinicIn(Strict):
     words_in_mail: bool | None = None
 
 
+def known(language: str) -> str:
+    """Return a language that we have; raises ValueError naming those."""
+    if language not in LANGUAGES:
+        raise ValueError(f"one of {', '.join(LANGUAGES)}")
+    return language
+
+
+Language = Annotated[str, AfterValidator(known), Field(json_schema_extra={"enum": list(LANGUAGES)})]
+
+
 class WordingIn(Strict):
     """A clinic's own wording of one text; empty brings ours back."""
 
-    language: Literal["en", "es"]
+    language: Language
     name: Short
     words: Words
 

@@ -3,10 +3,10 @@
 from fastapi import APIRouter
 from starlette.responses import Response
 
+from reminders.core.languages import LANGUAGES
 from reminders.errors import BadInput
 from reminders.flows import clinic
 from reminders.store import clients
-from reminders.texts import LANGUAGES
 from reminders.web.deps import AppDep, FormDep, PersonDep
 from reminders.web.pages import PagesDep, see
 

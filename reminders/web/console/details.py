@@ -7,7 +7,8 @@ from fastapi import APIRouter
 from sqlmodel import col, select
 from starlette.responses import Response
 
-from reminders.core.enrolment import CHANNELS, CONSENT_WAYS, HOLDERS, LANGUAGES
+from reminders.core.enrolment import CHANNELS, CONSENT_WAYS, HOLDERS
+from reminders.core.languages import LANGUAGES
 from reminders.core.schedule import WEEKDAYS, days_text, local_date
 from reminders.errors import BadInput, Refused
 from reminders.flows import audit, closing, details, pause
@@ -198,7 +199,7 @@ def consent_sheet(app: AppDep, pages: PagesDep, person: PersonDep, client_id: in
     return pages.show(
         "consent_sheet.html",
         language=language,
-        other="es" if language == "en" else "en",
+        other=next(one for one in LANGUAGES if one != language),
         client=client,
         clinic=clinic,
         contacts=contacts,
