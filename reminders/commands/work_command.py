@@ -10,6 +10,8 @@ from reminders.commands.opening import opened
 from reminders.logs import set_up
 from reminders.memory import collect_rarely
 
+LATER = 5
+
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Add the command's options."""
@@ -34,6 +36,7 @@ def run(args: argparse.Namespace) -> int:
     for number in (signal.SIGTERM, signal.SIGINT):
         signal.signal(number, lambda *_: stop.set())
     if args.until_input_ends:
+        os.nice(LATER)  # beside the web process: hearing goes before sending
         threading.Thread(target=stop_at_end_of_input, args=(stop,), daemon=True).start()
     jobs.work(app, stop)
     return 0

@@ -8,7 +8,7 @@ import sqlite3
 import threading
 import weakref
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
 from typing import Any, Protocol
 
@@ -80,13 +80,15 @@ class Database:
         self.own = threading.local()
         self.lookers: list[sqlite3.Connection] = []
         self.is_postgres = self.engine.dialect.name == "postgresql"
+        # SQLite has one writer, and who finds it busy sleeps in ever longer steps; threads of one process queue here.
+        self.turn: AbstractContextManager[object] = nullcontext() if self.is_postgres else threading.RLock()
         # A command forgets its database when it ends; the connections must not wait for the process to end too.
         weakref.finalize(self, self.engine.dispose)
 
     @contextmanager
     def begin(self) -> Iterator[Tx]:
         """Run a block in one write transaction: committed at its end, rolled back on any error."""
-        with self.engine.connect().execution_options(writing=True) as connection:
+        with self.turn, self.engine.connect().execution_options(writing=True) as connection:
             tx = Tx(bind=connection, expire_on_commit=False)
             seen = self.journal.watch(tx) if self.journal else None
             try:
