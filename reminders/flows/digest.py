@@ -158,3 +158,9 @@ def without(values: dict[str, Any], client_id: int) -> dict[str, Any]:
 def kept(tx: Tx, therapist: Staff, week: str) -> Digest | None:
     """Return a digest as it was made, None when it was not."""
     return tx.exec(select(Digest).where(Digest.therapist_id == therapist.id, Digest.week == week)).first()
+
+
+def is_kept(tx: Tx, therapist: Staff, week: str) -> bool:
+    """Return whether a digest was made; a kept one is wide, and often only this is asked."""
+    statement = select(Digest.id).where(Digest.therapist_id == therapist.id, Digest.week == week)
+    return tx.exec(statement.limit(1)).first() is not None

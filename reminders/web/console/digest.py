@@ -44,8 +44,8 @@ def digest_page(
         this_week = week_of(local_date(now, clinic.time_zone))
         wanted = checked(week) if week else digest.week_due(clinic.time_zone, now)
         chosen = therapist_of(tx, person, therapist)
-        made = digest.kept(tx, chosen, wanted)
-        kept = None if now_too else made
+        kept = None if now_too else digest.kept(tx, chosen, wanted)
+        is_kept = kept is not None or digest.is_kept(tx, chosen, wanted)
         values = kept.values if kept else digest.computed(tx, clinic, chosen, wanted, now)
         team = colleagues(tx, person.clinic_id) if person.role == "lead" else [chosen]
         audit.record(tx, clinic.id, person.email, "digest viewed", None, {"therapist": chosen.id, "week": wanted}, now)
@@ -54,7 +54,7 @@ def digest_page(
         "digest.html",
         **parted(values, part),
         made_at=kept.made_at if kept else None,
-        is_kept=made is not None,
+        is_kept=is_kept,
         now_too=now_too,
         week=wanted,
         earlier=week_of(monday - timedelta(days=7)),
