@@ -14,11 +14,15 @@ from reminders.core.reading.model import SessionExercise
 
 NO_DANGER = "none"
 _BARE = 2  # words
+_AGAINST_RULES = 0.6  # belief in a sign that the rules found denied, another's or an idiom
+_SHORT = 6  # words
+_LEADS = 3  # words
+_NO_RATING = frozenset({"later", "question", "chat", "unclear", "reschedule", "resend"})
 _PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
 SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
-CALM_FROM = 0.45  # below this belief in "no danger" the likeliest sign is raised
+CALM_FROM = 0.35
 
 
 @dataclass(frozen=True)
@@ -36,7 +40,7 @@ class Decision:
 
 def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon: Lexicon) -> Decision:
     """Return what the reply is for and how much was done."""
-    rule = decide(evidence)
+    rule = "pain" if evidence.asked != "amount" and _says_alone(evidence, "pain_none") else decide(evidence)
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
@@ -45,6 +49,10 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
+    if intent in _NO_RATING and _leads_with_rating(evidence):
+        intent = "pain"
+    if intent == "report" and _is_uneven_pair(evidence):
+        intent = "unclear"
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
@@ -53,15 +61,41 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     elif intent == "report":
         verdict = judged["completed"]
         completed, amount_sureness = None if verdict.name == "None" else verdict.name, verdict.sureness
+        if completed == "all" and amount is None and evidence.danger.grades:
+            completed = None  # nothing was told of the session beside her danger sign
     return Decision(
         intent,
         completed,
         sureness,
         amount_sureness,
-        judged.likeliest("correction") == "True" and not _is_bare(evidence),
+        evidence.has("correction_plain") or (judged.likeliest("correction") == "True" and not _is_bare(evidence)),
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
+
+
+def _leads_with_rating(evidence: Evidence) -> bool:
+    """Tell whether a reply to the pain question begins with the rating, whatever else it goes on to say."""
+    pain = evidence.pain
+    if evidence.asked not in ("pain", "settling") or pain.value is None or pain.none_said:
+        return False
+    first = min(start for start, _ in pain.spans)
+    lexicon, before = evidence.scope.lexicon, evidence.scope.text.signature[:first]
+    leading = lexicon.chars("FILL") | lexicon.chars("SAYS_RATE") | lexicon.chars("ARTICLE")
+    return pain.is_stated or (first < _LEADS and leading.issuperset(before))
+
+
+def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
+    """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
+    size = len(evidence.signature)
+    return any(end - start >= size - more for start, end in evidence.spans(label))
+
+
+def _is_uneven_pair(evidence: Evidence) -> bool:
+    """Tell whether a reply to nothing is two different numbers alone: "8 and 5" could be anything."""
+    amounts = evidence.told.amounts
+    is_pair = len(amounts) == 1 and amounts[0].kind == "pair" and amounts[0].reps is None and amounts[0].sets == _BARE
+    return is_pair and evidence.asked is None and len(evidence.signature) == _BARE + 1
 
 
 def _is_bare(evidence: Evidence) -> bool:
@@ -76,14 +110,18 @@ def _is_plain_part(evidence: Evidence) -> bool:
 
 def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost
-    sign. Words that the rules know and found denied, another's or an idiom are not seen anew.
+    sign. Words that the rules know and found denied, another's or an idiom need a surer judge.
     """
-    if any(label.startswith("danger.") for label in evidence.hits):
+    if evidence.danger.grades:
         return None
     verdict = judged["danger"]
-    if verdict.name != NO_DANGER:
-        return verdict.name
-    return verdict.runner_up if verdict.sureness < CALM_FROM else None
+    if verdict.name == "severe_pain" and evidence.pain.off_scale:
+        return None
+    if any(label.startswith("danger.") for label in evidence.hits):
+        return verdict.name if verdict.name != NO_DANGER and verdict.sureness >= _AGAINST_RULES else None
+    if judged.share("danger", NO_DANGER) >= CALM_FROM:
+        return None
+    return verdict.name if verdict.name != NO_DANGER else verdict.runner_up
 
 
 def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:
@@ -115,6 +153,11 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return True
     if rule in ("opt_in", "help"):
         return evidence.has(f"{rule}_key")
+    if rule == "report" and evidence.asked == "amount" and len(evidence.scope.text.words) <= _SHORT:
+        return True
+    is_skip = rule == "skip" and evidence.asked is None and _says_alone(evidence, "skip_sure", 0)
+    if is_skip or _says_alone(evidence, "pain_none"):
+        return True
     if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:
         return True  # the bare rating that was asked for
     return rule == "report" and evidence.has("num.invited")  # the short answer that every reminder invites

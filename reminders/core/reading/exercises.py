@@ -16,8 +16,6 @@ from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION
-
-
 # Labels of words of done and not done: what they say, and which way they face.
 _STATUS_LABELS = (
     ("ex.done", "done", "either"),
@@ -52,7 +50,8 @@ class Teller:
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
         at = mention.start - 1
-        while at >= 0 and self._lexicon.is_in("THE", self._chars[at]):
+        ordinals = self._lexicon.ordinals
+        while at >= 0 and (self._lexicon.is_in("THE", self._chars[at]) or self._text.words[at] in ordinals):
             at -= 1
         told = at
         while at >= 0 and any(self._lexicon.is_in(one, self._chars[at]) for one in ("DID", "I", "RELATIVE")):
@@ -131,6 +130,8 @@ class Teller:
             before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
             if before is None or before.amount is not None or not self._is_close(before.mention.end, amount.start):
                 return following
+            if "," in self._text.words[before.mention.end : amount.start]:  # "all of A, one set of B"
+                return following
         before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
         if before is not None and self._is_close(before.mention.end, amount.start):
             return before
@@ -196,6 +197,7 @@ class Teller:
             if told.status is not None or not self._reaches(told.mention.end, at):
                 break
             open_before.append(told)
+        comes_first |= bool(open_before) and all(told.amount is not None for told in open_before)
         leads = bool(after) and way != "after" and self._governs(at + 1, after[0].mention.start)
         if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:
@@ -225,6 +227,7 @@ class Teller:
                 break
             if told.status is None:
                 told.status, found = status, True
+                told.is_place = told.is_place and status != "part"  # "the left side only on my lifts"
             end = told.mention.end
         return found
 

@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.number_rules import SHARED_RULES
-from reminders.core.reading.patterns import RuleSet
+from reminders.core.reading.patterns import RuleSet, less
 from reminders.core.reading.roles import NumberGrammar
 from reminders.core.words import VOCABULARIES
 
@@ -35,6 +35,7 @@ _PLAIN = (
     "where.",
     "happening",
 )
+_SAME = frozenset({"no"})  # small words that mean the same in every language
 _SURE = 2  # so many more small words of another language make a text that language's
 
 
@@ -50,7 +51,9 @@ class Grammar:
         plain: dict[str, str] = {}
         marked: dict[str, str] = {}
         number: dict[str, str] = {}
-        sources: list[Mapping[str, str]] = [SHARED_RULES, *(one.rules for one in VOCABULARIES.values())]
+        foreign = leading.common - _SAME
+        sources: list[Mapping[str, str]] = [SHARED_RULES, leading.rules]
+        sources += [{label: less(block, foreign) for label, block in one.rules.items()} for one in others]
         for rules in sources:
             for label, block in rules.items():
                 target = number if label.startswith("num.") else plain if label.startswith(_PLAIN) else marked

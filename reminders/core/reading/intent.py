@@ -111,7 +111,12 @@ def decide(evidence: Evidence) -> str:
 
 def _opt_out(evidence: Evidence) -> str | None:
     """The wish to hear no more; with a stretch of time it is a pause, told as a mistake of the past it is none."""
-    spans = [span for span in evidence.spans("opt_out") if not evidence.scope.is_supposed(*span)]
+    crisis = evidence.danger.spans.get("crisis", [])  # "I don't want to be here anymore"
+    spans = [
+        span
+        for span in evidence.spans("opt_out")
+        if not evidence.scope.is_supposed(*span) and not any(low < span[1] and span[0] < high for low, high in crisis)
+    ]
     if not spans:
         return None
     if evidence.has("opt_in") and evidence.has("opt_out_past"):

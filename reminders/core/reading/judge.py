@@ -45,6 +45,14 @@ class Verdicts:
         totals = self._totals[start:end]
         return classes[totals.index(max(totals))]
 
+    def share(self, question: str, name: str) -> float:
+        """Return how far a class is believed in, 0 to 1."""
+        classes, start, end = self._parts[question]
+        totals = self._totals[start:end]
+        top = max(totals)
+        powers = [math.exp((total - top) / SCALE) for total in totals]
+        return powers[classes.index(name)] / sum(powers)
+
     def __getitem__(self, question: str) -> Verdict:
         """Return the likeliest class with how sure it is."""
         classes, start, end = self._parts[question]

@@ -57,7 +57,7 @@ def joined(one: Amount, two: Amount) -> Amount:
 
 def amount_of(amount: Amount | None, exercise: SessionExercise) -> tuple[int | None, int | None]:
     """Return sets and repetitions; a lone number is sets up to the prescribed number of sets, else repetitions."""
-    if amount is None:
+    if amount is None or 0 in (amount.sets, amount.reps):
         return None, None
     if amount.kind in ("beside", "times"):
         number = amount.reps if amount.reps is not None else amount.sets
@@ -74,7 +74,7 @@ def amount_of(amount: Amount | None, exercise: SessionExercise) -> tuple[int | N
 def completed_by(sets: int | None, reps: int | None, exercise: SessionExercise, amount: Amount | None) -> str:
     """Return all, part or none of an exercise by its amount; uneven sets fell short somewhere."""
     wanted_sets, wanted_reps = exercise.sets or 1, exercise.reps
-    if sets == 0 or reps == 0:
+    if amount is not None and 0 in (amount.sets, amount.reps):
         return "none"
     if sets is None:
         return "part" if reps is not None and wanted_reps and reps < wanted_reps * wanted_sets else "all"

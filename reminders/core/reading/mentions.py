@@ -28,11 +28,14 @@ def mark_mentions(text: Text, mentions: list[Mention], lexicon: Lexicon) -> str:
 def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> list[Mention]:
     """Leave out weak names that stand alone: "is it ok to hold a chair" names no exercise."""
     chars = text.signature
+    parts = [at for at, char in enumerate(chars) if lexicon.is_in("BODY", char) and _rated(at, chars, lexicon)]
     strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
     kept: list[Mention] = []
     for mention in mentions:
         if not mention.weak:
             kept.append(mention)
+            continue
+        if _is_one_side(mention, chars, lexicon) or (len(parts) > 1 and mention.start in parts):
             continue
         company = _has_company(mention, chars, lexicon)
         if not company and (strong or len(mentions) > 1):
@@ -41,6 +44,18 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         if company and not (lexicon.is_in("BODY", chars[mention.start]) and _is_about_body(mention, chars, lexicon)):
             kept.append(mention)
     return kept
+
+
+def _rated(at: int, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a number stands right behind a word: "hip: 4, back: 2" are ratings when both are body parts."""
+    after = at + 2 if chars[at + 1 : at + 2] == COMMA else at + 1
+    return after < len(chars) and lexicon.is_in("SMALL", chars[after]) and not _is_unit(chars, after + 1, lexicon)
+
+
+def _is_one_side(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a name that is also a body part has its side before it: "left side only"."""
+    at = mention.start
+    return at > 0 and lexicon.is_in("SIDEDET", chars[at - 1]) and lexicon.is_in("BODY", chars[at])
 
 
 def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
@@ -83,6 +98,9 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     chars = text.signature
     kept: list[Mention] = []
     for at in places:
+        if at + 2 in places and lexicon.is_in("THRU", chars[at + 1]):  # "A thru C"
+            low, high = letters[text.raw[at]], letters[text.raw[at + 2]]
+            return [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
         certain = text.raw[at] not in lexicon.letter_words

@@ -9,7 +9,25 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
     ("pain_level", "^ YES_OTHER SMALL $"),
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
-    ("other", "FROM_SCALE # TO_SCALE TEN"),
+    ("pain_one", "# IN_BODY ARTICLE? RATE OF_SCALE? FROM_SCALE? # RANGE|TO_SCALE|DASH TEN"),
+    ("other", "INTIME # ,|.|$"),
+    ("other", "TOOKMED FILL? #"),
+    ("other", "THE # BODY|SIDEWORD"),
+    ("other", "HOURPREP # _ PAINNOUN"),
+    ("other", "# OUTOF OF? TEN EXERNOUN"),
+    ("other", "FRAC10 EXERNOUN"),
+    ("all_count", "ALL|THE THE? # NOWISH"),
+    ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
+    ("other", "ONLY # NOWISH"),
+    ("other", "CAUSE FILL? DIDVERB #"),
+    ("sets_only", "CAUSE FILL? # SET"),
+    ("other", "THE? # JOINAND THE? # FILL? HURTVERB"),
+    ("other", "FROM_SCALE #|ONEWORD TO_SCALE TEN"),
+    ("other", "CLOCKPREP THE? # IN_BODY THE DAYPART|$"),
+    ("other", "TO_SCALE HOURSURE #"),
+    ("pain_first", "NEARER TO_SCALE? A? # THAN TO_SCALE? A? #"),
+    ("other", "NOTREACH NEARER? TO_SCALE? ARTICLE? #"),
+    ("other", "NOT FILL? REACHES TO_SCALE? ARTICLE? #"),
     ("other", "# OUTOF_THIRDS"),
     ("other", "MINUSWORD #"),
     ("other", "GOAL FILL? #"),
@@ -43,13 +61,14 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("minute", "# TIMEUNIT"),
     ("other", "AGE_BEFORE # AGE_NEXT"),
     ("other", "UNTIL_WORD THE? #"),
+    ("frac_all", "@ ,? FRAC10"),
     ("frac_pain", "# RANGE FRAC10"),
     ("frac_pain", "FRAC10"),
     ("pain_of", "# RANGE # OUTOF OF? TEN"),
     ("pain_of", "# OUTOF OF? TEN"),
     ("pain_of", "PAINISH|RATE FILL* # OF_SCALE TEN"),
     ("pain_of", "PAINISH _ ,? FILL* # DE TEN"),
-    ("pain_of", "# DE TEN DE PAINISH"),
+    ("pain_of", "# DE TEN DE? PAINISH"),
     ("sets_reps", "DID # DE A? #"),
     ("not_amount", "NOTNUM # X # REP|SET?"),
     ("not_amount", "NOTNUM # SET"),
@@ -63,10 +82,13 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_reps", "# X DE|OF A? #"),
     ("reps_sets", "@ ,? X # # TIMES"),
     ("x_count", "@ ,? X # SET?"),
+    ("sets_only", "BODY X # SET?"),
     ("other", "SHEETWORD SAYSWORD # X # REP|SET?"),
     ("sets_only", "# X SECNUM"),
     ("sets_only", "# SET|@ OF|X|FILL? SECNUM"),
     ("sets_only", "# SECNUM"),
+    ("sets_reps", "# SET ,? # OF? EACHWORD"),
+    ("reps_sets", "# OF? EACHWORD ,? # TIMES"),
     ("sets_only", "# OF|DE EACHWORD"),
     ("de_amount", "# DE A? #"),
     ("first_sets", "# OUTOF|OF OF? THE? # @? SET"),
@@ -94,14 +116,15 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
     ("pain_level", "PAINISH NOWISH ,? #"),
     ("pain_level", "# OF PAINNOUN"),
+    ("pain_level", "# IN_BODY THE? PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* #"),
     ("not_number", "NOTNUM FILL? OF? # SET?"),
-    ("pain_level", "# RANGE FILL? # FILL* PAINISH"),
-    ("pain_level", "# FILL? FILL? PAINNOUN"),
+    ("pain_level", "# DASHWORD|DASH|OR FILL? # FILL* PAINISH"),
+    ("pain_level", "# FILL? FILL? PAINNOUN !USED"),
     ("pain_level", "NUMBERSAY WASWORD FILL* #"),
     ("pain_level", "PAINISH NOMORE NOMORE+ FILL* #"),
     ("sets", "# MORESETS? SET"),
-    ("sets", "SETS_WORD FILL|,? #"),
+    ("sets", "SETS_WORD FILL? #"),
     ("reps", "# MORESETS? REP"),
     ("list", "# , # , # , #"),
     ("list", "# , # , #"),
@@ -112,10 +135,14 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("times", "# THROUGH"),
     ("times", "# TIMES"),
     ("dash_amount", "# DASH #"),
+    ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? # DASHWORD|OR|DASH #"),
+    ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? #"),
+    ("other", "DIDVERB #"),
     ("rated", "BODY FILL* ,? FILL* # RANGE FILL* #"),
     ("rated", "BODY FILL* ,? FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? #"),
+    ("sure_hour", "HOURPREP #"),
     ("hour", "CLOCKPREP # RANGE #"),
     ("hour", "CLOCKPREP #"),
     ("other", "AGE_BEFORE #"),
@@ -125,12 +152,19 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
 SHARED_RULES: dict[str, str] = {
     "num.rating": """
         CALLIT ~ #
+        ARTICLE|SAYS_RATE FILL* # DASHWORD|OR FILL* #
         SAYS_RATE FILL* #
         ARTICLE #
         # ISH
+        # AT? ITS? WORST
+        WORST ,? FILL* #
+        ITS A? FILL* # NOWISH
         JUST_AT FILL* # $
         NOWISH FILL* #
-        # NOWISH
+        ^ # NOWISH
+        , # NOWISH
+        . # NOWISH
+        AND|BUT|ARTICLE|SAYS_RATE # NOWISH
     """,
     "num.rating_body": """
         BODY FILL* ,? FILL* #
@@ -139,6 +173,9 @@ SHARED_RULES: dict[str, str] = {
         # IN_BODY THE? BODYSIDE? BODY
     """,
     "num.after_done": """
+        DONE|ALL|YES ,? .? FILL* # DASH|DASHWORD|OR # $
+        . FILL* # DASH # $
+        , FILL* # DASH # $
         ^ YES|DONE|ALLDONE ,? .? FILL* # $
         ^ YES|DONE DONE|YES|ALL|EXER ,? .? FILL* # $
         ^ YES ,? JOINAND? #
@@ -153,10 +190,10 @@ SHARED_RULES: dict[str, str] = {
         YES FILL* # $
     """,
     "num.rating_also": """
+        # DASHWORD|OR FILL* #
         # NOWISH
         # IN_BODY THE? DAYPART|NOWISH
         NOWISH FILL* #
-        RANGE FILL* #
         BUT FILL* # NOWISH
         BODY FILL* #
         # FILL* BODY
@@ -176,6 +213,7 @@ SHARED_RULES: dict[str, str] = {
     """,
     "num.retracted": """
         NOT FILL? FILL? #
+        NOT YESKEY #
         # THAT? SENDER? SAIDWORD
         # FILL? MISTAKE
         INSTEADOF FILL? #
@@ -188,18 +226,21 @@ SHARED_RULES: dict[str, str] = {
         NEVER FILL? FILL? #
     """,
     "num.alone": """
+        . # , # _? $
         , # $
         . FILL* # $
         . FILL* # .
         ^ # .
     """,
     "num.past": """
+        BEFOREWORD FILL* # ,|.|BUT TODAY
         # WHENWORD SENDER PASTVERB
         # WASWORD FILL? WEEKDAY|YESTERDAYISH
         BEFOREWORD ~ SURGERY ~ #
+        # BEFOREWORD ~ SURGERY
         # ~~ IN_YEAR MONTH|YEAR
         YESTERDAYISH FILL* _? FILL* #
-        LASTTIME _? _? FILL* #
+        LASTTIME !that _? _? FILL* #
         USEDTO _? _? FILL* #
         # YESTERDAYISH
         # LASTTIME

@@ -8,10 +8,12 @@ from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import Hits, Span
 from reminders.core.reading.model import SCALE_TOP
+from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.tokens import worst_whole
 
+_TOLD_OTHERWISE = ("num.past", "num.retracted", "num.said", "num.never", "num.other")
 _NO_PAIN_LABELS = frozenset({"pain_none", "pain_answer_none"})
 
 
@@ -39,10 +41,14 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
         for at in _loose_pains(numbers, hits, scope, asked, is_report, bool(figures))
         if at not in taken
     ]
+    taken |= {figure.at for figure in figures}
     off_scale = numbers.off_scale or any(figure.value > SCALE_TOP for figure in figures)
     figures = [figure for figure in figures if figure.value <= SCALE_TOP]
     figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"))
-    result = Pain(off_scale=off_scale)
+    rivals = [] if asked in ("pain", "settling") else _rivals(figures, taken, numbers, hits, scope)
+    if rivals:
+        figures = []  # a figure that only stands like a rating, beside another that may be it: she is asked
+    result = Pain(off_scale=off_scale or bool(rivals))
     none_spans = _no_pain(hits, scope, asked)
     result.none_said = bool(none_spans)
     if figures:
@@ -56,17 +62,35 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     return result
 
 
+def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits, scope: Scope) -> list[int]:
+    """Return the numbers beside a figure, in its sentence, that could as well be the rating; none beside a stated
+    one."""
+    if not figures or any(figure.stated for figure in figures):
+        return []
+    told = {at for label in _TOLD_OTHERWISE for s, e in hits.get(label, ()) for at in range(s, e)} | taken
+    bounds = [scope.sentence(figure.at, figure.at + 1) for figure in figures]
+    return [
+        at
+        for at in numbers.loose
+        if at not in told
+        and (scope.text.values[at] or 0) <= SCALE_TOP
+        and any(low <= at < high for low, high in bounds)
+    ]
+
+
 def _loose_pains(
     numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_report: bool, has_figures: bool
 ) -> list[int]:
     """Return the places of loose numbers that are pain by where they stand."""
-    if not numbers.loose or (asked == "amount" and "pain_said" not in hits):
+    if not numbers.loose or (asked == "amount" and not has_figures and "pain_said" not in hits):
         return []
     if asked in ("pain", "settling"):
         return numbers.loose
     marked = {at for label in ("num.rating", "num.rating_body") for s, e in hits.get(label, ()) for at in range(s, e)}
     if "correction" in hits and not numbers.amounts:
         marked |= set(numbers.loose)
+    if _corrects(hits):
+        marked |= {at for s, e in hits.get("num.meant", ()) for at in range(s, e)}
     if "pain_said" in hits or any(label.startswith("danger.") for label in hits):
         marked |= {at for s, e in hits.get("num.alone", ()) for at in range(s, e)}
     if is_report:
@@ -82,7 +106,9 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_ans
         back = {at for s, e in hits.get("num.retracted", ()) for at in range(s, e)}
         if "correction" in hits:
             back |= {at for s, e in hits.get("num.said", ()) for at in range(s, e)}
-        standing = [figure for figure in figures if figure.at not in back]
+        meant = {at for s, e in hits.get("num.meant", ()) for at in range(s, e)} if _corrects(hits) else set()
+        standing = [figure for figure in figures if figure.at in meant - back]
+        standing = standing or [figure for figure in figures if figure.at not in back]
         figures = standing or figures
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
@@ -91,11 +117,33 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_ans
     figures = [figure for figure in figures if figure.at not in never]
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
     figures = figures if is_lone_answer and len(figures) == 1 else current
-    figures = [figure for figure in figures if not scope.is_asked(figure.at, figure.at + 1)]
+    figures = [figure for figure in figures if not _is_asked(figure, scope)]
     if len(figures) > 1:
+        outside = [figure for figure in figures if not _in_question(figure, scope)]
+        figures = outside or figures
         own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
         figures = own or figures
     return figures
+
+
+def _corrects(hits: Hits) -> bool:
+    """Tell whether a reply corrects an earlier one, or itself."""
+    return "correction" in hits or "correction_plain" in hits
+
+
+def _is_asked(figure: Figure, scope: Scope) -> bool:
+    """Tell whether a figure is asked about: "if it is 5, should I stop?", "is 10 the bad end"."""
+    first = scope.sentence(figure.at, figure.at + 1)[0]
+    lexicon, opener = scope.lexicon, scope.text.signature[first]
+    opens = first == figure.at - 1 and lexicon.is_in("QUESTIONER", opener)
+    opens = opens and not (lexicon.is_in("YES", opener) or lexicon.is_in("SAYS_RATE", opener))
+    return scope.is_asked(figure.at, figure.at + 1) or (opens and not figure.stated)
+
+
+def _in_question(figure: Figure, scope: Scope) -> bool:
+    """Tell whether a figure stands in a sentence that asks."""
+    end = scope.sentence(figure.at, figure.at + 1)[1]
+    return scope.text.signature[end : end + 1] == QUESTION
 
 
 def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:

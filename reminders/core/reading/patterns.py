@@ -49,7 +49,15 @@ class Rule:
     def regex(self) -> "re.Pattern[str]":
         """Return the expression."""
         if self._regex is None:
-            self._regex = re.compile("".join(_item(item, self._chars) for item in self.source.split()))
+            items = self.source.split()
+            parts = [_item(item, self._chars) for item in items]
+            negators = self._chars("NEGATOR")
+            if self.label.startswith("danger.") and not any(
+                negators & self._chars(name) for item in items for name in item.strip("!><?*+").split("|")
+            ):
+                gap = rf"[^{re.escape(NO_WORD)}{''.join(sorted(negators))}]{{0,3}}?"
+                parts = [gap if item == "~" else part for item, part in zip(items, parts, strict=True)]
+            self._regex = re.compile("".join(parts))
         return self._regex
 
     def may_hold(self, present: set[str]) -> bool:
@@ -63,6 +71,24 @@ def literals(source: str) -> Iterator[str]:
         for name in item.strip("?*+").lstrip("!><").split("|"):
             if name and name[0].islower():
                 yield name
+
+
+def less(block: str, words: frozenset[str]) -> str:
+    """Return patterns less these plain words; one that cannot do without them goes."""
+    kept = []
+    for line in block.splitlines():
+        items = []
+        for item in line.split():
+            start = len(item) - len(item.lstrip("!><"))
+            end = len(item.rstrip("?*+")) if len(item) > 1 else 1
+            names = [name for name in item[start:end].split("|") if name not in words]
+            if names or item[start:end] == "":
+                items.append(item[:start] + "|".join(names) + item[end:] if start < end else item)
+            elif not start and item[end:] not in ("?", "*"):
+                break  # a needed word
+        else:
+            kept.append(" ".join(items))
+    return "\n".join(kept)
 
 
 def _class(body: str, chars: Chars) -> str:
@@ -116,32 +142,48 @@ def rule_for(source: str, chars: Chars, label: str = "", frequent: frozenset[str
 
 
 class RuleSet:
-    """Rules indexed by their rarest word, so that a text is tried only against those that could hold."""
+    """Rules indexed by their rarest word, so that a text is tried only against those that could hold.
+
+    What a rule needs besides is one bit a set of signatures: a text has the bits of all its signatures.
+    """
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        self._rules: list[tuple[Rule, list[str]]] = []
+        self._rules: list[tuple[Rule, list[str], int]] = []
+        bits: dict[frozenset[str], int] = {}
         always: list[int] = []
         by_char: dict[str, list[int]] = {}
         for source, labels in _labels_by_source(rules).items():
             rule = rule_for(source, chars, labels[0], frequent)
             at = len(self._rules)
-            self._rules.append((rule, labels))
+            needs = 0
+            for some in rule.others:
+                needs |= 1 << bits.setdefault(some, len(bits))
+            self._rules.append((rule, labels, needs))
             if not rule.needed:
                 always.append(at)
             for char in rule.needed[0] if rule.needed else ():
                 by_char.setdefault(char, []).append(at)
         self._always = tuple(always)
         self._by_char = {char: tuple(rules) for char, rules in by_char.items()}
+        self._bits: dict[str, int] = {}
+        for some, bit in bits.items():
+            for char in some:
+                self._bits[char] = self._bits.get(char, 0) | 1 << bit
 
     def find(self, signature: str) -> "dict[str, list[tuple[int, int]]]":
         """Return label → spans (from, to) of all rules that hold, each once, in no order."""
-        present = set(signature)
-        by_char, rules = self._by_char, self._rules
+        by_char, rules, bits = self._by_char, self._rules, self._bits
+        has = 0
+        candidates = set(self._always)
+        for char in set(signature):
+            has |= bits.get(char, 0)
+            if char in by_char:
+                candidates.update(by_char[char])
         found: dict[str, set[tuple[int, int]]] = {}
-        for at in set(self._always).union(*[by_char[char] for char in present if char in by_char]):
-            rule, labels = rules[at]
-            if not rule.may_hold(present):
+        for at in candidates:
+            rule, labels, needs = rules[at]
+            if needs & has != needs:
                 continue
             if rule.is_anchored:
                 match = rule.regex().match(signature)

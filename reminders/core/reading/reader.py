@@ -166,13 +166,16 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     if intent == "report" and evidence.pain.value is None and evidence.numbers.loose:
         evidence.pain = find_pain(evidence.numbers, evidence.hits, evidence.scope, evidence.asked, True)
     pain = evidence.pain
-    if intent == "skip" and not pain.value and (decision.is_wish or evidence.asked == "settling"):
+    is_guess = decision.is_wish or evidence.asked == "settling" or not (pain.is_stated or pain.none_said)
+    if intent == "skip" and not pain.value and is_guess:
         evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
     tells_session = intent in _OF_A_SESSION
-    if pain.value is not None and pain.value >= SEVERE_FROM and (tells_session or pain.is_stated):
+    is_severe = pain.value is not None and pain.value >= SEVERE_FROM
+    counts = tells_session or (bool(danger.grades) and (pain.is_stated or is_severe))
+    if is_severe and (counts or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
-    value = pain.value if tells_session or (danger.grades and pain.is_stated) else None
+    value = pain.value if counts else None
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
     if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):

@@ -76,14 +76,6 @@ def _minute(numbers: Numbers, start: int, end: int, places: list[int], values: l
     return True
 
 
-def _item(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Item 3" names the third exercise."""
-    if not 1 <= values[-1] <= exercises:
-        return False
-    numbers.items.append((start, end, int(values[-1])))
-    return True
-
-
 def _pain(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """Pain figures; one off the scale is remembered as such and never kept."""
     for at, value in zip(places, values, strict=True):
@@ -99,10 +91,15 @@ def _pain_of(numbers: Numbers, start: int, end: int, places: list[int], values: 
     return _pain(numbers, start, end, places[:-1], values[:-1], exercises)
 
 
+def _pain_one(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "6 on a scale of 1 to 10": the first number alone."""
+    return _pain(numbers, start, end, places[:1], values[:1], exercises)
+
+
 def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """Two sets of ten, either way round."""
     if len(values) == 1:
-        return _reps_of_a_set(numbers, start, end, values)
+        return _amount(numbers, start, end, 1, values[0])  # "a set of 8"
     sets, reps = values[0], values[1]
     if sets > _MOST_SETS and reps <= _MOST_SETS:
         sets, reps = reps, sets
@@ -113,11 +110,6 @@ def _reps_sets(numbers: Numbers, start: int, end: int, places: list[int], values
     return _amount(numbers, start, end, values[1], values[0])
 
 
-def _reps_of_a_set(numbers: Numbers, start: int, end: int, values: list[float]) -> bool:
-    """ "A set of 8": one set."""
-    return _amount(numbers, start, end, 1, values[0])
-
-
 def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "1 of 2 sets"."""
     return _amount(numbers, start, end, values[0], None)
@@ -125,10 +117,6 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
 
 def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     return bool(values) and _amount(numbers, start, end, values[0], None)
-
-
-def _sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return _amount(numbers, start, end, values[0], None)
 
 
 def _reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -155,7 +143,8 @@ def _x_count(numbers: Numbers, start: int, end: int, places: list[int], values: 
 
 def _pair(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "10 and 10" is two sets of ten, "10 and 6" two uneven sets; small numbers are left alone."""
-    if min(values) < _FEWEST_REPS:
+    is_rating = numbers.asks_pain and values[0] != values[-1] and len(numbers.signature) <= _BARE
+    if min(values) < _FEWEST_REPS or is_rating:
         return False
     return _amount(numbers, start, end, 2, values[0] if values[0] == values[-1] else None, "pair")
 
@@ -210,8 +199,14 @@ def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: li
 
 
 def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "At 4" is an hour, unless a rating was asked for."""
+    """ "From 4" is an hour, unless a rating was asked for."""
     return not numbers.asks_pain
+
+
+def _sure_hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "At 4" is an hour, unless a rating was asked for and no other number could be it."""
+    others = any(char in numbers.numeric for at, char in enumerate(numbers.signature) if at not in places)
+    return not numbers.asks_pain or others or bool(numbers.pains)
 
 
 def _ex_two(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -227,6 +222,11 @@ def _frac_sets(numbers: Numbers, start: int, end: int, places: list[int], values
     if values[0] >= _FEWEST_REPS:
         return _pair(numbers, start, end, places, [values[0], second[0]], exercises)
     return second[0] <= _MOST_SETS and _amount(numbers, start, end, values[0], None)
+
+
+def _frac_all(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Chair 10/10" is two sets of ten, "chair 3/10" its pain."""
+    return values[0] == SCALE_TOP and _pair(numbers, start, end, places, [SCALE_TOP, SCALE_TOP], exercises)
 
 
 def _count_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -262,9 +262,10 @@ _TAKERS = {
     "other": _other,
     "second": _other,
     "minute": _minute,
-    "exercise": _item,
     "frac_pain": _pain,
     "pain_of": _pain_of,
+    "pain_one": _pain_one,
+    "pain_first": _pain_of,
     "pain_level": _pain,
     "sets_reps": _sets_reps,
     "reps_sets": _reps_sets,
@@ -276,11 +277,13 @@ _TAKERS = {
     "not_number": _not_number,
     "not_amount": _not_amount,
     "half_set": _half_set,
+    "frac_all": _frac_all,
     "x_count": _x_count,
     "dash_amount": _dash_amount,
     "rated": _rated,
     "hour": _hour,
-    "sets": _sets,
+    "sure_hour": _sure_hour,
+    "sets": _sets_only,
     "reps": _reps,
     "pair": _pair,
     "paired": _pair,

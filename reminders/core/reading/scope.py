@@ -124,7 +124,7 @@ class Scope:
         chars = self.text.signature
         if start < 2 or chars[start - 1] != UNKNOWN or not self._has("OWNERMARK", start - 2, start - 1):
             return False
-        return not (self._has("I", start, end) or self._has("BODY", start, end))
+        return not (self._has("I", start, end + 1) or self._has("BODY", start, end))
 
     def _governs(self, at: int, start: int) -> bool:
         """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a
@@ -199,7 +199,11 @@ class Scope:
         """Tell whether the stretch is feared, stands behind "if" in a question, or is what is asked."""
         low, high = self.sentence(start, end)
         fear = self._last("FEAR", max(low, start - 4), start)
-        if fear is not None and (not self._has("HAPPENED", fear + 1, start) or self._has("FUTURE", fear + 1, start)):
+        if (
+            fear is not None
+            and self.text.signature[fear + 1] != COMMA
+            and (not self._has("HAPPENED", fear + 1, start) or self._has("FUTURE", fear + 1, start))
+        ):
             return True
         chars = self.text.signature
         asks = high < len(chars) and chars[high] == QUESTION

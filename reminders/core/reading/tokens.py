@@ -77,6 +77,8 @@ def _add(result: Text, chars: list[str], kind: str, piece: str, lexicon: Lexicon
             value = lexicon.numbers[word]
     elif kind == "stop":
         word, char = piece.strip() or "\n", QUESTION if "?" in piece else STOP
+    elif piece == "=":
+        return
     elif kind == "comma":
         word, char = piece, COMMA
     elif kind == "sign":

@@ -5,6 +5,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        rather|prefer not ~ get|receive|have|be ~ TEXT|these|them|this|texted|any
+        make|get ~ these|this|them|it|TEXTNOUN ~ stop|end
+        dont|not|no|never|withdraw ~ consent|agree ~ to|for ~ TEXT|further|any|this|these
+        done with ~ TEXT
+        stop coming
         ^ STOPKEY $
         ^ STOPKEY STOPKEY+ $
         ^ STOPKEY ,|.
@@ -97,6 +102,11 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        dont|never|do|not stop|quit|cancel ~ sending|TEXT|texting|these|them ~ these|them|me|us|it?
+        dont|never stop
+        need to hold|pause
+        stop holding|pausing
+        cancel|stop WEEKDAY
         off pause|hold
         didnt mean ~ unsubscribe|stop|quit
         how|where ~ number
@@ -125,6 +135,7 @@ RULES = {
         when can i stop
     """,
     "opt_out_past": """
+        told|said ~ stop
         had ~ STOPIT|quit|stopped|cancelled|unsubscribed|removed
         by mistake|accident
         i|had stopped|cancelled|canceled|unsubscribed|quit ~ by|TEXT|them
@@ -137,6 +148,12 @@ RULES = {
         unsubscribe|optout|stopall
     """,
     "opt_in": """
+        get|turn|have|want ~ TEXT ~ back|again ~ on|please|$
+        get|turn|have ~ TEXT back on
+        rejoin|reenroll|resign
+        changed ~ mind ~~ text|send|quitting|stopping|start
+        undo that|it|the ~ stop|unsubscribe|please|$
+        undo ~ stop|unsubscribe|quit
         ^ STARTKEY $
         ^ STARTKEY please|now|again|me|texts|messages|$
         STARTIT ~ TEXTVERB
@@ -170,6 +187,10 @@ RULES = {
         unstop|subscribe|optin|resubscribe
     """,
     "help": """
+        dont|not understand|know what ~ means|is|mean
+        what ~ y3|y|n means|mean|is
+        does|will|do this|it|these|i ~ cost|charge|pay|charged
+        how much ~ cost|costs|text
         ^ HELPKEY $
         ^ HELPKEY HELPKEY* please|me|$
         ^ help menu|commands|options|info|!me $
@@ -207,6 +228,12 @@ RULES = {
         ^ HELPKEY HELPKEY* please|me|$
     """,
     "wrong_number": """
+        ^ not _ phone|number
+        you|youve|you've|u reached|called|texted|got ~ _ _? ,? ~ we|not|wrong|this
+        this aint|isnt|not him|her|them|he|she
+        theres|there no _ here|at
+        theres|there is? no|nobody ~ named|called|by
+        no _ here $
         WRONG NUMBERWORD
         WRONG ~ NUMBERWORD
         you|u|ya|yall got|have|want|reached ~ WRONG

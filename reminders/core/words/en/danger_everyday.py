@@ -4,6 +4,13 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 """
 
 RULES = {
+    "taken_back": """
+        take|taking back ~ word|that|dizzy|what
+        take|taking ~ back ~ word
+    """,
+    "slip": """
+        missed|miss ~ step|stair|curb|rung
+    """,
     "danger.chest_or_breathing": """
         burning|burn|pain|pains|pressure|tight|tightness|squeeze|squeezing|weight|ache|heavy|heaviness ~ breast bone
         choking|fighting|starved|hungry|begging for air|breath
@@ -43,6 +50,10 @@ RULES = {
         numb from ~ waist|knee|knees|hip|neck down
     """,
     "danger.fall_or_injury": """
+        finger|thumb|toe|knee|ankle|wrist|elbow ~ bent|bends|bend ~ back|backwards|wrong|sideways
+        bent ~ finger|thumb|toe|wrist ~ back|backwards|wrong
+        joint|finger|thumb|knee|shoulder ~ sitting|looks|looking|sits ~ crooked|wrong|funny|odd
+        JOINT ~ size of ~ grapefruit|orange|melon|baseball|softball|balloon ~~ fell|hit|twisted|banged
         car|truck|van|bike ~ got|was|were ~ rear|hit|rearended|totaled|totalled|boned|sideswiped
         rolled|rolling ~ out of ~ bed|couch|recliner|chair
         shiner|black eye
@@ -61,7 +72,7 @@ RULES = {
         BODY|JOINT ~ turned|gone|went|is|all ~ black|purple|blue !hands !lips !fingers
         legs|feet ~ went|gave|shot|slid ~ out ~ under|from
         wiped out ~ on|getting|going|in|by|coming
-        toppled|keeled|tipped|pitched|tumbled over !with !in
+        toppled|tipped|pitched|tumbled over !with !in
         got ~ feet|legs ~ tangled ~ down|fell|floor
         tangled ~~ went|fell|down ~ floor|down
     """,
@@ -75,6 +86,10 @@ RULES = {
         bent|bending|lifted|lifting|reached|stood|sat|twisted ~~ lightning|knife|bolt|stab|pow|bam ~~ BACKBONE
     """,
     "danger.faint_or_dizzy": """
+        everything|world|room|voices ~ far away|distant
+        sparkly|sparkles|fuzzy ~ everything|vision|eyes
+        everything ~ sparkly|fuzzy|tilts|tilted
+        came over ~ woozy|dizzy|faint|funny|queer
         room|world|everything|floor|walls|bed|house ~ started|starts|wont|kept|keeps|began ~ spin|spinning|stop|moving|tilting|turning|swaying|rocking
         room|world|floor ~ was|is|were|started ~ moving|swaying|rocking|tilting|turning
         nearly|almost|about ~ blacked|passed|fainted|keeled|conked out|over
@@ -102,6 +117,10 @@ RULES = {
         hurts ~ beyond|past ~ words|belief|anything
     """,
     "danger.crisis": """
+        written|wrote|writing the|my|a ~ letter|letters|note|will ~~ goodbye|affairs|order|end
+        affairs ~ in order
+        kill himself|herself|themselves
+        nobody|noone|no one needs|need me
         what|something|thing i ~ do to myself
         scared|afraid ~ of ~ myself
         hurt|harm|cut|burn|burned|kill myself
@@ -119,6 +138,8 @@ RULES = {
         not ~ want|wanna ~ to ~ live|be alive
     """,
     "idiom.chest_or_breathing": """
+        puffing|puffed|winded|breathless|panting a|little ~~ settled|normal|fine|ok|minute|usual|would|expected
+        out of breath ~ dog|cat|puppy|laughing|dancing|chasing|kids|running
         breathless with|from|over ~ excitement|joy|anticipation|laughter|awe|news|view
         knocked|knocks ~ wind out
         wind ~ out of ~ sails|me
@@ -145,6 +166,10 @@ RULES = {
         dropped|dropping ~ hints|by|off|in
     """,
     "idiom.fall_or_injury": """
+        stumbled|fumbled|limped|muddled|slogged through
+        twisted|tossed and turned|turning|twisted
+        tossed and turned
+        fall|falls season|weather|colors|foliage
         wiped out ~ by|from|after ~ chemo|heat|work|day|week|flu|cold|trip|workout
         fell should|meant ~ be|feel
         FELL ~ feel
@@ -152,7 +177,7 @@ RULES = {
         hit ~ song|show|single|movie|hard|parade
         broke|broken ~ nail|heart|record|bank|news|fast|bread|plate|dish|glass|band|chair|phone|glasses|tv|car
         cracked ~ smile|joke|egg|nut|window|phone|screen
-        dropped ~ phone|keys|glasses|weight|pounds|lbs|call|jaw
+        dropped ~ phone|keys|glasses|pounds|lbs|call|jaw
         black and blue team|jersey
         fell ~ in love|for|asleep|behind
         falls ~ class|prevention|risk|screening
@@ -179,11 +204,16 @@ RULES = {
         make|makes|made my head spin
     """,
     "idiom.severe_pain": """
+        killing me ~~ lol|haha|hehe|joking|though
+        more ~ of an? annoyance|nuisance|bother than
         CANT|cant|couldnt stand|bear|take ~ it|this|the ~ heat|weather|cold|noise|music|news|wait|show|smell|neighbor
         couldnt|cant bear|wait to
         beyond ~ tired
     """,
     "idiom.crisis": """
+        dont|do|not|didnt|no want|wanna|need|wish these|them|those|your|any|TEXT
+        dont|do|not|didnt|no want|wanna|need|wish to? get|receive
+        dont|not|no want|wanna this !life
         suicide squad|squeeze|door|doors|awareness|walk
         kill|killing|die|dying ~ for a
         killing time
@@ -195,6 +225,7 @@ RULES = {
         missed my|me|his|her ~ foot|toe|toes|head|hand|leg|by
     """,
     "caught": """
+        landed on my? feet
         nothing ~ happened|came|hurt
         no harm
         hand ~ was|were on ~ counter|rail|wall|chair|sink|table

@@ -11,7 +11,7 @@ RULES = {
         TIGHT ~~ CHEST
         sitting|sit|settin|standing|stood|parked|stepping ~ on ~ CHEST
         something|someone|somebody|like|elephant ~ sitting|sit|settin|standing|parked ~ on it|me
-        CANT|hard|trouble|difficulty|difficult|struggling|struggle|tough|problem|problems|fighting|gasping|gasp ~ BREATHE
+        cant|couldnt|cannot|hardly|barely|unable|hard|trouble|difficulty|difficult|struggling|struggle|tough|problem|problems|fighting|gasping|gasp ~ BREATHE
         CANT ~ get|catch|draw|take ~ BREATH
         get|getting|got enough air
         not|wasnt|isnt|aint|wont|didnt ~ BREATHE|breathing ~ right|good|well|properly|easy|normal

@@ -4,10 +4,14 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
+    "done_not": """
+        done with ~ life|living|TEXT|therapy|it
+        done fell|fall|hurt|lost|broke
+    """,
     "done": """
         DONE
         DID EXER|EM|ALL|MY
-        DID ~ EXER
+        DID !not ~ EXER
         did ~ @
         DID ~ ALL
         did # SET|REP|X
@@ -49,6 +53,8 @@ RULES = {
         did ~ EXER|ALL
     """,
     "all": """
+        got through ALL
+        through ALL the? SET|SETS_WORD|sets|rounds
         ALL
         the lot
         the whole
@@ -119,6 +125,8 @@ RULES = {
         100 percent
     """,
     "part": """
+        ONLY ~ # each|per
+        could only|barely|hardly
         half
         halfway
         half way

@@ -125,7 +125,7 @@ RULES = {
         nail on the head
         hit my head ~ wall ~ lol
         banging my head against
-        cut ~ short|grass|lawn|hair|back|off|down|it|out|corners|the|myself|coupons|class
+        cut ~ short|grass|lawn|hair|back|off|down|it|out|corners|coupons|class
         cut myself some
         broke down|dollar|up|my phone|my band|my streak|out
         car broke

@@ -5,6 +5,21 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        didnt happen|work
+        not one|a single
+        instead $
+        had every intention
+        ^ neg|negatory $
+        did squat|zip|zilch|nada|jack
+        SKIPS $
+        SKIPS ,|.
+        ^ i? didnt|havent|couldnt|dint $
+        , couldnt|didnt $
+        . couldnt|didnt $
+        forgot again|,|.
+        ~ says no ,|.|$
+        so i? rested
+        did not ~ get|do|have|make|manage|happen
         ^ NO|NOPE $
         ^ NO|NOPE ,|.|
         ^ n|nope|nah|naw|no not today|tonight|this|yet|doing
@@ -153,6 +168,15 @@ RULES = {
         not today
     """,
     "later": """
+        let me ~ finish|eat|get|do ~~ then|and ~ ill|i
+        after that ~ ill|i
+        ^ ~ no , tonight
+        then ill|i do
+        gimme a|an|# hour|minute|min|bit|few|sec
+        day|days|the is|s|aint|isnt? not? over|young|done
+        nothing yet
+        ^ not yet
+        soon as ~ ill|im|i|he|she|it|the
         later today|tonight|on|this
         ^ later
         ^ not yet
@@ -211,6 +235,8 @@ RULES = {
         put ~ off till|until ~ tonight|evening|later
     """,
     "later_sure": """
+        nothing yet
+        ^ gimme a|an|# hour|minute|min|bit|few
         not yet
         havent ~ yet
         later today|tonight

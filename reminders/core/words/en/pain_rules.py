@@ -4,7 +4,20 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
+    "num.retracted": """
+        CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
+    """,
+    "num.rating": """
+        mistake|error|typo for #
+    """,
+    "num.meant": """
+        mistake|error|typo for #
+        MEANT to? SAIDWORD? FILL* #
+        should|supposed have|be|to? been|say|said|read|be? FILL* #
+    """,
     "pain_none": """
+        didnt|doesnt|dont|didn|never hurt|ache a|one|at|none bit|lick|all|whatsoever?
+        pain ~ nil|nada|zip|zilch
         PAINWORD ,? neg|negative|nought|naught
         NO pain|pains|discomfort|soreness|ache|aches|hurt|hurts|pian
         NO pain|hurt at all
@@ -31,6 +44,9 @@ RULES = {
         nuthin|nothin
     """,
     "pain_none_not": """
+        hardly|barely|almost|nearly|practically|virtually|scarcely any|no|zero|without|little? ~ PAINWORD
+        hardly|barely|scarcely hurt|hurts|hurting|any
+        crack|cracks|cracked|cracking|pop|pops|popped|popping|click|clicks|clicked|clicking|creak|creaks|creaky|snap|snaps|crunch|crunches|crunchy|grinds ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none
         no pain no gain
         no|not|nor CHEST PAINWORD|pain|pains
         dont|doesnt|not have|got ~ PAINWORD number|scale|thing
@@ -76,6 +92,7 @@ RULES = {
         feel|feeling|felt great|good|fine|wonderful $
     """,
     "pain_answer_words": """
+        minus #
         nothing to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
         not bad|too|much|terrible|great|good|sure|so|that|as|really !any
         nothing i cant

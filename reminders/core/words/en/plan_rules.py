@@ -41,7 +41,8 @@ RULES = {
         mute|snooze ~ me|for|until|till|TEXT
         PAUSEIT me
         MONTH # ~ MONTH|DASH|to|thru|through ~ #
-        from|the ~ # ~ to|through|till|until|thru|DASH ~ the? #
+        from the # ORD? ~ to|through|till|until|thru|DASH ~ the? #
+        # ORD ~ to|through|till|until|thru|DASH ~ the? # ORD
         be back ~ #|on|in|by|WEEKDAY|MONTH|DATE|next|after|the
         ill be back
         back on|by|in ~ #|WEEKDAY|MONTH|DATE|week|weeks
@@ -78,6 +79,12 @@ RULES = {
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
     "resume": """
+        no need to ~ hold|pause|wait
+        stop holding|pausing
+        longer hold|pause
+        break|vacation|trip|pause is|s? over|done|finished
+        breaks|vacations|trips over|done
+        unpause|un pause
         im|i am|we are|i got|got|am|is|we|just ~ BACK ~ from|home|now|and|again|ready|in|to|at
         ^ BACK ~ from|home|now|and|again
         im back
@@ -108,6 +115,9 @@ RULES = {
         im back ,?
     """,
     "resend": """
+        ^ the? list|exercises|routine please|again|today? $
+        message|text|list|it came|comes ~ garbled|blank|scrambled|cut|empty|broken|funny
+        cant|couldnt ~ open|read|see|find ~ list|text|message|link|exercises
         RESENDIT ~ AGAIN|list|exercises|EXERNOUN|them|me|it|once|today
         resend
         re send
@@ -142,6 +152,9 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "reschedule": """
+        text|send|remind|message ~ in|at|on the? DAYTIME|WEEKDAY|#|CLOCK
+        cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY
+        better|best at|after|before|around|on|in #|CLOCK|DAYTIME|WEEKDAY
         SWITCH ~ to ~ WEEKDAY|DAYTIME|#|CLOCK|another|different|later
         SWITCH ~ my|the|it|these|days|day|time|hour|schedule ~ to|WEEKDAY|DAYTIME|time|days|earlier|later
         SWITCH ~ time|days|day|schedule|hour|times
@@ -171,6 +184,7 @@ RULES = {
         only ~ on WEEKDAY
     """,
     "reschedule_sure": """
+        cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY
         SWITCH ~~ to ~ WEEKDAY|DAYTIME|CLOCK|#
         INSTEAD ~ WEEKDAY|DAYTIME
         WEEKDAY|DAYTIME|CLOCK ~ INSTEAD

@@ -1,6 +1,19 @@
 """English words that the reader's own number and scope rules ask for, whatever the language."""
 
 CONCEPTS = {
+    "HURTVERB": "hurt hurts hurting bother bothers bothered ache ached",
+    "DIDVERB": "did managed",
+    "TOOKMED": "took take taking taken popped swallowed",
+    "INTIME": "in",
+    "HOURSURE": "zzhour",
+    "REACHES": "reach reached hit",
+    "SIDEDET": "left right each one both other good bad per either same wrong",
+    "HOURPREP": "at by until till",
+    "ITS": "its it",
+    "WORST": "worst worse most max peak",
+    "NOTREACH": "nowhere",
+    "THAN": "than",
+    "NEARER": "nearer closer more near close",
     "SINCE": "since after when while because",
     "SAYSWORD": "says said shows asks calls wants",
     "SHEETWORD": "sheet paper list text program page handout reminder it",
@@ -101,7 +114,7 @@ CONCEPTS = {
     "ONE_OR_PART": "one ones exercise exercises thing things part stuff ups up",
     "STATUS": "tomorrow yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
     "STATUS_BEFORE": "no not skipped skip did done finished only just except but without minus didnt do completed missed",
-    "LISTING": "and n plus or nor also then & / the my a both as for well",
+    "LISTING": "of and n plus or nor also then & / the my a both as for well",
     "PLACEWORD": "on during doing from in at after since while reaching when by over under against",
     "ITEMSIGN": "number item exercise ex",
     "LEADS": "w the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even one ones",

@@ -4,6 +4,35 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
+    "correction_plain": """
+        wrote|typed|put|said ~~ meant to ~ write|type|put|say
+        error|typo|mistake for #
+        ^ typo|typos|correction|correcting|erratum|errata|edit|autocorrect|oops|whoops|oopsie
+        scrap|scratch|strike|ignore|disregard|delete|forget that|it|my|the|last|what ~ $
+        ^ scrap|scratch|strike|ignore|disregard that|it|my|the|last|what
+        make that|it ~ #|none|all|no|part|half|yes
+        i MEANT skip|no|yes|none|all|part|#|to? ~ say|write|put|type|done
+        meant to ~ say|write|put|type|text|read|be|send
+        was|were|thats|that supposed to ~ say|read|be|mean
+        was|were meant|supposed to
+        didnt|dint mean to ~ say|send|write|put|text|type
+        hit send ~ soon|early|before
+        wrong letters|letter|number|numbers|one|button|key|name|day ~ before|earlier|first|sorry|,|.
+        when i SAIDWORD ~ all|done|yes|no|none|#
+        i SAIDWORD ~ # ~~ was|meant|should|its|but
+        i SAIDWORD ~ # ,|. ~ its|it|was|is
+        ^ no? not # ,|. #
+        not # , ~ #
+        not YESKEY #
+        YESKEY # not
+        left off ~ zero
+        take|taking back ~ that|what|my|done|it
+        said|told ~ n|no|fine|done|all|yes ~ before|earlier ~~ but|truth|actually|managed|did
+        said n|no|none before|earlier but
+        mixed up|confused my|the|those ~ days|numbers|answers|letters|exercises
+        change my ~ answer|report|reply|number|rating
+        ^ no no i did
+    """,
     "question": """
         ?
         ^ QWORD ~

@@ -5,6 +5,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        me borras|borra|borran|quitas|quitan|sacas|sacan ~ porfa|porfis|favor|lista|de|$
+        que ya no ~ lleguen|llegue|manden|escriban
+        ya no ~ lleguen|llegue
+        anulen|anula|anular|cortala|corten|cortenla ~ servicio|suscripcion|mensajes|con
         dame|deme|denme|dar|darme|quiero|ponme ~ de baja
         ^ desuscribir|desuscribirme|desuscribeme|desinscribir
         quitar|quite|quiten|saquen|saque|borren|borre|eliminen|elimine|sacar|borrar|eliminar ~~ de ~ TEXTNOUN|lista|servicio|sistema|programa
@@ -68,6 +72,11 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        basta de excusas|flojera|tonterias|pretextos
+        quiten|quitenme|quite|saquen|dejen ~~ el|los|la|las de ~ pared|silla|equilibrio|talones|tandem
+        dejen de ~ mandarme ~ el|la|los|las de
+        repeticiones|veces|series y no mas
+        no ~ tan temprano|tarde|noche
         si|debo|puedo|cuando ~ paro|parar|dejo|dejar
         tuve|tuvimos|tengo que ~ parar|dejar|detener|suspender|cancelar
         debo|deberia parar

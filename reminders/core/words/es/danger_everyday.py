@@ -4,6 +4,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 """
 
 RULES = {
+    "idiom.crisis": """
+        me ~ voy|vas|va a ~ matar ~ con ~ tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas
+        dormida|dormido en ~ silla|sofa
+    """,
     "danger.chest_or_breathing": """
         costando|cuesta|costo|costaba ~ respirar|resollar|aire
         cuesta|costando ~ mucho|trabajo ~ respirar
@@ -18,6 +22,8 @@ RULES = {
         hombre|hombro|brazo izquierdo ~ pecho
     """,
     "danger.nerve_or_bladder": """
+        orinando|orinandome|meando|haciendo encima
+        me ando ~ orinando|meando|haciendo
         no ~ siento|sentia|senti ~ piso|suelo|pie|pies|piernas|mano|manos|nada ~ abajo|cintura|ahi
         planta ~ pie|pies ~ acolchonada|dormida|rara|corcho|algodon|adormecida
         camino|piso ~ como ~ algodon|colchon|nubes|esponja
@@ -37,6 +43,7 @@ RULES = {
         de la cintura ~ abajo ~ siento|dormida|dormido|nada
     """,
     "danger.fall_or_injury": """
+        kebrado|kebre|quebrado ~ tobillo|muneca|pie|brazo|dedo|cadera
         aterrice|aterrizo ~ nalgas|pompis|piso|suelo|sentada|sentado|espalda|rodillas|cara|manos
         me|se saque|saco|safe|safo|zafe|zafo ~ JOINT|hueso|dedo|muneca|hombro|cadera|rodilla|tobillo
         protesis ~ salio|zafo|movio|solto|trono
@@ -54,6 +61,9 @@ RULES = {
         quede|acabe|termine ~ en el|al? piso|suelo
     """,
     "danger.possible_fracture": """
+        tengo ~ tobillo|muneca|pie|brazo|dedo|cadera|costilla ~ quebrado|quebrada|kebrado|roto|rota|fracturado
+        se me quebro ~ algo|hueso|pie
+        tronido|crujido|tras|crac|crack y|, ~ dolor|duele|dolio
         oyo|oi|escucho|escuche|senti|sintio|sono|hizo ~ chasquido|crujido|tronido|crac|crack|trueno|tronar|crujir|trono|crujio
         crac|crack|tronido|crujido|chasquido ~~ duele|dolor|dolio|hinchada|hinchado|hincho
         me ~ trono|truena|crujio ~ JOINT|hueso|costilla|espalda|cadera|cintura|muneca ~~ dolor|duele|hinchada|hinchado|mover|puedo
@@ -61,6 +71,9 @@ RULES = {
         costilla ~ crack|crac|trono|crujio
     """,
     "danger.faint_or_dizzy": """
+        mareadisima|mareadisimo|sirimba|palida
+        puse blanca|blanco ~~ sudando|sudor|frio|voy|iba
+        quede|ando|toda ~ mareada|mareado|atarantada|atarantado|mareadisimo
         piso|suelo|cuarto|casa|todo ~ movia|mueve|moviendo|giraba|gira|daba|da|temblaba
         vi|veo|veia ~ puntitos|estrellas|lucecitas|todo negro|negro
         casi me ~ desmayo|voy|caigo ~ mareo|mareada|vista|blanco
@@ -68,6 +81,8 @@ RULES = {
         anduve|andar|ando|amaneci mareada|mareado|atarantada|atarantado
     """,
     "danger.severe_pain": """
+        arrancarme|cortarme|arrancar|cortar ~ pierna|brazo|rodilla|cadera|espalda ~~ duele|dolor|dolia
+        quisiera|kisiera|quiero arrancarme
         no ~ aguanto|soporto|tolero ~ espalda|rodilla|cadera|hombro|pierna|cintura|cuello|dolor|dolores
         ya no aguanto ~ dolor|espalda|rodilla|cadera|pierna|hombro
         duele ~ gritos|horrores|horrible|muchisimo ~~ no|lloro|llorar|dormir|grito|mover
@@ -79,6 +94,12 @@ RULES = {
         llorando|gritando|chillando ~ del? dolor
     """,
     "danger.crisis": """
+        me mato|matare
+        compre ~ veneno|pistola|soga|pastillas
+        veneno ~ perdonenme|perdon|adios
+        adios a todos
+        hoy|ya acabo ~ con ~ esto|todo
+        seguir ~ viviendo
         junte|juntado|juntando|guarde|tengo ~ todas ~ pastillas
         pastillas ~~ quiero|voy|pienso|ganas ~ tomar|tomarme|tomarmelas
         se quiere|queria|quiso matar|morir|suicidar|quitar
@@ -91,6 +112,8 @@ RULES = {
         ya no ~ quiero|tengo ganas|vale ~ vivir|vida|estar|seguir
     """,
     "idiom.chest_or_breathing": """
+        casi me infarto|infarta
+        infarto ~ con|de|por ~ penal|gol|partido|cuenta|precio|susto
         sin|quede|quedo aliento|aire|respiracion ~~ ver|emocion|risa|noticia|gusto|atardecer|belleza|nieto|gol
         robo|quito|quita|deja ~ aliento|respiracion ~~ belleza|vista|paisaje|atardecer|bonito|nieto|vestido|precio
         tomar|agarrar|coger ~ aire fresco
@@ -98,12 +121,22 @@ RULES = {
         infarto ~ susto|precio|partido|cuenta
     """,
     "idiom.nerve_or_bladder": """
+        cae|cayo ~ cara ~ verguenza|pena
+        quede|quede|me dormida|dormido ~ en ~ silla|sofa|sillon|cama|tele
+        dormida|dormido ~~ antes ~ operacion|cirugia
         bebe|nieto|nieta|nino|nina|gato|gata|perro|perrita|perrito ~ durmio ~ pierna|piernas|brazo|brazos|encima
         durmio ~ en ~ pierna|piernas|brazo|brazos|regazo ~ !siento
         risa ~ pipi|orine|orino|hice
         orine|pipi|hice ~ de la? risa
     """,
     "idiom.fall_or_injury": """
+        gato|perro|nino|nieto|viento|perra ~ tumbo|tiro|boto ~ florero|vaso|maceta|lampara|plato|mesa|cafe|agua
+        peso|dolar|bolsa|precio ~ cayo
+        zafe|zafo ~ del? ~ compromiso|trabajo|reunion|apuro
+        tire en|a la? cama|sofa|sillon|hamaca
+        me tire ~ cama|sofa|sillon|dormir|descansar
+        torcida|torcido ~ cuello ~~ almohada|dormir|dormi
+        amaneci torcida|torcido
         quebre|rompi|quebro|rompio ~ una $
         quebre|rompi|quebro|rompio la una ~ pared|uñas|pintada|puerta|dedo|jaja
         quebre|rompi ~ plato|vaso|taza|dieta|record|silla|banda|liga|florero|lentes
@@ -115,6 +148,7 @@ RULES = {
         golpe ~ suerte|estado|vista
     """,
     "idiom.faint_or_dizzy": """
+        ni que ~ desmayar|marear|desmayara
         bajon ~ de? flojera|sueno|animo|luz|energia|azucar|pilas|tristeza
         mareo|marea|mareada|mareado ~ con ~ papeles|tanto|tanta|cuentas|noticias|numeros
         vueltas ~ casa|centro|tienda|banco|mandados|asunto

@@ -11,8 +11,11 @@ RULES = {
         puro|pura|puros|puras
         todo|todos el|los|lo|la @
         solo|nomas|solamente|unicamente|namas
+        nada mas
     """,
     "ex.done_after": """
+        @ nomas|namas|solamente ,|.|$
+        @ nada mas
         si|ya|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
     """,
     "ex.part": """
@@ -25,7 +28,9 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
-        no|ni|cero|nada|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
+        me la|lo|los|las salte|brinque
+        nada !mas
+        no|ni|cero|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
         no ~ hice|pude|hago|hize|termine|anime|quise
         ni los|las|lo|el|la toque|hice
     """,
@@ -33,6 +38,9 @@ RULES = {
         menos|excepto|sin|salvo|quitando|exepto
     """,
     "ex.not_after": """
+        @ ~ me falto|falta
+        @ ~ quedo|quedaron|queda para|pa manana|luego
+        @ lo|la|los|las dejo|deje|salte|brinque
         @ ,? manana|pendiente|luego
     """,
     "day.today": """

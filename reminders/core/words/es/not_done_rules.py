@@ -111,6 +111,9 @@ RULES = {
         ^ no ,|.
     """,
     "later": """
+        ahoritita|horitita|ahorita que|mismo
+        ahorita|horita|orita mismo|voy
+        dame|deme|denme ~ hora|horas|rato|minutos|momento
         al rato|ratito
         en un rato|ratito|momento
         en la ~ noche|tarde|tardecita|nochecita !me !no !siempre

@@ -4,7 +4,13 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
+    "num.meant": """
+        quise|queria|era SAIDWORD|decir|poner|escribir? FILL* #
+        pon|ponga|ponle|pongale ~ #
+    """,
     "num.retracted": """
+        para|pa no decir #
+        por no decir #
         dije|puse|escribi que ~ #
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
@@ -30,6 +36,13 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        casi|practicamente|apenas ~ sin|nada|no|ningun ~ PAINWORD
+        PAINWORD nada mas
+        PAINWORD ~ nomas|namas
+        truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan|clic ~~ no ~ duele|duelen|dolio|molesta|dolor
+        no ~ aguanto|soporto|resisto|tolero|quiero|aguanta ~ PAINWORD
+        no senti|siento nada de !PAINWORD
+        no ~ nada de mareo|hormigueo
         sin dolor ~ ganancia
         no ~ apoyo|piso|camino|puedo|aguanto|muevo|levanto|duermo|deja ~~ del|de|el dolor
         no ~ duele|dolio ~ tanto|mucho|casi|tan|mas|como|cabeza|pecho|pero
@@ -59,6 +72,7 @@ RULES = {
         nada ~ gracias|nada
     """,
     "pain_answer_words": """
+        ni _ ni
         no ~ mucho|tanto|tan|se|sabria|sabia|demasiado|muy|quita
         nada ~ grave|serio|mal|importante|del|que|grave
         casi nada

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "pause": """
+        vacaciones|viaje ~~ del # al #
+        aguanteme|aguantenme|aguanten ~ TEXT|recordatorios|dias
+        semana ~ que|q viene
         PAUSEIT ~ TEXT
         PAUSEIT ~ TEXTNOUN|todo|semana|semanas|mes|dias|esto
         ^ pausa|pausar|pause
@@ -106,6 +109,8 @@ RULES = {
         volver a mis
     """,
     "resend": """
+        mandelos|mandalos|mandenlos ~ de nuez
+        de nuez
         RESENDIT
         SENDIT ~ vez|nuevo|nuevamente ~
         SENDIT ~ lista|rutina|EXERNOUN|hoja ~

@@ -4,6 +4,22 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
+    "correction_plain": """
+        ^ correccion|corrijo|correcion|fe de erratas|perdon era|uy
+        me equivoque ,? ~ era|es|son|eran|hice|fue|puse|#
+        me confundi ~~ era|es|fue|hice|#
+        quise|queria decir|poner|escribir
+        donde|cuando dije|dice|puse|decia ~ pon|ponga|es|va|era|lea
+        no era|eran|es|fue|son ~ # ~ era|sino|es|fue|son|eran #
+        no # sino|,|. ~ #
+        le|les menti|mentimos
+        puse|escribi|mande|teclee ~ mal|equivocado|error
+        me comi un numero|cero|letra
+        cambio|corrijo|cambie ~ mi|la respuesta|reporte|mensaje|numero
+        borre|ignore|olvide|olviden|haga ~ lo|el ~ anterior|dije|puse|mande|primero
+        se me fue ~ dedo|dedos
+        antes dije|puse ~~ pero|era|es
+    """,
     "question": """
         ?
         puedo|debo|tengo que|se puede|deberia|puede ~ hacer|hacerlos|usar|tomar|banar|banarme|ponerme|cargar|apoyarme|ir|comer|salir|nadar|manejar|caminar|poner|seguir|apoyar|descansar|parar|esperar|saltar
