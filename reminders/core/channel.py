@@ -8,6 +8,8 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Protocol
 
+LONGEST_VALID_SECONDS = 36_000  # the provider tries no longer (Twilio, "Message resource", ValidityPeriod)
+
 
 @dataclass(frozen=True)
 class Outgoing:
@@ -24,7 +26,7 @@ class Outgoing:
     body: str
     row: int = 0
     attempt: int = 1
-    valid_seconds: int = 36_000
+    valid_seconds: int = LONGEST_VALID_SECONDS
     subject: str = ""
     html: str = ""
     headers: Mapping[str, str] = field(default_factory=dict)

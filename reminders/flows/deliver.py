@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
 
-from reminders.core.channel import Outgoing
+from reminders.core.channel import LONGEST_VALID_SECONDS, Outgoing
 from reminders.errors import SendError
 from reminders.flows import gate, outcomes, unknown
 from reminders.flows.claiming import claim, scene_of
@@ -108,8 +108,8 @@ def outgoing(sender: Sender, row: Outbound) -> Outgoing:
 def valid_seconds(row: Outbound, now: datetime) -> int:
     """Return for how long the provider may still try: to the end of what it may be sent in, 60 to 36,000 seconds."""
     if row.expires_at is None:
-        return 36_000
-    return int(min(max((row.expires_at - now).total_seconds(), 60), 36_000))
+        return LONGEST_VALID_SECONDS
+    return int(min(max((row.expires_at - now).total_seconds(), 60), LONGEST_VALID_SECONDS))
 
 
 def settle(sender: Sender, results: Sequence[tuple[Outbound, str | SendError]]) -> Sent:

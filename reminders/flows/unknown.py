@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 
 from reminders.clock import Clock
-from reminders.core.channel import Channel, Outgoing
+from reminders.core.channel import LONGEST_VALID_SECONDS, Channel, Outgoing
 from reminders.errors import CannotSay
 from reminders.flows import outcomes
 from reminders.store import outbox
@@ -17,7 +17,8 @@ from reminders.store.db import Database, Tx
 from reminders.store.tables import Outbound
 
 LOOK_UPS = (timedelta(minutes=2), timedelta(minutes=5), timedelta(minutes=10))
-LATEST = timedelta(minutes=30)  # when a provider cannot say for so long, a row without an end of its own is given up
+# When a provider cannot say for so long, a row without an end of its own is given up: no text is tried for longer.
+LATEST = timedelta(seconds=LONGEST_VALID_SECONDS)
 
 
 def settle(db: Database, channels: Mapping[str, Channel], clock: Clock) -> int:
@@ -80,15 +81,17 @@ def apply(tx: Tx, row: Outbound, found: str | None, can_say: bool, now: datetime
         tx.flush()
         outcomes.match_events(tx, [row], now)
         return
-    row.lookups += 1
     urgent = row.priority == 0
-    if can_say and (urgent or row.lookups >= len(LOOK_UPS)):
+    if not can_say:
+        if urgent:
+            row.state, row.maybe_doubled = "waiting", True
+        else:
+            wait_or_end(tx, row, now)
+        return
+    row.lookups += 1  # only a "not found" counts
+    if urgent or row.lookups >= len(LOOK_UPS):
         row.state = "waiting"
         row.due_at = min(row.due_at, now)
-    elif not can_say and urgent:
-        row.state, row.maybe_doubled = "waiting", True
-    elif not can_say and row.lookups >= len(LOOK_UPS):
-        wait_or_end(tx, row, now)
 
 
 def wait_or_end(tx: Tx, row: Outbound, now: datetime) -> None:

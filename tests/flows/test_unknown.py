@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from reminders.core.channel import Outgoing, StatusReport
-from reminders.errors import SendError
+from reminders.errors import CannotSay, SendError
 from reminders.flows import deliver, delivery_status, unknown
 from reminders.store.db import Database
 from tests.clinic import ANA, World
@@ -107,3 +107,36 @@ def test_the_lapsed_claim_of_a_mail_goes_again_and_of_a_text_is_looked_for(world
     unknown.release(world.db, world.clock)
 
     assert {row.channel: row.state for row in world.queued("reminder")} == {"sms": "unknown", "email": "waiting"}
+
+
+@dataclass
+class Mute:
+    """A channel whose provider cannot say."""
+
+    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+        raise CannotSay("down")
+
+
+def test_only_a_not_found_counts_towards_another_send(world: World) -> None:
+    cut_off(world)
+    for _ in range(5):
+        unknown.settle(world.db, {"sms": Mute()}, world.clock)
+        world.pass_time(minutes=5)
+
+    unknown.settle(world.db, {"sms": world.sms}, world.clock)
+
+    row = world.queued("reminder")[0]
+    assert (row.state, row.lookups) == ("unknown", 1)
+
+
+def test_a_welcome_whose_provider_cannot_say_waits_as_long_as_it_may_still_be_delivered(world: World) -> None:
+    world.enrol()
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    states = []
+    for _ in range(2):
+        world.pass_time(hours=9)
+        unknown.settle(world.db, {"sms": Mute()}, world.clock)
+        states.append(world.queued("welcome")[0].state)
+
+    assert states == ["unknown", "expired"]
