@@ -9,22 +9,29 @@ import pytest
 from tests.corpus.measure import HERE, figures, rows_of
 
 FLOORS = {
-    ("practice", "en"): {"whole %": 96, "intent %": 98},
-    ("practice", "es"): {"whole %": 96, "intent %": 98},
-    ("en-build", "en"): {"whole %": 90, "intent %": 98},
-    ("en-build-2", "en"): {"whole %": 82, "intent %": 97},
-    ("es-build", "es"): {"whole %": 92, "intent %": 98},
-    ("es-build-2", "es"): {"whole %": 84, "intent %": 97},
-    ("en-measure", "en"): {"whole %": 76, "intent %": 92},
-    ("es-measure", "es"): {"whole %": 79, "intent %": 92},
+    ("practice", "en"): {"whole %": 99, "intent %": 99},
+    ("practice", "es"): {"whole %": 98, "intent %": 98},
+    ("en-build", "en"): {"whole %": 93, "intent %": 99},
+    ("en-build-2", "en"): {"whole %": 84, "intent %": 98},
+    ("en-build-3", "en"): {"whole %": 88, "intent %": 99},
+    ("es-build", "es"): {"whole %": 94, "intent %": 99},
+    ("es-build-2", "es"): {"whole %": 87, "intent %": 99},
+    ("es-build-3", "es"): {"whole %": 88, "intent %": 99},
+    ("en-measure", "en"): {"whole %": 80, "intent %": 94},
+    ("es-measure", "es"): {"whole %": 82, "intent %": 93},
 }
-CEILINGS = {
-    ("practice", "en"): {"pain number wrong": 0, "danger lost wholly": 0, "opt-out lost": 0},
-    ("practice", "es"): {"pain number wrong": 0, "danger lost wholly": 0, "opt-out lost": 0},
-    ("en-build", "en"): {"pain number wrong": 5, "danger lost wholly": 1, "opt-out lost": 0, "false alarms %": 2},
-    ("es-build", "es"): {"pain number wrong": 1, "danger lost wholly": 0, "opt-out lost": 0, "false alarms %": 2},
-    ("en-measure", "en"): {"pain number wrong": 5, "danger lost wholly": 2, "opt-out lost": 2, "false alarms %": 4},
-    ("es-measure", "es"): {"pain number wrong": 4, "danger lost wholly": 6, "opt-out lost": 1, "false alarms %": 3},
+PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
+CEILINGS: dict[tuple[str, str], dict[str, float]] = {
+    ("practice", "en"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
+    ("practice", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
+    ("en-build", "en"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
+    ("en-build-2", "en"): {PAIN: 3, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("en-build-3", "en"): {PAIN: 6, LOST: 0, ALARMS: 1.8, STOPS: 0},
+    ("es-build", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-build-2", "es"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
+    ("es-build-3", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.6, STOPS: 0},
+    ("en-measure", "en"): {PAIN: 4, LOST: 1, ALARMS: 4, STOPS: 1},
+    ("es-measure", "es"): {PAIN: 4, LOST: 1, ALARMS: 2.4, STOPS: 0},
 }
 
 

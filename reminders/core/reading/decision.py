@@ -91,6 +91,16 @@ def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     return any(end - start >= size - more for start, end in evidence.spans(label))
 
 
+def _is_plain_rating(evidence: Evidence) -> bool:
+    """Tell whether a short reply states a rating and nothing of a session: "sorry, pain 1 not 4"."""
+    is_short = len(evidence.scope.text.words) <= _SHORT and not evidence.danger.grades
+    return (
+        is_short
+        and evidence.pain.is_stated
+        and not evidence.has("skip", "later", "done", "part", "all", "yes_report", "question")
+    )
+
+
 def _is_uneven_pair(evidence: Evidence) -> bool:
     """Tell whether a reply to nothing is two different numbers alone: "8 and 5" could be anything."""
     amounts = evidence.told.amounts
@@ -113,6 +123,8 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     sign. Words that the rules know and found denied, another's or an idiom need a surer judge.
     """
     if evidence.danger.grades:
+        return None
+    if judged.leads("danger", NO_DANGER):
         return None
     verdict = judged["danger"]
     if verdict.name == "severe_pain" and evidence.pain.off_scale:
@@ -153,6 +165,8 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return True
     if rule in ("opt_in", "help"):
         return evidence.has(f"{rule}_key")
+    if rule == "pain" and _is_plain_rating(evidence):
+        return True
     if rule == "report" and evidence.asked == "amount" and len(evidence.scope.text.words) <= _SHORT:
         return True
     is_skip = rule == "skip" and evidence.asked is None and _says_alone(evidence, "skip_sure", 0)

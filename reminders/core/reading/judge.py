@@ -19,6 +19,7 @@ from reminders.core.reading.lexicon import Lexicon
 
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 60_000
+_FAR = 3 * SCALE  # a twentieth of the belief
 # Lanes of four bytes; the bias keeps each lane above zero, so that none borrows from its neighbour.
 _LANE, _BIAS = 4, 1 << 14
 
@@ -44,6 +45,13 @@ class Verdicts:
         classes, start, end = self._parts[question]
         totals = self._totals[start:end]
         return classes[totals.index(max(totals))]
+
+    def leads(self, question: str, name: str) -> bool:
+        """Tell whether a class is so far ahead that no belief in another is worth working out."""
+        classes, start, end = self._parts[question]
+        totals = self._totals[start:end]
+        own = totals[classes.index(name)]
+        return own == max(totals) and sum(total > own - _FAR for total in totals) == 1
 
     def share(self, question: str, name: str) -> float:
         """Return how far a class is believed in, 0 to 1."""

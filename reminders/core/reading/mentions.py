@@ -94,6 +94,8 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
     letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
     places = [at for at, word in enumerate(text.raw) if word in letters]
+    if not places:
+        return []
     sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     chars = text.signature
     kept: list[Mention] = []
@@ -122,8 +124,12 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
         return found
     if _counts_rounds(text, lexicon):
         return found
+    ordinals, signs = lexicon.ordinals, lexicon.chars("ITEMSIGN")
     at = 0
     while at < len(text.words):
+        if text.values[at] is None and text.words[at] not in ordinals and text.signature[at] not in signs:
+            at += 1
+            continue
         places, end = _places_at(text, at, count, lexicon)
         found += [Mention(at, end, place, False) for place in places]
         at = max(end, at + 1)

@@ -180,20 +180,23 @@ class RuleSet:
             has |= bits.get(char, 0)
             if char in by_char:
                 candidates.update(by_char[char])
-        found: dict[str, set[tuple[int, int]]] = {}
+        found: dict[str, list[tuple[int, int]]] = {}
+        lacks = ~has
         for at in candidates:
             rule, labels, needs = rules[at]
-            if needs & has != needs:
+            if needs & lacks:
                 continue
-            if rule.is_anchored:
-                match = rule.regex().match(signature)
-                spans = [match.span()] if match else None
-            else:
-                spans = [match.span() for match in rule.regex().finditer(signature)]
-            if spans:
-                for label in labels:
-                    found.setdefault(label, set()).update(spans)
-        return {label: sorted(spans) for label, spans in found.items()}
+            regex = rule._regex or rule.regex()
+            match = regex.match(signature) if rule.is_anchored else regex.search(signature)
+            if match is None:
+                continue
+            spans = [match.span()] if rule.is_anchored else [one.span() for one in regex.finditer(signature)]
+            for label in labels:
+                if label in found:
+                    found[label] += spans
+                else:
+                    found[label] = spans.copy()
+        return {label: spans if len(spans) == 1 else sorted(set(spans)) for label, spans in found.items()}
 
 
 def _labels_by_source(rules: Mapping[str, str]) -> dict[str, list[str]]:

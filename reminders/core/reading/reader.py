@@ -18,6 +18,7 @@ from reminders.core.reading.mentions import letter_mentions, mark_mentions, plac
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
 from reminders.core.reading.patterns import QUESTION, STOP
+from reminders.core.reading.quantities import Figure
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import names_of
 from reminders.core.reading.tokens import Text, cut
@@ -90,7 +91,7 @@ def _evidence(
     hits.update(grammar.plain.find(text.signature))
     numbers = grammar.numbers.read(text, marked, len(session), asked in ("pain", "settling"))
     if numbers.loose or numbers.pains or numbers.amounts:
-        hits.update(grammar.number_rules.find(_pains_back(numbers.signature, numbers.pains, text, lexicon)))
+        hits.update(grammar.number_rules.find(_pains_back(numbers.signature, numbers.pains, lexicon)))
     helper = holder != "self" or "helper" in hits
     tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.signature)
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
@@ -106,7 +107,7 @@ def _evidence(
     return evidence
 
 
-def _pains_back(signature: str, pains: list, text: Text, lexicon) -> str:  # type: ignore[type-arg, no-untyped-def]
+def _pains_back(signature: str, pains: Sequence[Figure], lexicon: Lexicon) -> str:
     """Return the signature with pain figures as numbers again, so that rules about figures see them."""
     chars = list(signature)
     for figure in pains:

@@ -12,6 +12,12 @@ from reminders.core.reading.tokens import Text
 _NEAR = 5  # a denial reaches this many words onward
 _ENDS = STOP + QUESTION
 _RIGHT_BEFORE = 2
+_PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO")
+
+
+def _is_two_digits(raw: str) -> bool:
+    """Tell whether a token may be a short year."""
+    return len(raw) == 2 and raw.isdigit()
 
 
 @dataclass(frozen=True)
@@ -219,6 +225,8 @@ class Scope:
         lexicon, chars = self.lexicon, self.text.signature
         comma = chars.find(COMMA, end, high)
         if self._has("NOW", low, high if comma < 0 else comma):
+            return False
+        if not any(self._has(concept, low, high) for concept in _PAST) and not any(map(_is_two_digits, self.text.raw)):
             return False
         for at in range(low, high):
             char = chars[at]

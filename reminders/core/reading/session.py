@@ -23,6 +23,7 @@ _SMALL = frozenset(
     ["a", "an", "the", "of", "to", "and", "on", "de", "la", "el", "los", "las", "en", "con", "y", "por", "un", "una"]
 )
 _FUZZY_FROM = 4
+_SESSIONS = 512  # kept with their names
 
 
 def parse_session(text: str) -> tuple[SessionExercise, ...]:
@@ -132,9 +133,24 @@ class SessionNames:
         return stem
 
 
-@lru_cache(maxsize=512)
+_last: dict[tuple[int, int], tuple[tuple[SessionExercise, ...], Lexicon, SessionNames]] = {}
+
+
 def names_of(session: tuple[SessionExercise, ...], lexicon: Lexicon) -> SessionNames:
-    """Return the names of a session's exercises, kept for the next reply."""
+    """Return the names of a session's exercises, kept for the next reply; the very same tuple is not compared anew."""
+    key = (id(session), id(lexicon))
+    kept = _last.get(key)
+    if kept is not None and kept[0] is session and kept[1] is lexicon:
+        return kept[2]
+    if len(_last) > _SESSIONS:
+        _last.clear()
+    names = _names_of(session, lexicon)
+    _last[key] = (session, lexicon, names)
+    return names
+
+
+@lru_cache(maxsize=512)
+def _names_of(session: tuple[SessionExercise, ...], lexicon: Lexicon) -> SessionNames:
     return SessionNames(session, lexicon)
 
 

@@ -51,10 +51,17 @@ def cut(text: str, lexicon: Lexicon, is_own: Callable[[str], bool] = lambda _: F
     """Return the tokens of a text; `is_own` tells the words of the session's own names."""
     result = Text(original=text)
     chars: list[str] = []
-    spelled_out = lexicon.spelled_out
+    spelled_out, look_up, numbers = lexicon.spelled_out, lexicon.look_up, lexicon.numbers
     for match in _TOKEN.finditer(fold(text)):
         piece = match[0]
-        if piece in spelled_out:
+        if match.lastgroup == "word" and piece not in spelled_out and piece != SMILE:  # what nearly all tokens are
+            word, char = look_up(piece)
+            result.words.append(word)
+            result.raw.append(piece)
+            result.values.append(numbers.get(word))
+            result.second.append(None)
+            chars.append(char)
+        elif piece in spelled_out:
             for word in spelled_out[piece]:
                 _add(result, chars, "word", word, lexicon)
         else:
