@@ -94,6 +94,7 @@ def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
 def _is_plain_rating(evidence: Evidence) -> bool:
     """Tell whether a short reply states a rating and nothing of a session: "sorry, pain 1 not 4"."""
     is_short = len(evidence.scope.text.words) <= _SHORT and not evidence.danger.grades
+    is_short = is_short and evidence.scope.lexicon.chars("YES").isdisjoint(evidence.signature)
     return (
         is_short
         and evidence.pain.is_stated
