@@ -5,6 +5,16 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        ^ desinscribir|desinscribirme|desinscribanme|desinscribame|desapuntarme|desapunteme|desapuntenme|desuscribame|desuscribirme|darme ~ favor|porfa|de|$
+        ya no ~ participo|participare|participaremos
+        hasta aqui|aca|ahi ~ con ~ TEXT|mensajes|programa|servicio|esto
+        hasta aqui|aca|ahi ~ llegue|llegamos|llego ~~ no ~ TEXTVERB|moleste|molesten
+        no ~ moleste|molesten|molestes|fastidien|fastidie|insistan|insista|jodan mas|,|.|$|porfa|por
+        no ~ vuelvan|vuelva|vuelvas ~ a contactar|contactarme|escribir|escribirme|mandar|mandarme|enviar|enviarme|buscar|buscarme|llamar|llamarme|molestar|molestarme|textear|textearme
+        no ~ contacten|contacte|contactes|contactarme
+        no ~ WANT|prefiero ~ que ~ sigan|siga|sigas|vuelvan|vuelva ~ mandando|enviando|escribiendo|texteando|molestando|llegando|llamando
+        solicito|pido|quiero|deseo|favor|gestionar|tramitar ~ cancelacion|anulacion|baja|suspension ~~ TEXT|TEXTNOUN|suscripcion|numero
+        no hace falta|necesario ~ que ~ sigan|siga|manden|mande|escriban|escriba|TEXTVERB
         me borras|borra|borran|quitas|quitan|sacas|sacan ~ porfa|porfis|favor|lista|de|$
         que ya no ~ lleguen|llegue|manden|escriban
         ya no ~ lleguen|llegue
@@ -72,6 +82,11 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        ^ pare|paro|parar a|en|al|cuando|porque|xq|pq|despues|tras|antes ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
+        ^ pare ~ porque|xq|pq|cuando
+        no ~ den|demos|dar ~ de baja
+        quite|quiten|quitele|quitenle|saquen|levanten|termine|terminen ~ pausa
+        los WEEKDAY ~ no ~ TEXTVERB
         basta de excusas|flojera|tonterias|pretextos
         quiten|quitenme|quite|saquen|dejen ~~ el|los|la|las de ~ pared|silla|equilibrio|talones|tandem
         dejen de ~ mandarme ~ el|la|los|las de
@@ -101,7 +116,7 @@ RULES = {
         la lista ~ me|borro|perdi|otra
         borre ~ lista|mensaje|lo|que
         borre lo
-        no me ~ molesta|molesto|moleste
+        no me ~ molesta|molesto
     """,
     "opt_out_past": """
         habia ~ cancelado|quitado|borrado|parado
@@ -111,6 +126,7 @@ RULES = {
         puse baja|stop|alto
     """,
     "opt_out_key": """
+        hasta aqui|aca|ahi ~ llegue|llegamos|llego ~~ no ~ TEXTVERB
         ^ STOPKEY $
         ^ STOPKEY STOPKEY+ $
         de baja

@@ -9,6 +9,14 @@ RULES = {
         dormida|dormido en ~ silla|sofa
     """,
     "danger.chest_or_breathing": """
+        no ~ alcanzo|agarro|jalo|tengo|hallo|encuentro|llega ~ aliento|resuello
+        no ~ alcanzo|agarro|jalo|hallo ~ aire
+        apretandome|oprimiendome|aplastandome|apachurrandome|estrujandome|quemandome|apachurrando|aplastandose|oprimiendose ~ CHEST|HEART
+        CHEST ~ apretandome|oprimiendome|aplastandome|apachurrandome
+        puno|garra|pinza|prensa|tenaza ~ CHEST
+        CHEST ~ puno|garra|prensa|tenaza
+        chest|heart pain|pains|pressure|hurts
+        pain|pressure ~ chest
         costando|cuesta|costo|costaba ~ respirar|resollar|aire
         cuesta|costando ~ mucho|trabajo ~ respirar
         pecho ~ duele|dolio|doliendo|apretado|apretando|pesado|punza|ardiendo|raro
@@ -22,6 +30,11 @@ RULES = {
         hombre|hombro|brazo izquierdo ~ pecho
     """,
     "danger.nerve_or_bladder": """
+        me ~ gana|gano|ganaba|ganando|ganado ~ pipi|orina|orines|bano|popo|pis|chis|meada
+        gana|ganaba|ganando ~ pipi|orina|chis
+        hizo|hicieron|hace|pone|puso|volvio ~ agua|gelatina|trapo|hilacho|chicle ~ LEG|LIMB
+        LEG|LIMB ,? no me|le obedece|obedecen|responde|responden|sostiene|sostienen
+        entre ~ piernas|nalgas|muslos ~~ anestesiado|anestesiada|dormido|dormida|NUMBONLY|muerto|acorchado
         orinando|orinandome|meando|haciendo encima
         me ando ~ orinando|meando|haciendo
         no ~ siento|sentia|senti ~ piso|suelo|pie|pies|piernas|mano|manos|nada ~ abajo|cintura|ahi
@@ -43,6 +56,9 @@ RULES = {
         de la cintura ~ abajo ~ siento|dormida|dormido|nada
     """,
     "danger.fall_or_injury": """
+        me|se|nos habia|habria|hubiera? caido
+        habia caido
+        perdi|perdio pie
         kebrado|kebre|quebrado ~ tobillo|muneca|pie|brazo|dedo|cadera
         aterrice|aterrizo ~ nalgas|pompis|piso|suelo|sentada|sentado|espalda|rodillas|cara|manos
         me|se saque|saco|safe|safo|zafe|zafo ~ JOINT|hueso|dedo|muneca|hombro|cadera|rodilla|tobillo
@@ -61,6 +77,9 @@ RULES = {
         quede|acabe|termine ~ en el|al? piso|suelo
     """,
     "danger.possible_fracture": """
+        me kebre|quebre|kebro|quebro|fracture ~ muneca|brazo|tobillo|pie|cadera|dedo|costilla|mano|hombro|codo|pierna|rodilla
+        sono|sonaba|trono|crujio|chasqueo ~ hombro|rodilla|cadera|tobillo|muneca|codo|talon|pantorrilla|corva|cuello ~~ doliendo|duele|dolio|horrores|hinchado|hinchada|hincho|moverlo|moverla
+        pum|pop|tas|zas|paf|chasquido|tronido|crac|crack ~ talon|pantorrilla|corva|tobillo|rodilla|hombro ~~ no|apenas puedo|pude|aguanto
         tengo ~ tobillo|muneca|pie|brazo|dedo|cadera|costilla ~ quebrado|quebrada|kebrado|roto|rota|fracturado
         se me quebro ~ algo|hueso|pie
         tronido|crujido|tras|crac|crack y|, ~ dolor|duele|dolio

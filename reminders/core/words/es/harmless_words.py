@@ -5,6 +5,17 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        pasado|pasada|YEAR|anos ~~ mira|mire|miren|mirame|mireme|mirenme|vea|veame|veanme ahora|hoy
+        no es que ~ haya|hayan|hubiera _
+        no|ni se me ~ sale|salio|escapa|escapo|duerme|durmio
+        se me rompio|partio|partieron|rompieron ~ corazon|alma con?
+        se? me? cayo|vino|cae|viene ~ mundo|cielo encima con?
+        que pasa|pasaria|hago si ~~ caigo|mareo|cayera|desmayo|desmayara|duele|doliera|cayo
+        de tanto gritar|llorar|reir|reirme|reirnos
+        gritar|grite|gritando|grito ~ gol|goles|penal|partido
+        murio|murieron|fallecio ~ de ~ derrame|embolia|infarto|ataque|corazon
+        en la la? caida del sol
+        caida del ~ sol|tarde|noche
         cai|caer|caigo|cae|caiga|cayo|caia|callo|caido en ~ cuenta|gracia|domingo|lunes|martes|miercoles|jueves|viernes|sabado|tentacion|coma|fin
         cae|caen|cayo|cayeron|cai|caigo|caer|caen ~ bien|mal|gordo|gordos|gorda|gordas|pesado|pesada|perfecto|veinte|como|encima|de peso|re|super|remal
         cai|caigo|cayo|caer|caemos rendida|rendido
@@ -102,6 +113,10 @@ RULES = {
         no , nada
     """,
     "taken_back": """
+        antes ~ me|se|le ~~ ya no ,|.|$
+        antes ~ me|se|le ~~ ya no ,
+        dije|puse|escribi|entendio ~ que me cai ,? pero no
+        sirven|sirve|servirian|sirvan ~ a ella|el
         me equivoque con lo
         olvide|borre|ignore lo que
         era de mi PERSON
@@ -115,7 +130,10 @@ RULES = {
         antes dije que
         mentira ,
         jaja|jajaja mentira|broma
-        quise|queria ~ poner|decir|escribir
+        quise ~ poner|decir|escribir
+        queria ~ poner|escribir
+        ^ queria ~ decir
+        ,|.|y|pero|yo|digo queria ~ decir
         corrector ~ puso|cambio|pone|escribio
         era que no ~
     """,
@@ -125,5 +143,42 @@ RULES = {
         toda la vida
         desde siempre|chiquita|chiquito|nina|nino
         como siempre
+    """,
+    "idiom.chest_or_breathing": """
+        pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
+        respiro|respirando bien|perfecto|normal ,|.|y|ni|$
+        PAIN|# ~ nada|cero|ni|no de|del|en el? pecho
+        nada|cero|ni de|del el? pecho|aire
+        quitaron|quito|quite|quitan|quitaste ~ peso ~ pecho|encima
+        sin aire ~ en? la? llanta|llantas|goma|gomas|rueda|bici|bicicleta|neumatico|pelota
+        como ~ respiro|respirar ,|.|$
+        boto|suelto|tomo|saco|inhalo|exhalo|meto|agarro ~ aire ~ al|cuando ~ subir|bajar|subo|bajo|levantar|sentarme|pararme
+        pulmones de nadador|toro|atleta|roble
+    """,
+    "idiom.fall_or_injury": """
+        quitaron|quitan|quito|quitaran ~ yeso|ferula|cabestrillo|puntos
+        fue|era error|falla|culpa ~ de? ~ dedo|dedos
+        n|no|y|mensaje|rato|numero ~ fue con el? codo|dedo|pulgar|codos
+        fue con el codo|pulgar
+        rompi|rompo|parti|parto ~ lomo ~ haciendolos|haciendolas|haciendo|trabajando|en|para|con
+        cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|cuando|de
+        me cai de la mata ,|.* pensaba|pense|crei|creia|resulta|hoy
+        dije que me cai ,? pero no
+        cuando me cai ~ en MONTH ~~ usaba|andaba|estaba|tenia|era
+    """,
+    "idiom.faint_or_dizzy": """
+        perdi|perdio|perdiendo ~ equilibrio ~ y|pero ~ agarre|sostuve|detuve|apoye|agarro|recupere
+        mareo|mareos|vahido|desmayo ~ de|en MONTH|invierno|verano
+        me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos|vueltas
+    """,
+    "idiom.nerve_or_bladder": """
+        escribo|escribe|leo|lee|contesto|contesta|escribir|leer|contestar|leerle ~~ no ~ ve|veo bien|$
+        LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio
+        cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|cuando|de
+        no puedo hacer nada|ejercicio|ejercicios|los|las|mis
+    """,
+    "idiom.severe_pain": """
+        no ~ puedo mas ,? ~ lo|los|la|las dejo|deje
+        no puedo mas ,? ~ manana|otro|luego|despues ~ sigo|dia|termino|acabo
     """,
 }

@@ -9,12 +9,17 @@ RULES = {
         pon|ponga|ponle|pongale ~ #
     """,
     "num.retracted": """
+        donde|cuando dice|decia|dije|puse|escribi|mande ~ #
+        # ,|. no ,|. >#
         para|pa no decir #
         por no decir #
         dije|puse|escribi que ~ #
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        sin achaques|dolencias
+        PAINWORD ,? no ,|.|$
+        PAINWORD ,? FILL* nadita
         sin|cero|ningun|ninguna|ni|nada PAINWORD
         nada de PAINWORD
         cero|nada|ningun ~ PAINWORD
@@ -36,6 +41,7 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan ~~ sin PAINWORD
         casi|practicamente|apenas ~ sin|nada|no|ningun ~ PAINWORD
         PAINWORD nada mas
         PAINWORD ~ nomas|namas
@@ -72,6 +78,7 @@ RULES = {
         nada ~ gracias|nada
     """,
     "pain_answer_words": """
+        no ~ soporto|aguanto|resisto|tolero|aguantable|baja|deja
         ni _ ni
         no ~ mucho|tanto|tan|se|sabria|sabia|demasiado|muy|quita
         nada ~ grave|serio|mal|importante|del|que|grave
@@ -81,7 +88,17 @@ RULES = {
         igual|mas o menos|leve|poco|poquito|poquitico|regular|tolerable|soportable
     """,
     "num.past": """
+        cuando empece|comence|llegue|vine|inicie ~ era|estaba|andaba|dolia|tenia ~ #
+        hace ~ SPAN|AGESPAN ~ era|estaba|andaba|dolia|tenia ~ #
         antes me|era|andaba|estaba|tenia|llegaba|traia ~ #
         # cuando empece|comence|llegue
+    """,
+    "num.never": """
+        dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
+    """,
+    "num.other": """
+        no ~ fueron|eran|hice ~ todos|todas ,? ~ fueron|eran|hice # nomas|namas|solamente|,|.|$
+        SET ~ pongan|ponga|pon|ponle|son|eran|fue|era|fueron ~ # ,? de #
+        # estuve|anduve|estaba|ando haciendolos|haciendo|ejercitando|ejercitandome
     """,
 }

@@ -46,6 +46,18 @@ RULES = {
         ya estoy de vuelta
     """,
     "pause_span": """
+        esos|esas|estos|estas dias|fechas|semanas|meses
+        semana santa|navidad|navidades
+        por ahora|mientras
+        por lo pronto
+        por el momento
+        lo que queda|resta ~ del|de
+        un tiempo|tiempito
+        suspendan|suspenda|paren|pare|pausen tantito
+        en lo que ~ me ~ repongo|alivio|mejoro|recupero|curo|sano
+        en lo que ~ vuelvo|regreso|salgo
+        del # al #
+        cuando ~ vuelva|regrese|salga|mejore
         mientras ~ viaje|vacaciones|estoy|ando|este
         por|hasta|unas|unos|un|una|dos|tres|# ~ SPAN
         hasta ~ #|MONTH|WEEKDAY|ano|proximo|que|nuevo|entonces
@@ -71,9 +83,12 @@ RULES = {
         ^ PAUSEIT los|las|mis|me|todo|esto? EXERNOUN|TEXTNOUN? por? favor? $
     """,
     "resume_plain": """
+        ^ por? favor? reanudar|reanude|reanuden|reanudo|retomar|retomo|retomamos|continuar|reanudemos ~ EXERNOUN|TEXTNOUN|por|favor|porfa|ya|$
+        ^ quite|quiten|quitele|quitenle|levanten|termine|terminen ~ pausa
         ^ ya estoy|ya? BACK a? casa|aqui? $
     """,
     "resume": """
+        quite|quiten|quitele|quitenle|levanten|termine|terminen ~ pausa
         ya ~ regrese|volvi|llegue|regresamos|volvimos|estoy|sali|alivie|ando|vine
         regrese|volvi|llegue|regresamos ~ de|del|ayer|hoy|ya
         de vuelta|regreso ~ ya|puedo|aqui|estoy|listo|lista|seguir|empezar

@@ -65,7 +65,7 @@ CONCEPTS = {
     "STOPKEY": "stop alto pare parar baja cancelar fin basta detener salir terminar unsubscribe cancele cancela quit end paren detente cancelen bajas unsuscribe altooo",
     "REMOVE": "quite quiten quitenme quiteme quitar quitarme saque saquen saqueme saquenme borre borren borrenme borreme borrar borrarme elimine eliminen eliminar eliminarme elimineme eliminenme sacar sacarme retiren retirarme retireme remover remueva remuevan den deme denme dar darme baja remuevanme retirar bajeme desuscribir desuscribirme desinscribir saca quita borra",
     "WANT": "quiero quiere queremos deseo desea kiero necesito necesita interesa gustaria quisiera",
-    "STARTKEY": "start inicio iniciar alta comenzar empezar activar reanudar unstop reactivar subscribe suscribir inicia activa",
+    "STARTKEY": "start inicio iniciar alta comenzar empezar activar unstop reactivar subscribe suscribir inicia activa",
     "STARTIT": "activen actívenme activenme active activar reactiven reactivenme reactivar reactive empezar empezamos seguir seguimos sigamos reanudar reanuden reanudemos comenzar retomar retomo empiezo arrancar continuar vuelvan vuelva volver sigo seguirle actíveme activeme reanude",
     "SIGN": "inscribame inscribanme apunteme apuntenme ponganme pongame anoteme anotenme agregueme agreguenme metame metanme inscribirme apuntarme suscribirme suscribanme anotarme registreme",
     "AGAIN": "nuevo nuevamente vez",
