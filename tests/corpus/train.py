@@ -22,7 +22,20 @@ from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 
 SIGNS = {"en": danger_phrases_en.SIGNS, "es": danger_phrases_es.SIGNS}
 HARMLESS = {"en": harmless_phrases_en.HARMLESS, "es": harmless_phrases_es.HARMLESS}
-BUILD = ("practice", "en-build", "en-build-2", "en-build-3", "es-build", "es-build-2", "es-build-3", "plain-build")
+BUILD = (
+    "practice",
+    "en-build",
+    "en-build-2",
+    "en-build-3",
+    "es-build",
+    "es-build-2",
+    "es-build-3",
+    "plain-build",
+    "en-build-4",
+    "en-build-5",
+    "es-build-4",
+    "es-build-5",
+)
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
 SMALLEST = 4  # hundredths: a feature whose weights are all below this is left out

@@ -49,6 +49,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
+        begins = any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ()))
+        if intent == "opt_out" and begins and "opt_out" not in evidence.hits:
+            intent = likeliest.runner_up  # "stop by and see me" ends nothing
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     if intent == "report" and _is_uneven_pair(evidence):

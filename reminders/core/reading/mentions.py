@@ -32,6 +32,8 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
     strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
     kept: list[Mention] = []
     for mention in mentions:
+        if _is_rated_alone(mention, mentions, chars, lexicon):
+            continue
         if not mention.weak:
             kept.append(mention)
             continue
@@ -50,6 +52,26 @@ def _rated(at: int, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a number stands right behind a word: "hip: 4, back: 2" are ratings when both are body parts."""
     after = at + 2 if chars[at + 1 : at + 2] == COMMA else at + 1
     return after < len(chars) and lexicon.is_in("SMALL", chars[after]) and not _is_unit(chars, after + 1, lexicon)
+
+
+def _is_rated_alone(mention: Mention, mentions: list[Mention], chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a name that is also a body part has a rating behind it and is named alone:
+    "hip a 3", but not "rows 3, hip 2".
+    """
+    if mention.end - mention.start > 1 or not lexicon.is_in("BODY", chars[mention.start]):
+        return False
+    others = [other for other in mentions if other is not mention]
+    left = _unfilled(chars, mention.end, lexicon)
+    ends = left[mention.end + 1 : mention.end + 2] in ("", COMMA, STOP)
+    return not others and ends and _rated(mention.end - 1, left, lexicon)
+
+
+def _unfilled(chars: str, start: int, lexicon: Lexicon) -> str:
+    """Return a signature without the small words that stand at a place."""
+    end = start
+    while end < len(chars) and lexicon.is_in("FILL", chars[end]) and not lexicon.is_in("#", chars[end]):
+        end += 1
+    return chars[:start] + chars[end:]
 
 
 def _is_one_side(mention: Mention, chars: str, lexicon: Lexicon) -> bool:

@@ -13,6 +13,7 @@ from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.tokens import worst_whole
 
+_SHORT = 10  # words
 _TOLD_OTHERWISE = ("num.past", "num.retracted", "num.said", "num.never", "num.other")
 _NO_PAIN_LABELS = frozenset({"pain_none", "pain_answer_none"})
 
@@ -51,6 +52,10 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     result = Pain(off_scale=off_scale or bool(rivals))
     none_spans = _no_pain(hits, scope, asked)
     result.none_said = bool(none_spans)
+    tells = {"pain_said", "num.invited"} & set(hits)
+    if asked is None and not tells and not any(figure.value for figure in figures):
+        limbs = {at for s, e in hits.get("num.rating_body", ()) for at in range(s, e)}
+        figures = [figure for figure in figures if figure.at not in limbs]  # "left leg zero" is as likely an amount
     if figures:
         result.value = max(figure.value for figure in figures)
         result.is_stated = any(figure.stated and figure.value == result.value for figure in figures)
@@ -86,11 +91,16 @@ def _loose_pains(
         return []
     if asked in ("pain", "settling"):
         return numbers.loose
+    if _corrects(hits) and "pain_said" not in hits and (numbers.amounts or numbers.counts):
+        return []  # what is put right is how much was done
+    said_until = max((end for _, end in hits.get("num.said", ())), default=None)
     marked = {at for label in ("num.rating", "num.rating_body") for s, e in hits.get(label, ()) for at in range(s, e)}
-    if "correction" in hits and not numbers.amounts:
+    if "correction" in hits and len(scope.text.words) <= _SHORT:
         marked |= set(numbers.loose)
     if _corrects(hits):
         marked |= {at for s, e in hits.get("num.meant", ()) for at in range(s, e)}
+    if said_until is not None:  # what was said, then what it is
+        marked |= {at for at in numbers.loose if at >= said_until}
     if "pain_said" in hits or any(label.startswith("danger.") for label in hits):
         marked |= {at for s, e in hits.get("num.alone", ()) for at in range(s, e)}
     if is_report:
@@ -103,9 +113,7 @@ def _loose_pains(
 def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_answer: bool) -> list[Figure]:
     """Leave out figures that are taken back, supposed, asked about or another day's."""
     if len(figures) > 1:
-        back = {at for s, e in hits.get("num.retracted", ()) for at in range(s, e)}
-        if "correction" in hits:
-            back |= {at for s, e in hits.get("num.said", ()) for at in range(s, e)}
+        back = {at for label in ("num.retracted", "num.said") for s, e in hits.get(label, ()) for at in range(s, e)}
         meant = {at for s, e in hits.get("num.meant", ()) for at in range(s, e)} if _corrects(hits) else set()
         standing = [figure for figure in figures if figure.at in meant - back]
         standing = standing or [figure for figure in figures if figure.at not in back]

@@ -18,7 +18,7 @@ _TOKEN = re.compile(
     r"|(?P<date>\d{4}-\d{2}-\d{2}|\d{1,2}/\d{1,2}/\d{2,4})"
     r"|(?P<clock>\d{1,2}:\d{2}|\d{1,2}\.\d{2}(?=\s?[ap]m))"
     r"|(?P<frac>\d{1,3}\s?/\s?\d{1,3})"
-    r"|(?P<num>\d+(?:\.\d+)?)"
+    r"|(?P<num>\d{1,3}(?:,\d{3})+(?!\d)|\d+(?:\.\d+)?)"
     r"|(?P<word>[a-z]+)"
     r"|(?P<dash>(?<=\d)\s?-\s?(?=\d))"
     r"|(?P<stop>\n\s*\n|\n|[.!?;]+)"
@@ -106,7 +106,7 @@ def _number(kind: str, piece: str, lexicon: Lexicon) -> tuple[float | None, floa
     """Return value, second value and signature of a piece that begins with a digit."""
     shapes = lexicon.shape_chars
     if kind == "num":
-        value = float(piece)
+        value = float(piece.replace(",", ""))
         return value, None, shapes[shape_of(value)]
     if kind == "frac" and piece.replace(" ", "") == "1/2":
         return None, None, lexicon.half_char

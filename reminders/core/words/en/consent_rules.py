@@ -7,11 +7,14 @@ RULES = {
     "opt_out": """
         rather|prefer not ~ get|receive|have|be ~ TEXT|these|them|this|texted|any
         make|get ~ these|this|them|it|TEXTNOUN ~ stop|end
+        no|not|never|dont ~ further|more|any|another|anymore|again ~ TEXTNOUN ~ from you|yall|u|please|$ !today
+        wont|dont|no ~ need|want|needing|wanting ~ TEXTNOUN ~ ever|again|anymore|longer
         dont|not|no|never|withdraw ~ consent|agree ~ to|for ~ TEXT|further|any|this|these
         done with ~ TEXT
         stop coming
         ^ STOPKEY $
-        ^ STOPKEY STOPKEY+ $
+        ^ STOPKEY STOPKEY+
+        ^ STOPKEY this|these|those|it|with|bothering|harassing|pestering|spamming mess|crap|nonsense|foolishness|stuff|garbage|text|texts|messages|me|now|please|today?
         ^ STOPKEY ,|.
         ^ STOPKEY i|my|we|ive|im
         no texts|messages|msgs !today !came !yet

@@ -28,6 +28,9 @@ RULES = {
         cough|coughing|coughed ~ blood
         blood ~ when ~ cough
         lips|fingers|fingertips ~ blue|purple|grey|gray
+        chess pain|pains
+        hardly|barely|cant|couldnt draw|catch|get|take ~ breath|air
+        crushing ~ CHEST
     """,
     "danger.nerve_or_bladder": """
         BLADDER|bowels ~ let|gave|went|goes|lets go|loose|out
@@ -48,6 +51,10 @@ RULES = {
         cant|couldnt ~ think|come|get ~ word|words|name|names ~ for|out|right
         wet ~ without ~ knowing|feeling|noticing
         numb from ~ waist|knee|knees|hip|neck down
+        no feeling ~ BODY|fingers|finger|toes|toe|hands|hand
+        arm|leg|face|mouth|side ~ hanging|drooping|limp|sagging
+        cant|cannot|couldnt ~ say ~ name
+        gone|went|all|suddenly confused ~~ arm|face|speech|name|words
     """,
     "danger.fall_or_injury": """
         finger|thumb|toe|knee|ankle|wrist|elbow ~ bent|bends|bend ~ back|backwards|wrong|sideways
@@ -75,6 +82,14 @@ RULES = {
         toppled|tipped|pitched|tumbled over !with !in
         got ~ feet|legs ~ tangled ~ down|fell|floor
         tangled ~~ went|fell|down ~ floor|down
+        tipped|toppled|pitched|tumbled|went|keeled ~ backwards|backward|headlong|sideways ~ into|onto|over|on|off
+        walked|ran|bumped ~ into ~ door|wall|pole|post|glass|cabinet ~~ lump|bump|egg|bruise|blood|cut|forehead|head
+        lump|knot|egg ~ forehead|head|temple
+        dropped ~ on|onto ~ toe|toes|foot
+        popped|hit|snapped ~ me ~ in ~ eye|face|mouth|head
+        cut|split|busted|gashed my? lip|chin|brow|eyebrow|forehead|head|scalp
+        come|came|popped unhinged|out ~ socket|place|crooked
+        setting|sitting|settin crooked
     """,
     "danger.possible_fracture": """
         loud|big|awful|sickening|horrible|nasty|sharp|real ~ crack|pop|snap|crunch
@@ -84,6 +99,7 @@ RULES = {
         back|spine|ribs|rib ~ just ~ gave|went|snapped|popped|cracked
         lightning|knife|bolt|dagger|spear|stab|jolt ~ in|up|down|through ~ BACKBONE
         bent|bending|lifted|lifting|reached|stood|sat|twisted ~~ lightning|knife|bolt|stab|pow|bam ~~ BACKBONE
+        snap|crack|pop ~~ spine|back|hip ~~ fire|since|pain|hurts|agony|awful
     """,
     "danger.faint_or_dizzy": """
         everything|world|room|voices ~ far away|distant
@@ -100,6 +116,10 @@ RULES = {
         going ~ gray|grey|black|dark ~ eyes|when|edges
         hearing ~ went|faded ~ far|muffled
         giddy|giddiness
+        light in the|my head
+        drunk|swimmy|swimming headed
+        fell out ~~ gone|minute|woke|came to
+        i was gone|out ~ minute|seconds|while
     """,
     "danger.severe_pain": """
         CANT|cant|couldnt stand|bear|take|tolerate ~ it|this|the|anymore|much !when !that !waiting !weather !heat
@@ -115,6 +135,10 @@ RULES = {
         screaming pain
         pain ~ beyond|above|past ~ ten|10|scale
         hurts ~ beyond|past ~ words|belief|anything
+        bawling|bawlin|crying|hollering|screaming|sobbing ~~ hurts|hurt|pain|hurting
+        hurts|hurt|hurtin so bad ~~ crying|bawlin|bawling|cant|layin|laying|lying
+        cant|cannot ~ take|stand|bear ~ this|the pain ~ no|any|anymore|longer|more
+        awful nine|9
     """,
     "danger.crisis": """
         written|wrote|writing the|my|a ~ letter|letters|note|will ~~ goodbye|affairs|order|end
@@ -149,6 +173,10 @@ RULES = {
         heart ~ pounding|racing ~ scary|movie|game|news|excited|nervous|show
         take|took|taking ~ big|good|cleansing|slow|deep breath|breaths
         out of breath ~ chasing|running after|telling|laughing|dancing|stairs|grandkids
+        price|prices|gas|petrol|bill|taxes ~~ PALP|palpitations|heart|breathe|attack|stroke
+        watching|watchin|watched|seen|saw|movie|story|show ~~ heart attack
+        metaphorically|figuratively
+        out of breath from ~ talking|talkin|laughing|laughin|singing
     """,
     "idiom.nerve_or_bladder": """
         have|having|give|gonna ~ stroke from|when|if|over|watching|heat
@@ -164,6 +192,14 @@ RULES = {
         peed|pee|wet ~ laughing|lol|haha
         laughed ~~ peed|pee|wet
         dropped|dropping ~ hints|by|off|in
+        arm|leg|foot|hand|legs|feet fell asleep ~~ woke|right|fine
+        like jello|jelly
+        were|was jelly
+        numb from ~ tv|cold|boredom|sitting|television
+        tingling with excitement|joy|anticipation
+        arm like lead ~~ jab|shot|vaccine
+        jab|shot|vaccine|booster ~~ arm like lead
+        price|prices|store ~~ give|gave ~ stroke
     """,
     "idiom.fall_or_injury": """
         stumbled|fumbled|limped|muddled|slogged through
@@ -184,6 +220,17 @@ RULES = {
         cut ~ grass|hair|coupons|cake|lawn|hedge|class|sugar|salt|carbs
         tumbled ~ clothes|dryer|out
         cracked my back ~ felt|feels
+        fell into|in ~ conversation|step|line|habit|love|chat
+        fell to it|work
+        PRESSURE fell
+        pressure|temperature|fever|price|sugar fell
+        stubbed toe
+        goose egg
+        over my words
+        wore|worn slap out
+        hit by a bus ~~ but|only|just|stiff
+        years|winters|summers ago ~ i? slipped|fell|broke
+        back in the ~~ dislocated|broke|fell
     """,
     "idiom.possible_fracture": """
         chiro|chiropractor|doc|doctor|therapist|he|she|masseuse|husband ~ cracked|cracks|crack|popped|pops|adjusted ~ BACKBONE|neck
@@ -202,6 +249,13 @@ RULES = {
         seeing|saw ~ stars ~ sky|telescope|night|movie
         passed out ~ candy|flyers|programs
         make|makes|made my head spin
+        dizzy is my
+        price|prices ~~ faint|dizzy
+        passed out cold ~~ sofa|couch|chair|bed|asleep|slept|tv
+        passed out laughin|laughing
+        bout|about passed out laughin|laughing
+        tilt a whirl
+        came a cropper
     """,
     "idiom.severe_pain": """
         killing me ~~ lol|haha|hehe|joking|though
@@ -209,6 +263,10 @@ RULES = {
         CANT|cant|couldnt stand|bear|take ~ it|this|the ~ heat|weather|cold|noise|music|news|wait|show|smell|neighbor
         couldnt|cant bear|wait to
         beyond ~ tired
+        your|my|the|some torture ~ afterwards|again|later|tomorrow|today|session|now|from
+        made|got|did|managed|scored 8|9|10|eight|nine|ten out of 10|ten on|of|with ~ EX|chair|wall
+        used to be|hurt ~~ now
+        unbearable ~ no
     """,
     "idiom.crisis": """
         dont|do|not|didnt|no want|wanna|need|wish these|them|those|your|any|TEXT
@@ -220,6 +278,7 @@ RULES = {
         done with ~ it all ~ today|by|before|in
         shoot me now ~ lol|haha
         better off ~ without ~ sugar|band|coffee|it|them|tv
+        asked ~ suicidal ~~ said|told|no|not|only
     """,
     "near_fall": """
         missed my|me|his|her ~ foot|toe|toes|head|hand|leg|by

@@ -98,6 +98,14 @@ RULES = {
         hope i dont wake
         dont ~ wake up
         self harm
+        pistol|gun|rifle|shotgun|revolver|rope|noose|razor|blade ~~ looking|lookin|look|thinking|loaded|ready|out|hand|table|sitting|staring
+        goodbye|goodby|farewell|suicide letter|letters|note|notes
+        last ~ youll|you|yall ~ hear|see
+        burden ~~ longer|decided|anymore
+        see|see no|any road|way|future|hope|point|reason ~ ahead|forward|out|left|me
+        stand|stood|standing|go|went ~ on|to the? bridge|overpass|roof|tracks|ledge
+        not ~ alive ~ by|anymore|longer
+        rather|soon|sooner not ~ be|wake ~ here|alive|up
         if i ended it
         be|join|joining|see|meet|with ~ my maker
         see my maker

@@ -30,7 +30,7 @@ RULES = {
         didnt|doesnt|dont|not|havent have|feel|had|got|having|feeling ~ PAINWORD
         have|had no|not PAINWORD
         have not ~ PAINWORD
-        nothing hurts|hurt|hurting|aches|ached|sore|painful
+        nothing|nothin|nuthin hurts|hurt|hurting|hurtin|aches|ached|sore|painful
         without any? PAINWORD
         no PAINWORD no|nothing
         not any PAINWORD
@@ -41,7 +41,6 @@ RULES = {
         none PAINWORD
         no|not|aint|didnt|doesnt hurting|hurt|hurtin none|any|nothing|$
         nary a
-        nuthin|nothin
     """,
     "pain_none_not": """
         hardly|barely|almost|nearly|practically|virtually|scarcely any|no|zero|without|little? ~ PAINWORD
@@ -62,6 +61,7 @@ RULES = {
         dont hurt me
         nothing hurts like|more
         no pain like
+        pain|hurt no more|longer|joke
     """,
     "pain_said": """
         PAIN
@@ -81,7 +81,7 @@ RULES = {
     """,
     "pain_answer_none": """
         ^ nought|naught|neg|negative
-        ^ NO|none|NOPE|nothing|not|zip|zilch|nada|zero|nil
+        ^ NO|none|NOPE|nothing|nothin|nuthin|not|zip|zilch|nada|zero|nil
         ^ not really? any|none|at|today
         nothing hurts
         not any
@@ -93,8 +93,8 @@ RULES = {
     """,
     "pain_answer_words": """
         minus #
-        nothing to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
-        not bad|too|much|terrible|great|good|sure|so|that|as|really !any
+        nothing|nothin to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
+        not enough|exactly|quite|hardly|bad|too|much|terrible|great|good|sure|so|that|as|really !any
         nothing i cant
         no more|worse|different|change|better|idea|number|clue
         no ~ than

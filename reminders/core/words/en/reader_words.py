@@ -50,7 +50,7 @@ CONCEPTS = {
     "GOINGBACK": "going go goes went come coming came be",
     "NOMORE": "no not nothing greater more higher worse over above than exceeding",
     "THATNUM": "that",
-    "PASTVERB": "was were started began wrote first came left had woke got went did called saw talked texted answered signed joined met broke hurt fell injured visited enrolled arrived used spoke told emailed replied",
+    "PASTVERB": "was were wrote first came left had woke got went did called saw talked texted answered signed joined met broke hurt fell injured visited enrolled arrived used spoke told emailed replied",
     "ATMOVE": "on with when walking moving standing during sitting resting at going",
     "FROM_SCALE": "from on of scale",
     "TO_SCALE": "to",

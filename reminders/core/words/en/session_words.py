@@ -54,7 +54,7 @@ CONCEPTS = {
     "WANT": "want wish wanna need care wants wishes wanting like interested",
     "RECEIVE": "receive get receiving getting",
     "MORE": "more anymore longer any",
-    "STARTKEY": "start unstop subscribe resume begin optin",
+    "STARTKEY": "start unstop subscribe begin optin",
     "STARTIT": "start restart begin resume resubscribe reactivate reinstate continue",
     "SIGN": "sign add put enroll subscribe",
     "AGAIN": "again back anew over agin",

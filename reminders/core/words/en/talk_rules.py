@@ -135,6 +135,8 @@ RULES = {
         earlier|previous|last|other|first|my ~ text|message|email|answer|report|reply|note ~~ was|wrong|said|should|read|incorrect|mistake|had|is
         actually ~ it|i|that|was|did|pain|only|make|its|no
         no wait
+        sorry ,? no|nope ,? #
+        oops|whoops ,? #
         wait ~ no|i|it|that|actually|,|.
         ^ wait
         ^ actually
@@ -175,6 +177,7 @@ RULES = {
         quit ~ by mistake
     """,
     "self_fix": """
+        sorry ,? no|nope
         wait no|,|that|i|actually|pain|it|make
         no wait
         no make

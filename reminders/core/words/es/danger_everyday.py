@@ -100,6 +100,7 @@ RULES = {
         anduve|andar|ando|amaneci mareada|mareado|atarantada|atarantado
     """,
     "danger.severe_pain": """
+        ^ un? BIG de lo que ~ duele|dolio
         arrancarme|cortarme|arrancar|cortar ~ pierna|brazo|rodilla|cadera|espalda ~~ duele|dolor|dolia
         quisiera|kisiera|quiero arrancarme
         no ~ aguanto|soporto|tolero ~ espalda|rodilla|cadera|hombro|pierna|cintura|cuello|dolor|dolores

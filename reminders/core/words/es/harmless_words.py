@@ -5,12 +5,13 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        antes ~ me|se|le ~~ ya no ,|.|$
         pasado|pasada|YEAR|anos ~~ mira|mire|miren|mirame|mireme|mirenme|vea|veame|veanme ahora|hoy
         no es que ~ haya|hayan|hubiera _
-        no|ni se me ~ sale|salio|escapa|escapo|duerme|durmio
+        no|ni se me ha? sale|salio|salido|escapa|escapo|duerme|durmio|dormido
         se me rompio|partio|partieron|rompieron ~ corazon|alma con?
         se? me? cayo|vino|cae|viene ~ mundo|cielo encima con?
-        que pasa|pasaria|hago si ~~ caigo|mareo|cayera|desmayo|desmayara|duele|doliera|cayo
+        que pasa|pasaria si ~ me|se caigo|mareo|cayera|desmayo|desmayara|cae
         de tanto gritar|llorar|reir|reirme|reirnos
         gritar|grite|gritando|grito ~ gol|goles|penal|partido
         murio|murieron|fallecio ~ de ~ derrame|embolia|infarto|ataque|corazon
@@ -113,9 +114,6 @@ RULES = {
         no , nada
     """,
     "taken_back": """
-        antes ~ me|se|le ~~ ya no ,|.|$
-        antes ~ me|se|le ~~ ya no ,
-        dije|puse|escribi|entendio ~ que me cai ,? pero no
         sirven|sirve|servirian|sirvan ~ a ella|el
         me equivoque con lo
         olvide|borre|ignore lo que
@@ -145,23 +143,27 @@ RULES = {
         como siempre
     """,
     "idiom.chest_or_breathing": """
-        pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
-        respiro|respirando bien|perfecto|normal ,|.|y|ni|$
+        ^ el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
+        ,|.|y el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
+        ^ respiro|respirando bien|perfecto|normal ,|.|y|ni|$
+        ,|.|y respiro|respirando bien|perfecto|normal ,|.|y|ni|$
+        nada|cero|ni de|del el? pecho
+        como respiro ,|.|$
+        como ~~ boto|suelto|tomo|saco|inhalo|exhalo ~ aire
         PAIN|# ~ nada|cero|ni|no de|del|en el? pecho
-        nada|cero|ni de|del el? pecho|aire
         quitaron|quito|quite|quitan|quitaste ~ peso ~ pecho|encima
         sin aire ~ en? la? llanta|llantas|goma|gomas|rueda|bici|bicicleta|neumatico|pelota
-        como ~ respiro|respirar ,|.|$
-        boto|suelto|tomo|saco|inhalo|exhalo|meto|agarro ~ aire ~ al|cuando ~ subir|bajar|subo|bajo|levantar|sentarme|pararme
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        gallo|avion|helicoptero|puente|gobierno ~ se? cayo|cae|caia
+        se cayo ~ gallo|avion|helicoptero|puente|gobierno
+        senora|senor|muchacha|companera de|del la|mi|el? grupo|clase|edificio|cuadra|iglesia|terapia ~ se? cayo
         quitaron|quitan|quito|quitaran ~ yeso|ferula|cabestrillo|puntos
         fue|era error|falla|culpa ~ de? ~ dedo|dedos
-        n|no|y|mensaje|rato|numero ~ fue con el? codo|dedo|pulgar|codos
-        fue con el codo|pulgar
-        rompi|rompo|parti|parto ~ lomo ~ haciendolos|haciendolas|haciendo|trabajando|en|para|con
-        cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|cuando|de
+        n|mensaje|rato|numero|letra|respuesta ~ fue con el? codo|dedo|pulgar
+        rompi|rompo|parti|parto ~ lomo ~ haciendolos|haciendolas|haciendo|trabajando
+        cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|ver|cuando ~ PERSON|bisnieto|bisnieta|bisnietos
         me cai de la mata ,|.* pensaba|pense|crei|creia|resulta|hoy
         dije que me cai ,? pero no
         cuando me cai ~ en MONTH ~~ usaba|andaba|estaba|tenia|era
@@ -169,12 +171,12 @@ RULES = {
     "idiom.faint_or_dizzy": """
         perdi|perdio|perdiendo ~ equilibrio ~ y|pero ~ agarre|sostuve|detuve|apoye|agarro|recupere
         mareo|mareos|vahido|desmayo ~ de|en MONTH|invierno|verano
-        me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos|vueltas
+        me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos
     """,
     "idiom.nerve_or_bladder": """
-        escribo|escribe|leo|lee|contesto|contesta|escribir|leer|contestar|leerle ~~ no ~ ve|veo bien|$
+        escribo|contesto ~~ no ve bien ,|.|$
         LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio
-        cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|cuando|de
+        cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|ver|cuando ~ PERSON|bisnieto|bisnieta|bisnietos
         no puedo hacer nada|ejercicio|ejercicios|los|las|mis
     """,
     "idiom.severe_pain": """

@@ -81,6 +81,10 @@ RULES = {
         no ~ se me|pudo
     """,
     "skip_not": """
+        hoy ~ no ~ duele|duelen|dolio|molesta|siento ~ nada|dolor|ya
+        hoy ~ no ~ duele|duelen|dolio|molesta|siento
+        que descanse|descansen
+        descanse|descansen usted|doctora|licenciada|mija|bien
         no ~ termine|acabe|complete|terminar|todo|todos|todas|completos
         no ~ hice ~ todos|todo|todas|@
         no ~ hice ~ mas|completo
@@ -166,6 +170,9 @@ RULES = {
         los|las hago|hare ~ rato|noche|tarde|luego|despues
     """,
     "later_plain": """
+        ^ mas tardecito|tardecita ,|.|$
+        ^ dame|deme|denme una? horita|ratito|minutito ~ $
+        ^ los|las realizare|hare ~ por|en la tarde|noche
         ^ luego|luegito|despues|ahorita|orita|horita|ahoritita|mas tarde? $
     """,
     "tomorrow": """
@@ -176,5 +183,12 @@ RULES = {
     "tomorrow_not": """
         la|de|por|esta|en manana
         manana $
+    """,
+    "skip_plain": """
+        ^ negativo $
+        ^ hoy le fallo|falle ~ $
+        ^ hoy nones ~ $
+        ^ me brinque|salte el dia $
+        ^ me faltaron|faltan|falto las? ganas $
     """,
 }

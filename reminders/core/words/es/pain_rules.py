@@ -17,8 +17,9 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        ^ PAINWORD PAINWORD? ,? no ,|.|$
+        , PAINWORD no ,|.|$
         sin achaques|dolencias
-        PAINWORD ,? no ,|.|$
         PAINWORD ,? FILL* nadita
         sin|cero|ningun|ninguna|ni|nada PAINWORD
         nada de PAINWORD
@@ -41,6 +42,7 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        PAINWORD ,? no , ~ molestia|molesta|molesto|ardor|poco|poquito|si|un
         truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan ~~ sin PAINWORD
         casi|practicamente|apenas ~ sin|nada|no|ningun ~ PAINWORD
         PAINWORD nada mas
@@ -97,8 +99,9 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        ^ de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
+        , de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
         no ~ fueron|eran|hice ~ todos|todas ,? ~ fueron|eran|hice # nomas|namas|solamente|,|.|$
         SET ~ pongan|ponga|pon|ponle|son|eran|fue|era|fueron ~ # ,? de #
-        # estuve|anduve|estaba|ando haciendolos|haciendo|ejercitando|ejercitandome
     """,
 }

@@ -80,6 +80,8 @@ RULES = {
         me operan
     """,
     "pause_plain": """
+        no voy a estar ~~ del # al # ~~ TEXT
+        estare fuera ~~ del # al #
         ^ PAUSEIT los|las|mis|me|todo|esto? EXERNOUN|TEXTNOUN? por? favor? $
     """,
     "resume_plain": """
@@ -194,5 +196,17 @@ RULES = {
         los WEEKDAY ~ no
         mandenmelos|mandenlos|mandelos
         puede ser
+    """,
+    "resend_plain": """
+        ^ pasamelos|mandamelos|mandemelos|pasemelos|reenviemelos|mandenmelos ~ de nuevo|vez ~ $
+        ^ que|q|cual|cuales|cuantos|cuantas me? tocaba|tocaban|tocara|eran ~ hoy? ? $
+        ^ que|q tengo que|q hacer hoy ~ ? $
+    """,
+    "reschedule_plain": """
+        ^ se? puede|pueden|podria|podrian mover|cambiar|pasar pal|al|para|a ~ WEEKDAY ? $
+        ^ me lo|los cambian|cambia|pasan|pasa|mueven|mueve pa|para|a las|el ~ $
+        ^ pasalo|paselo|muevelo|muevalo|pasenlo|muevanlo|cambielo|cambienlo pal|para|al|a ~ $
+        los WEEKDAY ~ no ~ TEXTVERB ~~ mejor ~ WEEKDAY|DAYTIME
+        prefiero ~ dias y no #
     """,
 }
