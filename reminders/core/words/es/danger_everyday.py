@@ -77,6 +77,7 @@ RULES = {
         quede|acabe|termine ~ en el|al? piso|suelo
     """,
     "danger.possible_fracture": """
+        talon|pantorrilla|corva|tobillo ~ como si me ~ dado|aventado|pegado|tirado ~ piedra|pedrada|patada|palo|balazo
         me kebre|quebre|kebro|quebro|fracture ~ muneca|brazo|tobillo|pie|cadera|dedo|costilla|mano|hombro|codo|pierna|rodilla
         sono|sonaba|trono|crujio|chasqueo ~ hombro|rodilla|cadera|tobillo|muneca|codo|talon|pantorrilla|corva|cuello ~~ doliendo|duele|dolio|horrores|hinchado|hinchada|hincho|moverlo|moverla
         pum|pop|tas|zas|paf|chasquido|tronido|crac|crack ~ talon|pantorrilla|corva|tobillo|rodilla|hombro ~~ no|apenas puedo|pude|aguanto

@@ -102,6 +102,6 @@ RULES = {
         ^ de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
         , de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
         no ~ fueron|eran|hice ~ todos|todas ,? ~ fueron|eran|hice # nomas|namas|solamente|,|.|$
-        SET ~ pongan|ponga|pon|ponle|son|eran|fue|era|fueron ~ # ,? de #
+        SET ~ pongan|ponga|pon|ponle|son|eran|fue|era|fueron ~ _ ,? de #
     """,
 }
