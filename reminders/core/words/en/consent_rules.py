@@ -6,17 +6,18 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 RULES = {
     "opt_out": """
         rather|prefer not ~ get|receive|have|be ~ TEXT|these|them|this|texted|any
-        make|get ~ these|this|them|it|TEXTNOUN ~ stop|end
+        make|get these|them|TEXTNOUN ~ stop|end
         no|not|never|dont ~ further|more|any|another|anymore|again ~ TEXTNOUN ~ from you|yall|u|please|$ !today
         wont|dont|no ~ need|want|needing|wanting ~ TEXTNOUN ~ ever|again|anymore|longer
         dont|not|no|never|withdraw ~ consent|agree ~ to|for ~ TEXT|further|any|this|these
         done with ~ TEXT
-        stop coming
+        TEXTNOUN ~ stop coming
         ^ STOPKEY $
         ^ STOPKEY STOPKEY+
-        ^ STOPKEY this|these|those|it|with|bothering|harassing|pestering|spamming mess|crap|nonsense|foolishness|stuff|garbage|text|texts|messages|me|now|please|today?
+        ^ STOPKEY this|these|those|it|with|bothering|harassing|pestering|spamming mess|crap|nonsense|foolishness|garbage|text|texts|messages|me
         ^ STOPKEY ,|.
         ^ STOPKEY i|my|we|ive|im
+        ^ STOPKEY it now|already|please|ok ,|.|i|$
         no texts|messages|msgs !today !came !yet
         leave me|us be|alone
         do not|dont reply|respond|write
@@ -105,6 +106,8 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        PAIN|HURT|SEVERE|awful|terrible ~~ make it|this|them stop
+        ^ no more today|now|tonight
         dont|never|do|not stop|quit|cancel ~ sending|TEXT|texting|these|them ~ these|them|me|us|it?
         dont|never stop
         need to hold|pause
@@ -153,7 +156,7 @@ RULES = {
     "opt_in": """
         get|turn|have|want ~ TEXT ~ back|again ~ on|please|$
         get|turn|have ~ TEXT back on
-        rejoin|reenroll|resign
+        rejoin|reenroll
         changed ~ mind ~~ text|send|quitting|stopping|start
         undo that|it|the ~ stop|unsubscribe|please|$
         undo ~ stop|unsubscribe|quit
@@ -232,11 +235,9 @@ RULES = {
     """,
     "wrong_number": """
         ^ not _ phone|number
-        you|youve|you've|u reached|called|texted|got ~ _ _? ,? ~ we|not|wrong|this
-        this aint|isnt|not him|her|them|he|she
-        theres|there no _ here|at
+        you|youve|you've|u reached|called|texted|got a|the? WRONG
+        this aint|isnt|not him|her|them|he|she ,|.|$
         theres|there is? no|nobody ~ named|called|by
-        no _ here $
         WRONG NUMBERWORD
         WRONG ~ NUMBERWORD
         you|u|ya|yall got|have|want|reached ~ WRONG

@@ -103,8 +103,7 @@ RULES = {
         knocked|knock em|them|it|these|those|all|mine|both|my ~ out
         knocked|knock out ALL|#|my|the|em|mine|both
         knocked me out of bed
-        passed|pass|passing out ~ on my? ~ phone|couch|sofa|bed|tired|sleep
-        passed|pass out ~~ tired|nap
+        passed|pass|passing out cold? ~~ tired|nap|slept|snoring
         passed out from ~ turkey|wine
         roller coaster
         knocked out ~ rows|carries|reps|sets|workout|exercises|session

@@ -5,8 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "taken_back": """
-        take|taking back ~ word|that|dizzy|what
-        take|taking ~ back ~ word
+        take|taking back ~ dizzy
     """,
     "slip": """
         missed|miss ~ step|stair|curb|rung
@@ -57,6 +56,13 @@ RULES = {
         gone|went|all|suddenly confused ~~ arm|face|speech|name|words
     """,
     "danger.fall_or_injury": """
+        came|come a cropper
+        FELL for no|the _
+        FELL behind|between|under the|my|a couch|sofa|bed|door|shed|chair|house|counter|garage|barn|toilet
+        FELL out of ~ bed|chair|tub|car|wheelchair|recliner|truck|shower
+        FELL off|from ~ bed|chair|ladder|step|steps|stool|porch|curb|toilet|ball|treadmill
+        FELL over the|my|a _
+        goose egg ~ head|forehead|face
         finger|thumb|toe|knee|ankle|wrist|elbow ~ bent|bends|bend ~ back|backwards|wrong|sideways
         bent ~ finger|thumb|toe|wrist ~ back|backwards|wrong
         joint|finger|thumb|knee|shoulder ~ sitting|looks|looking|sits ~ crooked|wrong|funny|odd
@@ -141,6 +147,7 @@ RULES = {
         awful nine|9
     """,
     "danger.crisis": """
+        dont|not|cant want|wanna|to ~ get|go|face|wake|see ~ another|tomorrow day|morning
         written|wrote|writing the|my|a ~ letter|letters|note|will ~~ goodbye|affairs|order|end
         affairs ~ in order
         kill himself|herself|themselves
@@ -162,123 +169,104 @@ RULES = {
         not ~ want|wanna ~ to ~ live|be alive
     """,
     "idiom.chest_or_breathing": """
-        puffing|puffed|winded|breathless|panting a|little ~~ settled|normal|fine|ok|minute|usual|would|expected
-        out of breath ~ dog|cat|puppy|laughing|dancing|chasing|kids|running
-        breathless with|from|over ~ excitement|joy|anticipation|laughter|awe|news|view
+        puffing|puffed|winded|breathless|panting a|little ~~ settled|normal|fine|ok
+        out of breath ~ dog|cat|puppy|laughing|dancing
+        out of breath from laughing|laughin|singing
+        breathless with|from|over excitement|joy|anticipation|laughter|awe
         knocked|knocks ~ wind out
-        wind ~ out of ~ sails|me
-        have|having|give|had|gave ~ heart attack ~ when|if|from|over|bill|price|laughing|scared|surprise
-        thought ~ have ~ heart attack
-        heart ~ hurts|aches|broken|broke for|over|about
-        heart ~ pounding|racing ~ scary|movie|game|news|excited|nervous|show
-        take|took|taking ~ big|good|cleansing|slow|deep breath|breaths
-        out of breath ~ chasing|running after|telling|laughing|dancing|stairs|grandkids
-        price|prices|gas|petrol|bill|taxes ~~ PALP|palpitations|heart|breathe|attack|stroke
-        watching|watchin|watched|seen|saw|movie|story|show ~~ heart attack
-        metaphorically|figuratively
-        out of breath from ~ talking|talkin|laughing|laughin|singing
+        wind out of my? sails
+        have|having|had heart attack from|over the? bill|price|laughing|surprise
+        heart ~ hurts|aches|broken|broke for|over
+        heart pounding|racing ~ movie|game
+        price|prices of ~ gave|give|gives me PALP|palpitations|the
+        heart attack on there|tv|television|screen
     """,
     "idiom.nerve_or_bladder": """
-        have|having|give|gonna ~ stroke from|when|if|over|watching|heat
-        going to have a stroke|heart
-        weak in the knees for|over|when|at|from
-        weak in the knees
+        give|gave me|him|her a stroke from|when|if|over|watching
+        weak in the knees for|over
         LEG ~~ good kind|way|tired|workout|burn
-        noodles|noodle|jelly|jello|rubber|lead ~~ good kind|way|workout|lol|haha
-        stroke of
-        numb ~ bum|butt|rear ~ sitting|bleachers|drive|chair|pew|flight
-        foot|leg|arm|hand ~ fell|fall|went|falls asleep ~~ sitting|phone|tv|couch|crossed|toilet|movie|nap|pew|slept|under
+        noodles|noodle|jelly|jello|rubber|lead ~~ good|nice kind|way|workout|lol|haha
+        stroke of luck|genius|midnight|pen
+        numb ~ bleachers|pew|flight
+        foot|leg|feet|legs fell|went asleep ~~ sitting|crossed|toilet|pew
+        arm|hand fell|went asleep ~~ slept|pillow|under
+        arm|leg|foot|hand|legs|feet fell asleep ~~ woke right up
         wet ~ pants ~ laughing
         peed|pee|wet ~ laughing|lol|haha
         laughed ~~ peed|pee|wet
-        dropped|dropping ~ hints|by|off|in
-        arm|leg|foot|hand|legs|feet fell asleep ~~ woke|right|fine
-        like jello|jelly
-        were|was jelly
-        numb from ~ tv|cold|boredom|sitting|television
+        dropped|dropping hints|by
+        numb from tv|cold|boredom|television
         tingling with excitement|joy|anticipation
-        arm like lead ~~ jab|shot|vaccine
         jab|shot|vaccine|booster ~~ arm like lead
-        price|prices|store ~~ give|gave ~ stroke
     """,
     "idiom.fall_or_injury": """
         stumbled|fumbled|limped|muddled|slogged through
-        twisted|tossed and turned|turning|twisted
         tossed and turned
         fall|falls season|weather|colors|foliage
-        wiped out ~ by|from|after ~ chemo|heat|work|day|week|flu|cold|trip|workout
-        fell should|meant ~ be|feel
-        FELL ~ feel
+        wiped out by|from|after the? chemo|heat|work|day|week|flu|cold
+        i? fell ~ meant feel|felt
+        WROTE i? fell ~~ feel|felt
         scared|tickled|bored|worried|worked to death
-        hit ~ song|show|single|movie|hard|parade
-        broke|broken ~ nail|heart|record|bank|news|fast|bread|plate|dish|glass|band|chair|phone|glasses|tv|car
-        cracked ~ smile|joke|egg|nut|window|phone|screen
-        dropped ~ phone|keys|glasses|pounds|lbs|call|jaw
+        hit a|the? song|show|single|movie|parade
+        broke|broken a|my|the|another? nail|heart|record|bank|news|fast|bread|plate|dish|glass|band|chair|phone|glasses|tv|car
+        cracked a|my|the|an? smile|joke|egg|nut|window|phone|screen
+        dropped my|the|a? phone|keys|glasses|pounds|lbs|call|jaw
         black and blue team|jersey
-        fell ~ in love|for|asleep|behind
-        falls ~ class|prevention|risk|screening
-        cut ~ grass|hair|coupons|cake|lawn|hedge|class|sugar|salt|carbs
-        tumbled ~ clothes|dryer|out
+        fell in love
+        fell behind on|with|in|schedule
+        falls class|prevention|risk|screening
+        cut the|my|a|out? grass|hair|coupons|cake|lawn|hedge|class|sugar|salt|carbs
+        tumbled clothes|dryer
         cracked my back ~ felt|feels
-        fell into|in ~ conversation|step|line|habit|love|chat
-        fell to it|work
+        fell into|in a|our? conversation|step|habit|chat
+        fell to it
         PRESSURE fell
-        pressure|temperature|fever|price|sugar fell
-        stubbed toe
-        goose egg
-        over my words
+        pressure|temperature|fever|price fell
+        a stubbed toe
+        tripped|stumbled over my words
         wore|worn slap out
-        hit by a bus ~~ but|only|just|stiff
-        years|winters|summers ago ~ i? slipped|fell|broke
-        back in the ~~ dislocated|broke|fell
+        feel|felt|feels|think|like ~ hit by a bus|truck|train
+        winters|summers ago i? slipped|fell|broke
+        back in the service|army|navy|war|day|sixties|seventies ~~ dislocated|broke|fell
     """,
     "idiom.possible_fracture": """
-        chiro|chiropractor|doc|doctor|therapist|he|she|masseuse|husband ~ cracked|cracks|crack|popped|pops|adjusted ~ BACKBONE|neck
-        cracked|cracks|cracking|popped|pops|popping ~ BACKBONE|neck|knuckles|joints|toes ~~ chiro|chiropractor|felt|feels ~ good|great|better|wonderful|amazing|relief
-        BACKBONE|neck|knuckles|joints ~ cracked|popped|cracks|pops ~~ felt|feels|feel ~ good|great|better|wonderful|amazing|nice
-        CRACK ~~ felt|feels|feel ~ good|great|better|wonderful|amazing|heavenly
-        cracks|pops|clicks|creaks ~ like ~ always|usual|old|rice
-        band|chair|twig|pencil|stick ~ snapped|cracked|popped|broke
-        pop|popped ~ of corn|champagne|toaster
+        chiro|chiropractor|doc|doctor|therapist|masseuse|husband cracked|cracks|crack|popped|pops|adjusted my|his|her? BACKBONE|neck
+        cracked|cracks|cracking|popped|pops|popping ~ BACKBONE|neck|knuckles|joints|toes ~~ felt|feels good|great|better|wonderful|amazing
+        BACKBONE|neck|knuckles|joints cracked|popped|cracks|pops ~~ felt|feels good|great|better|wonderful|amazing|nice
+        CRACK ~~ felt|feels good|great|better|wonderful|amazing|heavenly
+        cracks|pops|clicks|creaks like ~ always|usual|old|rice
+        band|chair|twig|pencil|stick snapped|cracked|popped|broke
+        pop|popped of corn|champagne|toaster
     """,
     "idiom.faint_or_dizzy": """
-        dizzy ~ with|from ~ numbers|paperwork|choices|news|grandkids|joy|love
+        dizzy with|from numbers|paperwork|choices|news|grandkids|joy|love
         its all ~ black|gray|dark ~ nail|toe|toenail|outside
         knocked|took ~ wind ~ out of me
-        world ~ spinning ~ news|politics
-        seeing|saw ~ stars ~ sky|telescope|night|movie
-        passed out ~ candy|flyers|programs
-        make|makes|made my head spin
-        dizzy is my
-        price|prices ~~ faint|dizzy
-        passed out cold ~~ sofa|couch|chair|bed|asleep|slept|tv
+        world spinning news|politics
+        seeing|saw ~ stars ~ sky|telescope|movie
+        passed out candy|flyers|programs
+        dizzy is my|the cats|cat|dog|dogs
+        price|prices ~ makes|make|made me faint|dizzy
         passed out laughin|laughing
-        bout|about passed out laughin|laughing
-        tilt a whirl
-        came a cropper
     """,
     "idiom.severe_pain": """
-        killing me ~~ lol|haha|hehe|joking|though
+        killing me ~~ lol|haha|hehe|joking
         more ~ of an? annoyance|nuisance|bother than
-        CANT|cant|couldnt stand|bear|take ~ it|this|the ~ heat|weather|cold|noise|music|news|wait|show|smell|neighbor
-        couldnt|cant bear|wait to
-        beyond ~ tired
-        your|my|the|some torture ~ afterwards|again|later|tomorrow|today|session|now|from
-        made|got|did|managed|scored 8|9|10|eight|nine|ten out of 10|ten on|of|with ~ EX|chair|wall
-        used to be|hurt ~~ now
-        unbearable ~ no
+        CANT|cant|couldnt stand|bear|take the|this heat|weather|cold|noise|music|news|wait|show|smell|neighbor
+        beyond tired
+        your|my torture ~ afterwards|later|tomorrow|session|exercises
+        used to be unbearable|agony|excruciating
     """,
     "idiom.crisis": """
-        dont|do|not|didnt|no want|wanna|need|wish these|them|those|your|any|TEXT
-        dont|do|not|didnt|no want|wanna|need|wish to? get|receive
-        dont|not|no want|wanna this !life
+        dont|do|not|didnt|no want|wanna|need|wish these|them|those|your|TEXT
+        dont|do|not|didnt|no want|wanna|need|wish to? get|receive any|more|these|them|your|TEXT
+        dont|not|no want|wanna this TEXT|TEXTNOUN|program|service
         suicide squad|squeeze|door|doors|awareness|walk
         kill|killing|die|dying ~ for a
         killing time
-        done with ~ it all ~ today|by|before|in
-        shoot me now ~ lol|haha
-        better off ~ without ~ sugar|band|coffee|it|them|tv
-        asked ~ suicidal ~~ said|told|no|not|only
+        done with it all by|before noon|lunch|ten|nine|breakfast
+        shoot me now lol|haha
+        better off without sugar|band|coffee|tv
     """,
     "near_fall": """
         missed my|me|his|her ~ foot|toe|toes|head|hand|leg|by
@@ -288,7 +276,7 @@ RULES = {
         nothing ~ happened|came|hurt
         no harm
         hand ~ was|were on ~ counter|rail|wall|chair|sink|table
-        landed ~ couch|sofa|bed|chair|cushions|pillow
+        landed ~ couch|sofa|cushions|pillow
         sat ~ back ~ down|in|on
     """,
     "happening": """

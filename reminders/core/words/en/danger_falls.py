@@ -112,7 +112,8 @@ RULES = {
         swole|swollen|swelled ~ up ~~ stepped|hit|fell|twisted|dropped
     """,
     "idiom.fall_or_injury": """
-        fell|fall|falls|fallen|falling asleep|behind|apart|short|ill|sick|silent|victim
+        fell|fall|falls|fallen|falling asleep|apart|short|ill|sick|silent|victim
+        fell|fall|falls|fallen|falling behind on|with|in|schedule|again
         fall|falling|fell back asleep
         fell in with
         fell to pieces|sleep

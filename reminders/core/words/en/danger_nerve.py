@@ -131,11 +131,11 @@ RULES = {
         leg ~ out of bed
         pulled my leg|pulling
         on pins and needles
-        foot|feet|leg|legs|arm|hand ~ asleep ~~ sitting|sat|crossed|slept|lying|tv|toilet
+        foot|feet|leg|legs ~ asleep ~~ sitting|sat|crossed|toilet
+        arm|hand fell|went? asleep ~~ slept|lying|pillow
         legs up the wall
         cold feet
         cost ~ arm ~ leg
-        cut ~ off
         hand ~ dropped ~ phone
     """,
 }

@@ -8,10 +8,11 @@ RULES = {
         fall|falling|fell|fallen in|out ~ love
         fell ~ love
         fell|fall|fallen off the wagon
-        fell|fall|falling for
+        fell|fall|falling for it|him|her|them|you|that|a|this
         fell|fall|fallen hard for
-        fell|fall|fallen into ~ bed|sleep|rabbit|trap|routine|habit|slump|rut|place|step|category|nap|chair|recliner
-        fell|fall|fallen between ~ cracks|couch|cushions
+        fell|fall|fallen into bed|sleep|a|the? rabbit|trap|routine|habit|slump|rut|place|step|category|nap
+        fell|fall|fallen into place|step|bed|sleep
+        fell|fall|fallen between ~ cracks
         fell|fall|fallen from ~ grace|favor
         fall|falls|falling on a|monday|tuesday|wednesday|thursday|friday|saturday|sunday|the
         fall weather|colors|leaves|festival|break|semester|season|cleaning|garden|foliage|term|bulbs|2025|2026
@@ -21,8 +22,7 @@ RULES = {
         rain|snow fell|falling|fall
         hit the|my|all ~ hay|sack|road|store|shower|gym|jackpot|spot|books|beach|town|target|goal|goals|marks|reps|sets|snooze|send|wrong|button|links|bottle
         hit ~ reps|sets|number|numbers|target|goal|goals|all|every|home|wall|gym|key|button
-        hit me ~ hard|later|up|funny|like|that
-        hit hard
+        hit me up|later|funny|like
         hit the spot|wall
         slipped|slip|slips|slipping my|his|her mind
         slipped up|away|by|out|on|into ~ robe|slippers|shoes|nightgown|something|coat|clothes
@@ -50,7 +50,7 @@ RULES = {
         laughed ~ breathe|breath|hurt|cried|sides
         hold|holding|held|holdin ~ breath
         dont hold your breath
-        deep breath|breaths|breathing
+        deep breathing
         breath of fresh air
         save your breath
         breathing exercises|exercise|techniques|room|down
@@ -71,9 +71,9 @@ RULES = {
         bored|tired|scared|hungry|laughing|embarrassed to death
         to death
         dead tired|dead dog
-        gave|give|gives|giving me a|the heart attack
+        gave|give|gives|giving me|him|her a|the heart attack
         about|nearly|almost had ~ heart attack|stroke|fit|cow|conniption
-        heart attack ~ lol|when|haha
+        heart attack ~ lol|haha
         stroke of ~ luck|genius|midnight
         back stroke
         backstroke|breaststroke
@@ -125,19 +125,22 @@ RULES = {
         nail on the head
         hit my head ~ wall ~ lol
         banging my head against
-        cut ~ short|grass|lawn|hair|back|off|down|it|out|corners|coupons|class
+        cut it|the|my|them? short|grass|lawn|hair|back|down|out|corners|coupons|class
+        cut it close|fine
         cut myself some
         broke down|dollar|up|my phone|my band|my streak|out
         car broke
         heavy ~ schedule|traffic|rain|heart|lifting|day|load|breakfast|meal
-        drop|dropped|dropping ~ in|by|off|line|kids|note|ball
+        drop|dropped|dropping in|by|off
+        drop|dropped|dropping a|the|her|him|them? line|kids|note|ball|off
         dropped the ball
         dropped ~ grandkids|grandson|mail|kids
         end it there|here|today
         end|ended ~ it ~ at|with|there|here
         wet ~ whistle|weather|grass|leaves|floor|outside|hair|wash
         funny|new|great ~ bone
-        rolled|rolling ~ eyes|out ~ bed
+        rolled|rolling ~ eyes
+        rolled out of bed late|early|at
         rolled over
         rolled out
         turned ~ back|heel|head|down|around|in

@@ -14,10 +14,10 @@ RULES = {
         no ~ contacten|contacte|contactes|contactarme
         no ~ WANT|prefiero ~ que ~ sigan|siga|sigas|vuelvan|vuelva ~ mandando|enviando|escribiendo|texteando|molestando|llegando|llamando
         solicito|pido|quiero|deseo|favor|gestionar|tramitar ~ cancelacion|anulacion|baja|suspension ~~ TEXT|TEXTNOUN|suscripcion|numero
-        no hace falta|necesario ~ que ~ sigan|siga|manden|mande|escriban|escriba|TEXTVERB
+        no hace falta|necesario ~ que ~ sigan|siga|manden|mande|escriban|escriba
         me borras|borra|borran|quitas|quitan|sacas|sacan ~ porfa|porfis|favor|lista|de|$
-        que ya no ~ lleguen|llegue|manden|escriban
-        ya no ~ lleguen|llegue
+        que ya no ~ lleguen|manden|escriban
+        ya no ~ lleguen
         anulen|anula|anular|cortala|corten|cortenla ~ servicio|suscripcion|mensajes|con
         dame|deme|denme|dar|darme|quiero|ponme ~ de baja
         ^ desuscribir|desuscribirme|desuscribeme|desinscribir

@@ -9,6 +9,7 @@ RULES = {
         dormida|dormido en ~ silla|sofa
     """,
     "danger.chest_or_breathing": """
+        no ~ respiro|respirar ~ bien|normal|igual
         no ~ alcanzo|agarro|jalo|tengo|hallo|encuentro|llega ~ aliento|resuello
         no ~ alcanzo|agarro|jalo|hallo ~ aire
         apretandome|oprimiendome|aplastandome|apachurrandome|estrujandome|quemandome|apachurrando|aplastandose|oprimiendose ~ CHEST|HEART
@@ -135,7 +136,8 @@ RULES = {
     "idiom.chest_or_breathing": """
         casi me infarto|infarta
         infarto ~ con|de|por ~ penal|gol|partido|cuenta|precio|susto
-        sin|quede|quedo aliento|aire|respiracion ~~ ver|emocion|risa|noticia|gusto|atardecer|belleza|nieto|gol
+        sin aliento|aire|respiracion ~ de la|tanta? emocion|risa
+        sin aliento|aire ~ con|por el|la gol|noticia|belleza|atardecer
         robo|quito|quita|deja ~ aliento|respiracion ~~ belleza|vista|paisaje|atardecer|bonito|nieto|vestido|precio
         tomar|agarrar|coger ~ aire fresco
         aire acondicionado|fresco|libre
@@ -146,7 +148,7 @@ RULES = {
         quede|quede|me dormida|dormido ~ en ~ silla|sofa|sillon|cama|tele
         dormida|dormido ~~ antes ~ operacion|cirugia
         bebe|nieto|nieta|nino|nina|gato|gata|perro|perrita|perrito ~ durmio ~ pierna|piernas|brazo|brazos|encima
-        durmio ~ en ~ pierna|piernas|brazo|brazos|regazo ~ !siento
+        PERSON|nieto|nieta|gato|gata|perro|perrita ~ durmio ~ en ~ pierna|piernas|brazo|brazos|regazo
         risa ~ pipi|orine|orino|hice
         orine|pipi|hice ~ de la? risa
     """,
@@ -160,26 +162,27 @@ RULES = {
         amaneci torcida|torcido
         quebre|rompi|quebro|rompio ~ una $
         quebre|rompi|quebro|rompio la una ~ pared|uñas|pintada|puerta|dedo|jaja
-        quebre|rompi ~ plato|vaso|taza|dieta|record|silla|banda|liga|florero|lentes
-        se me fue ~ dedo|mano|onda|tiempo|hora|pedo
-        cai en cuenta|la
-        cayo ~ gordo|bien|mal|veinte|nieve|lluvia|noche
+        quebre|rompi el|la|un|una|mi|los|mis? plato|vaso|taza|dieta|record|silla|banda|liga|florero|lentes
+        se me fue el|la|de? dedo|mano|onda|tiempo|hora|pedo
+        cai en la? cuenta
+        me|le|nos|les cayo muy|re|tan? gordo|bien|mal|veinte
+        cayo mucha|la|el|una|tremenda? nieve|lluvia|noche|veinte
         calambre|calambres|calambrito
-        me cae ~ bien|mal|gordo
-        golpe ~ suerte|estado|vista
+        me cae muy|re|tan? bien|mal|gordo
+        golpe de suerte|estado|vista
     """,
     "idiom.faint_or_dizzy": """
         ni que ~ desmayar|marear|desmayara
-        bajon ~ de? flojera|sueno|animo|luz|energia|azucar|pilas|tristeza
-        mareo|marea|mareada|mareado ~ con ~ papeles|tanto|tanta|cuentas|noticias|numeros
-        vueltas ~ casa|centro|tienda|banco|mandados|asunto
+        bajon ~ de? flojera|sueno|animo|luz|pilas|tristeza
+        mareo|marea|mareada|mareado ~ con ~ papeles|cuentas|noticias|numeros
+        dando|di|dar|dimos vueltas por|al|a|en el|la? casa|centro|tienda|banco|mandados|asunto
     """,
     "idiom.severe_pain": """
         no ~ aguanto|soporto ~ calor|frio|ruido|vecino|vecina|suegra|ganas|hambre|sueno|risa
     """,
     "taken_back": """
         antes ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no
-        antes ~~ ahora ya no
+        antes ~~ ahora ya no ,|.|$
     """,
     "happening": """
         lo|la|eso tengo|siento ahora|ahorita|hoy|ya

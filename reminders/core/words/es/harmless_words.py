@@ -114,7 +114,7 @@ RULES = {
         no , nada
     """,
     "taken_back": """
-        sirven|sirve|servirian|sirvan ~ a ella|el
+        sirven|sirve|servirian|sirvan ~ a ella|el ,|.|$
         me equivoque con lo
         olvide|borre|ignore lo que
         era de mi PERSON
@@ -177,7 +177,7 @@ RULES = {
         escribo|contesto ~~ no ve bien ,|.|$
         LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio
         cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|ver|cuando ~ PERSON|bisnieto|bisnieta|bisnietos
-        no puedo hacer nada|ejercicio|ejercicios|los|las|mis
+        no puedo hacer ejercicio|ejercicios|los|las|mis
     """,
     "idiom.severe_pain": """
         no ~ puedo mas ,? ~ lo|los|la|las dejo|deje
