@@ -3,8 +3,8 @@
 At least 12 characters and 64 allowed, no make-up rules, paste welcome (OWASP ASVS 5.0, 6.2.1, 6.2.5, 6.2.7, 6.2.9;
 12 as in 4.0.3, 2.1.1). Common values are refused (6.2.4; NIST SP 800-63B section 5.1.1.2, 2017, updated 2020, from
 memory: "commonly-used, expected, or compromised", dictionary words, repeats, the user's own name) by a general
-library, which looks for 30,000 leaked passwords, names, rows of keys, dates and swapped letters. What a clinic's own guesser would
-try, that library does not know: those words are taken away and what is left must be long enough.
+library, which looks for 30,000 leaked passwords, names, rows of keys, dates and swapped letters. What a clinic's own
+guesser would try, that library does not know: those words are taken away and what is left must be long enough.
 """
 
 import hmac
