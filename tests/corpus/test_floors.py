@@ -25,8 +25,8 @@ FLOORS = {
     ("es-build-5", "es"): {"whole %": 90, "intent %": 99},
     ("en-measure-2", "en"): {"whole %": 84, "intent %": 97},
     ("es-measure-2", "es"): {"whole %": 87, "intent %": 97},
-    ("en-measure", "en"): {"whole %": 80, "intent %": 94},
-    ("es-measure", "es"): {"whole %": 82, "intent %": 93},
+    ("en-build-6", "en"): {"whole %": 80, "intent %": 94},
+    ("es-build-6", "es"): {"whole %": 82, "intent %": 93},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -44,8 +44,8 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-build-5", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-measure-2", "en"): {PAIN: 1, LOST: 2, ALARMS: 2, STOPS: 0},
     ("es-measure-2", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.4, STOPS: 0},
-    ("en-measure", "en"): {PAIN: 4, LOST: 1, ALARMS: 4, STOPS: 1},
-    ("es-measure", "es"): {PAIN: 4, LOST: 2, ALARMS: 2.4, STOPS: 1},
+    ("en-build-6", "en"): {PAIN: 4, LOST: 1, ALARMS: 4, STOPS: 1},
+    ("es-build-6", "es"): {PAIN: 4, LOST: 2, ALARMS: 2.4, STOPS: 1},
 }
 
 

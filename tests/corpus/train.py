@@ -35,6 +35,8 @@ BUILD = (
     "en-build-5",
     "es-build-4",
     "es-build-5",
+    "en-build-6",
+    "es-build-6",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
