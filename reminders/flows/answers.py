@@ -12,7 +12,7 @@ from sqlmodel import col, select
 from reminders.core.schedule import local_date
 from reminders.flows import say
 from reminders.flows.understand import Heard, Part
-from reminders.store import outbox
+from reminders.store import around, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import InboundRow, Outbound
 
@@ -123,6 +123,8 @@ MINUTE_OF = (
 
 def minute_of(tx: Tx, row: InboundRow) -> tuple[int, datetime] | None:
     """Return the first text of the running minute of this phone, and when it began; None when none is running."""
+    if around.lacks_at(tx, "minute", row.address):
+        return None
     found = tx.exec(MINUTE_OF, params={"address": row.address, "since": row.kept_at - MINUTE}).first()
     return (found[0] or 0, found[1]) if found and found[1] else None
 

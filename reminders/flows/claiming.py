@@ -10,7 +10,8 @@ from reminders.flows import gate, outcomes, render
 from reminders.flows.sender import CLAIM_AHEAD_SECONDS, LEASE, Claim, Sender
 from reminders.store import bulk, marks, outbox, restored
 from reminders.store.db import Tx, free_clients
-from reminders.store.tables import Client, ExerciseSession, Outbound
+from reminders.store.slim import ShownClient, ShownSession
+from reminders.store.tables import Outbound
 
 
 def claim(sender: Sender) -> tuple[list[Claim], float, int]:
@@ -42,7 +43,7 @@ def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: date
     """Claim those of the due rows that may go now and that the pace has room for."""
     facts = gate.read_facts(tx, rows, now)
     taken: list[Claim] = []
-    shown: dict[int, ExerciseSession] = {}
+    shown: dict[int, ShownSession] = {}
     for row in rows:
         if not may_go(sender, tx, row, facts, now):
             continue
@@ -79,20 +80,20 @@ def may_go(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: dateti
     return False
 
 
-def word(sender: Sender, row: Outbound, facts: gate.Facts, shown: dict[int, ExerciseSession], now: datetime) -> None:
+def word(sender: Sender, row: Outbound, facts: gate.Facts, shown: dict[int, ShownSession], now: datetime) -> None:
     """Write a row's words, and for a reminder what its session shows, which is then among the `shown`."""
     scene = scene_of(row, facts)
-    session = scene.session
+    session = facts.sessions.get(row.session_id or 0)
     if session is not None and row.kind == "reminder":
-        bulk.put(session, is_easy=wants_easy(scene.client))
-        shown[session.id or 0] = session
+        bulk.put(session, is_easy=wants_easy(facts.clients.get(row.client_id or 0)))
+        shown[session.id] = session
     if session is not None and row.kind in ("reminder", "resend") and render.is_to_show(session):
         render.show_session(scene, row.language)
-        shown[session.id or 0] = session
+        shown[session.id] = session
     render.render(sender.texts, scene, row, sender.links, now)
 
 
-def wants_easy(client: Client | None) -> bool:
+def wants_easy(client: ShownClient | None) -> bool:
     """Return whether the next session is an easy day."""
     if client is None:
         return False

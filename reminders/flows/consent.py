@@ -270,10 +270,12 @@ def confirm(heard: Heard) -> None:
     if own is None or reading.intent in ("unclear", "wrong_number"):
         return
     for contact in (one for one, _ in heard.people if one.address == own.address):
-        contact.confirmed_at = contact.confirmed_at or heard.now
-        contact.reminders_unconfirmed = 0
+        if contact.confirmed_at is None:
+            contact.confirmed_at = heard.now
+        if contact.reminders_unconfirmed:
+            contact.reminders_unconfirmed = 0
     if reading.intent in ("report", "skip", "pain") and reading.ask is None and heard.client is not None:
-        own.last_sure_at = heard.row.received_at
+        heard.is_sure = True
 
 
 def refuse_address(tx: Tx, clinic: Clinic, row: InboundRow, kind: str, now: datetime) -> None:

@@ -11,17 +11,16 @@ from datetime import date, datetime, timedelta
 from sqlalchemy import Text
 from sqlalchemy import cast as as_type
 from sqlalchemy import select as select_columns
-from sqlalchemy.orm import load_only
 from sqlmodel import col, select
 
 from reminders.core.hours import Hours
 from reminders.core.kinds import kind_of
 from reminders.core.schedule import days_between, local_date, parse_days
 from reminders.flows.render import Version
-from reminders.store import clients, outbox
-from reminders.store.db import Tx
+from reminders.store import clients, outbox, slim
+from reminders.store.db import Tx, ask
+from reminders.store.slim import IDS, ShownClient, ShownSession, SlimSchedule
 from reminders.store.tables import (
-    Client,
     ClientProgram,
     Clinic,
     Contact,
@@ -29,38 +28,37 @@ from reminders.store.tables import (
     Hold,
     Outbound,
     Pause,
-    Schedule,
     Staff,
 )
 
 A_WEEK = 7
-# Only what judging and rendering look at: a crowd's rows are wide.
-OF_CLIENT = load_only(
-    *(
-        getattr(Client, name)
-        for name in (
-            "clinic_id", "name", "state", "therapist_id", "language", "time_zone", "channel", "window",
-            "compact_doses", "next_session_easy", "easy_sessions_left", "easy_until_alert_closed", "news",
-            "morning_on", "morning_session_id", "emergency_told_on", "active_on",
-        )
-    )
-)  # fmt: skip
-OF_SESSION = load_only(
-    *(
-        getattr(ExerciseSession, name)
-        for name in (
-            "client_id",
-            "on_date",
-            "state",
-            "completed",
-            "is_easy",
-            "items",
-            "list_letter",
-            "program_id",
-            "rung",
-        )
-    )
+
+# What every batch asks, made once.
+THEIRS = select_columns(col(Contact.address)).where(col(Contact.client_id).in_(IDS))
+ADDRESSES = select_columns(
+    *(col(one) for one in (Contact.id, Contact.client_id, Contact.address, Contact.consent, Contact.unusable))
+).where(col(Contact.address).in_(THEIRS))
+HELD = select_columns(col(Hold.client_id)).where(col(Hold.client_id).in_(IDS), col(Hold.ended_at).is_(None))
+PAUSES = select(Pause).where(col(Pause.client_id).in_(IDS), col(Pause.ended_at).is_(None))
+AHEAD = select_columns(col(Outbound.client_id), col(Outbound.due_at)).where(
+    col(Outbound.client_id).in_(IDS),
+    col(Outbound.kind) == "reminder",
+    col(Outbound.channel) == "sms",
+    col(Outbound.state) == "waiting",
 )
+PLANNED = select_columns(col(ExerciseSession.client_id), col(ExerciseSession.due_at)).where(
+    col(ExerciseSession.client_id).in_(IDS),
+    col(ExerciseSession.state) == "planned",
+    col(ExerciseSession.queued_at).is_(None),
+)
+PROGRAMS = select_columns(
+    col(ClientProgram.id),
+    col(ClientProgram.client_id),
+    col(ClientProgram.number),
+    col(ClientProgram.from_on),
+    col(ClientProgram.rung),
+    as_type(col(ClientProgram.body), Text),
+).where(col(ClientProgram.client_id).in_(IDS))
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,13 +78,13 @@ class Facts:
 
     clinics: dict[int, Clinic] = field(default_factory=dict)
     hours: dict[int, Hours] = field(default_factory=dict)
-    clients: dict[int, Client] = field(default_factory=dict)
+    clients: dict[int, ShownClient] = field(default_factory=dict)
     contacts: dict[int, Address] = field(default_factory=dict)
     sharers: dict[str, int] = field(default_factory=dict)
     staff: dict[int, Staff] = field(default_factory=dict)
-    sessions: dict[int, ExerciseSession] = field(default_factory=dict)
+    sessions: dict[int, ShownSession] = field(default_factory=dict)
     programs: dict[int, list[Version]] = field(default_factory=dict)
-    days: dict[int, list[Schedule]] = field(default_factory=dict)
+    days: dict[int, list[SlimSchedule]] = field(default_factory=dict)
     held: set[int] = field(default_factory=set)
     pauses: dict[int, list[Pause]] = field(default_factory=dict)
     begun: dict[int, list[datetime]] = field(default_factory=dict)
@@ -127,9 +125,7 @@ def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
         read_days(tx, facts, {row.client_id for row in rows if row.client_id is not None and asks_days(row)}, now)
         staff_ids |= {client.therapist_id for client in facts.clients.values()}
     if session_ids:
-        wanted = select(ExerciseSession).where(col(ExerciseSession.id).in_(session_ids)).options(OF_SESSION)
-        for session in tx.exec(wanted):
-            facts.sessions[session.id or 0] = session
+        facts.sessions = {one.id: one for one in slim.sessions_shown(tx, session_ids)}
     if staff_ids:
         facts.staff = {one.id or 0: one for one in tx.exec(select(Staff).where(col(Staff.id).in_(staff_ids)))}
     return facts
@@ -143,13 +139,9 @@ def asks_days(row: Outbound) -> bool:
 
 def read_people(tx: Tx, facts: Facts, ids: set[int]) -> None:
     """Read who these clients are and who shares their addresses."""
-    facts.clients = {
-        one.id or 0: one for one in tx.exec(select(Client).where(col(Client.id).in_(ids)).options(OF_CLIENT))
-    }
-    theirs = select_columns(col(Contact.address)).where(col(Contact.client_id).in_(ids))
-    columns = (Contact.id, Contact.client_id, Contact.address, Contact.consent, Contact.unusable)
+    facts.clients = {one.id: one for one in slim.clients_shown(tx, ids)}
     holders: dict[str, set[int]] = {}
-    for row in tx.execute(select_columns(*(col(one) for one in columns)).where(col(Contact.address).in_(theirs))):
+    for row in ask(tx, ADDRESSES, {"ids": list(ids)}):
         contact = Address(*row)
         holders.setdefault(contact.address, set()).add(contact.client_id)
         if contact.client_id in ids:
@@ -161,41 +153,22 @@ def read_days(tx: Tx, facts: Facts, ids: set[int], now: datetime) -> None:
     """Read the programs, days, holds, pauses and texts of the last days of these clients."""
     if not ids:
         return
+    whose = {"ids": sorted(ids)}
     for version in program_versions(tx, ids):
         facts.programs.setdefault(version.client_id, []).append(version)
-    for schedule in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids))):
+    for schedule in slim.schedules_of(tx, ids):
         facts.days.setdefault(schedule.client_id, []).append(schedule)
-    facts.held = set(tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None))))
-    for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
+    facts.held = set(ask(tx, HELD, whose).scalars())
+    for pause in tx.exec(PAUSES, params=whose):
         facts.pauses.setdefault(pause.client_id, []).append(pause)
     for client_id, at in outbox.begun_since(tx, sorted(ids), now - timedelta(days=A_WEEK + 1)):
         facts.begun.setdefault(client_id, []).append(at)
-    ahead = select(col(Outbound.client_id), col(Outbound.due_at)).where(
-        col(Outbound.client_id).in_(ids),
-        Outbound.kind == "reminder",
-        Outbound.channel == "sms",
-        Outbound.state == "waiting",
-    )
-    for waiting_for, due_at in tx.exec(ahead):
-        facts.reminders_ahead[waiting_for or 0].append(due_at)
-    planned = select(col(ExerciseSession.client_id), col(ExerciseSession.due_at)).where(
-        col(ExerciseSession.client_id).in_(ids),
-        ExerciseSession.state == "planned",
-        col(ExerciseSession.queued_at).is_(None),
-    )
-    for client_id, due_at in tx.exec(planned):
-        facts.reminders_ahead[client_id].append(due_at)
+    for question in (AHEAD, PLANNED):
+        for client_id, due_at in ask(tx, question, whose):
+            facts.reminders_ahead[client_id or 0].append(due_at)
 
 
 def program_versions(tx: Tx, ids: set[int]) -> Iterator[Version]:
     """Yield the dated program versions of clients, their bodies unread: a crowd shares a few."""
-    columns = (
-        ClientProgram.id,
-        ClientProgram.client_id,
-        ClientProgram.number,
-        ClientProgram.from_on,
-        ClientProgram.rung,
-    )
-    statement = select_columns(*(col(one) for one in columns), as_type(col(ClientProgram.body), Text))
-    for row in tx.execute(statement.where(col(ClientProgram.client_id).in_(ids))):
+    for row in ask(tx, PROGRAMS, {"ids": list(ids)}):
         yield Version(*row)

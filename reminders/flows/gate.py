@@ -15,7 +15,8 @@ from reminders.core.schedule import at_local, local_date, next_inside_window
 from reminders.flows.facts import A_WEEK, Facts, read_facts
 from reminders.flows.say import may_go_now
 from reminders.store.db import Database
-from reminders.store.tables import Client, Outbound
+from reminders.store.slim import ShownClient
+from reminders.store.tables import Outbound
 
 __all__ = ["SEND", "Facts", "Verdict", "judge", "read_facts", "still_allowed"]
 
@@ -81,7 +82,7 @@ def later(row: Outbound, now: datetime) -> Verdict:
     return Verdict("wait", "outside her window", until)
 
 
-def judge_caps(row: Outbound, facts: Facts, client: Client, now: datetime) -> Verdict:
+def judge_caps(row: Outbound, facts: Facts, client: ShownClient, now: datetime) -> Verdict:
     """Return whether a service-begun text fits under the caps; a kind below the reminder leaves room for reminders.
 
     Days are her local ones, so that a reminder some seconds earlier than last week's, or a clock change, is no eighth.
@@ -98,7 +99,7 @@ def judge_caps(row: Outbound, facts: Facts, client: Client, now: datetime) -> Ve
     return Verdict("wait", "cap", tomorrow)
 
 
-def has_room(row: Outbound, facts: Facts, client: Client, day: date, now: datetime) -> bool:
+def has_room(row: Outbound, facts: Facts, client: ShownClient, day: date, now: datetime) -> bool:
     """Return whether one more text fits today without going over a cap or taking a coming reminder's place."""
     client_id = client.id or 0
     begun = [local_date(at, client.time_zone) for at in facts.begun.get(client_id, [])]

@@ -11,7 +11,7 @@ from sqlmodel import col, select
 
 from reminders.core.schedule import at_local, local_date, next_inside_window, plan_on
 from reminders.flows import questions, say
-from reminders.store import clients, outbox
+from reminders.store import around, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, Outbound, Question
 
@@ -109,6 +109,8 @@ def asked_lately(tx: Tx, client: Client, kind: str, since: datetime) -> bool:
 
 def last_asked_on(tx: Tx, client: Client, kind: str) -> date | None:
     """Return her local date on which a question of a kind was asked last; one that waits to be sent counts as asked."""
+    if around.lacks(tx, "asked", client.id or 0):
+        return None
     last = tx.exec(LAST_ASKED, params={"client": client.id, "kind": kind}).first()
     return local_date(last, client.time_zone) if last else None
 

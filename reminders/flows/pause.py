@@ -7,7 +7,7 @@ from sqlmodel import col, select
 
 from reminders.core.schedule import WEEKDAYS, client_day, local_date
 from reminders.flows import plan, steps
-from reminders.store import outbox
+from reminders.store import around, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Pause
 
@@ -39,6 +39,8 @@ def end_named(said: str | int | None, today: date) -> date | None:
 
 def open_pause(tx: Tx, client_id: int, today: date) -> Pause | None:
     """Return the pause that runs or is still to come."""
+    if around.lacks(tx, "pause", client_id):
+        return None
     return tx.exec(OPEN, params={"client": client_id, "today": today}).first()
 
 

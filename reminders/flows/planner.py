@@ -5,19 +5,32 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
 
+from sqlalchemy import Date, bindparam
+from sqlalchemy import select as columns
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, next_day, parse_days
+from reminders.flows.facts import HELD, PAUSES
 from reminders.store import clients, slim
-from reminders.store.db import Tx
-from reminders.store.slim import AnyClient, SlimContact
+from reminders.store.db import Tx, ask
+from reminders.store.slim import IDS, AnyClient, SlimContact
 from reminders.store.tables import (
     ClientProgram,
     Clinic,
     ExerciseSession,
-    Hold,
     Pause,
-    Schedule,
+)
+
+# What every batch asks, made once.
+ENDS = (
+    columns(col(ClientProgram.client_id), col(ClientProgram.end_on))
+    .where(col(ClientProgram.client_id).in_(IDS))
+    .order_by(col(ClientProgram.number))  # the newest counts
+)
+TAKEN = columns(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
+    col(ExerciseSession.client_id).in_(IDS),
+    col(ExerciseSession.kind) == "planned",
+    col(ExerciseSession.on_date) >= bindparam("since", type_=Date()),
 )
 
 
@@ -71,29 +84,19 @@ def load(tx: Tx, batch: Sequence[AnyClient], since: date = date.min) -> Planner:
     ids = [client.id or 0 for client in batch]
     clinic_ids = {client.clinic_id for client in batch}
     plans: dict[int, list[Plan]] = {}
-    for row in tx.exec(select(Schedule).where(col(Schedule.client_id).in_(ids)).order_by(col(Schedule.from_on))):
+    for row in slim.schedules_of(tx, ids):
         plan = Plan(parse_days(row.days), row.time, row.time_zone, row.from_on)
         plans.setdefault(row.client_id, []).append(plan)
     contacts: dict[int, list[SlimContact]] = {}
     for contact in slim.contacts_of(tx, ids):
         contacts.setdefault(contact.client_id, []).append(contact)
     pauses: dict[int, list[Pause]] = {}
-    for pause in tx.exec(select(Pause).where(col(Pause.client_id).in_(ids), col(Pause.ended_at).is_(None))):
+    whose = {"ids": ids}
+    for pause in tx.exec(PAUSES, params=whose):
         pauses.setdefault(pause.client_id, []).append(pause)
-    held = tx.exec(select(Hold.client_id).where(col(Hold.client_id).in_(ids), col(Hold.ended_at).is_(None)))
-    ends: dict[int, date | None] = {}
-    versions = select(col(ClientProgram.client_id), col(ClientProgram.number), col(ClientProgram.end_on))
-    for client_id, _, end_on in sorted(
-        tx.exec(versions.where(col(ClientProgram.client_id).in_(ids))), key=lambda row: (row[0], row[1])
-    ):
-        ends[client_id] = end_on
-    taken = tx.exec(
-        select(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
-            col(ExerciseSession.client_id).in_(ids),
-            ExerciseSession.kind == "planned",
-            col(ExerciseSession.on_date) >= since,
-        )
-    )
+    held = ask(tx, HELD, whose).scalars()
+    ends: dict[int, date | None] = {row.client_id: row.end_on for row in ask(tx, ENDS, whose)}
+    taken = ask(tx, TAKEN, {**whose, "since": since})
     return Planner(
         {clinic.id or 0: clinic for clinic in tx.exec(select(Clinic).where(col(Clinic.id).in_(clinic_ids)))},
         plans,

@@ -10,8 +10,9 @@ from typing import Any
 from sqlalchemy import bindparam
 from sqlmodel import col, select
 
+from reminders.store import around
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Outbound, Question
+from reminders.store.tables import Client, ExerciseSession, Outbound, Question
 
 LAPSES_AFTER = timedelta(hours=24)
 SAME_REMINDER = timedelta(hours=1)  # a morning question stands inside a reminder that may be accepted a little later
@@ -35,12 +36,19 @@ def current(tx: Tx, address: str, client_ids: Sequence[int], now: datetime) -> Q
     One that is older than a day, or than a reminder sent since, is closed as lapsed.
     """
     found: Question | None = None
+    if none_open(tx, address, client_ids):
+        return None
     for question in tx.exec(OPEN, params={"address": address, "clients": list(client_ids)}):
         if found is not None or question.lapses_at <= now or reminded_since(tx, question):
             close(question, "lapsed", now)
         else:
             found = question
     return found
+
+
+def none_open(tx: Tx, address: str, client_ids: Sequence[int]) -> bool:
+    """Return whether surely no question is open on a phone or to these clients."""
+    return around.lacks_at(tx, "question", address) and all(around.lacks(tx, "question", one) for one in client_ids)
 
 
 def reminded_since(tx: Tx, question: Question) -> bool:
@@ -70,12 +78,9 @@ def ask(
     """Open a question; whatever was open for that client or phone is replaced."""
     client_id = client.id if client else None
     mine = [] if client_id is None else [client_id]
-    for other in tx.exec(
-        select(Question).where(
-            (col(Question.address) == address) | col(Question.client_id).in_(mine), col(Question.closed_at).is_(None)
-        )
-    ):
-        close(other, "replaced", now)
+    if not none_open(tx, address, mine):
+        for other in tx.exec(OPEN, params={"address": address, "clients": mine}):
+            close(other, "replaced", now)
     question = Question(
         client_id=client_id,
         address=address,
@@ -100,12 +105,14 @@ def close(question: Question, how: str, now: datetime, **details: Any) -> None:
 
 def close_all(tx: Tx, client_id: int, how: str, now: datetime) -> None:
     """Close every open question to a client."""
+    if around.lacks(tx, "question", client_id):
+        return
     for question in tx.exec(select(Question).where(Question.client_id == client_id, col(Question.closed_at).is_(None))):
         close(question, how, now)
 
 
-def asked_about(tx: Tx, session_id: int | None) -> frozenset[str]:
+def asked_about(tx: Tx, session: ExerciseSession | None) -> frozenset[str]:
     """Return the kinds of question already asked about a session."""
-    if session_id is None:
+    if session is None or around.lacks(tx, "asked", session.client_id):
         return frozenset()
-    return frozenset(tx.exec(KINDS_ASKED, params={"session": session_id}))
+    return frozenset(tx.exec(KINDS_ASKED, params={"session": session.id}))

@@ -14,7 +14,7 @@ from sqlmodel import col, select
 from reminders.core.channel import Inbound
 from reminders.flows import answers, choices, delivery_status, replies, say, staff_line, strangers, unverified
 from reminders.flows.understand import Heard, people_at, settle_whose
-from reminders.store import clients, inbox
+from reminders.store import around, clients, inbox
 from reminders.store.db import Database, Tx, lock_client
 from reminders.store.tables import Client, Clinic, Contact, InboundRow, Staff
 
@@ -119,7 +119,10 @@ def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
     people, is_sure = people_at(tx, row)
     for client_id in sorted(client.id or 0 for _, client in people):
         lock_client(tx, client_id)
-    row.is_verified = row.is_verified or (is_sure and bool(people))
+    if len(people) == 1:
+        around.look(tx, people[0][1].id or 0, row, row.kept_at - answers.MINUTE)
+    if is_sure and people and not row.is_verified:
+        row.is_verified = True
     if row.bounce_of:
         row.outcome = delivery_status.bounced(tx, row, now)
     elif (staff := staff_at(tx, row, people)) is not None:
@@ -127,7 +130,8 @@ def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
     else:
         heard = handle_person(tx, row, people, is_sure, now)
     row.handled_at = now
-    row.retry_at = None
+    if row.retry_at is not None:
+        row.retry_at = None
     tx.add(row)
     tx.flush()
     return heard
@@ -157,6 +161,7 @@ def handle_person(
     else:
         handle_known(tx, heard, is_sure)
     answers.flush(tx, heard)
+    heard.note_heard()
     row.outcome = heard.outcome
     row.reading = heard.reading.as_dict() if heard.outcome != "automatic" else None
     return heard

@@ -39,7 +39,7 @@ def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Si
         return
     situation = Situation(
         asked=situation.asked,
-        asked_before=questions.asked_about(tx, session.id if session else None),
+        asked_before=questions.asked_about(tx, session),
         awaits=session is not None and session.completed is None and session.state in ("planned", "reminded"),
         is_held=situation.is_held or warned,
         is_closed=situation.is_closed,

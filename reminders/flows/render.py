@@ -18,6 +18,7 @@ from reminders.core.segments import parts, plain
 from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, REPLY_TO, UNSUBSCRIBE, make_token
 from reminders.flows import riders
 from reminders.store import bulk
+from reminders.store.slim import ShownClient, ShownSession
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Outbound, Staff
 from reminders.texts import Texts
 from reminders.texts_exercises import exercise_words
@@ -69,10 +70,10 @@ class Scene:
 
     clinic: Clinic
     hours: Hours
-    client: Client | None = None
+    client: Client | ShownClient | None = None
     therapist: Staff | None = None
     staff: Staff | None = None
-    session: ExerciseSession | None = None
+    session: ExerciseSession | ShownSession | None = None
     program: ClientProgram | Version | None = None
     days: str = ""
     shares_phone: bool = False
@@ -114,7 +115,7 @@ def lines_shown(
     return letter, shown(items, language, compact)
 
 
-def is_to_show(session: ExerciseSession) -> bool:
+def is_to_show(session: ExerciseSession | ShownSession) -> bool:
     """Return whether a session's exercises are still to be written: once a reminder was accepted they stay."""
     return not session.items or session.state == "planned"
 

@@ -13,7 +13,7 @@ from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation,
 from reminders.core.schedule import client_day
 from reminders.flows import choices, consent, judge, pause, questions, recording, reports, say, wishes
 from reminders.flows.understand import Heard
-from reminders.store import clients
+from reminders.store import around, clients
 from reminders.store.db import Tx
 from reminders.store.tables import Client, InboundRow, Outbound
 
@@ -27,8 +27,7 @@ def handle(tx: Tx, heard: Heard) -> None:
     if client is None:
         handle_undecided(tx, heard)
         return
-    heard.row.client_id = client.id
-    clients.last_heard(client, heard.row.received_at)
+    heard.is_hers = True
     consent.confirm(heard)
     warned = judge_danger(tx, heard, client)
     if "death" in reading.concerns and reading.intent != "opt_out":
@@ -125,9 +124,17 @@ HEARD_BEFORE = (
 )
 
 
+def heard_before(tx: Tx, row: InboundRow) -> str | None:
+    """Return what became of the text that came from an address before this one."""
+    known = around.of(tx, row.address)
+    if known is not None:
+        return known.before
+    return tx.exec(HEARD_BEFORE, params={"address": row.address, "row": row.id}).first()
+
+
 def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situation:
     """Return what stands around a reply."""
-    last = tx.exec(HEARD_BEFORE, params={"address": heard.row.address, "row": heard.row.id}).first()
+    last = heard_before(tx, heard.row)
     wrote = client.staff_wrote_at
     return Situation(
         asked=heard.question.kind if heard.question else None,

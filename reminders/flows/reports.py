@@ -3,10 +3,12 @@
 Reports add; nothing is overwritten. What the report means clinically is flows/judge, what is answered flows/replies.
 """
 
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import bindparam
+from sqlalchemy import Row, bindparam
+from sqlalchemy import select as columns
 from sqlmodel import col, func, select
 
 from reminders.core.attribution import Place, named_day, place
@@ -18,13 +20,19 @@ from reminders.store import outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Question, Report
 
+UNWRITTEN = 2**62  # stands for the number of a report that is written last
 FLOOD = 30  # no person reports one session more often
 
 # What every report asks, made once.
 REPORTS_OF = (
     select(Report).where(col(Report.session_id) == bindparam("session")).order_by(col(Report.at), col(Report.id))
 )
-FIRST_REPORTS = REPORTS_OF.limit(FLOOD + 1)
+FIRST_REPORTS = (
+    columns(*(col(getattr(Report, name)) for name in ("id", "at", "reading", "replaces", "by", "is_settling")))
+    .where(col(Report.session_id) == bindparam("session"))
+    .order_by(col(Report.at), col(Report.id))
+    .limit(FLOOD + 1)
+)
 SOME_REPORTS = select(Report.id).where(col(Report.session_id) == bindparam("session")).limit(FLOOD + 1)
 
 
@@ -125,10 +133,13 @@ def keep_report(
         inbound_id=row.id,
         body_part=reading.where or "",
     )
-    tx.add(report)
-    tx.flush()
     if session is not None and not settles:
-        revalue(tx, client, session, heard.now, report)
+        before = first_stated(tx, session)
+        tx.add(report)
+        revalue(tx, client, session, heard.now, value_with(tx, session, before, report))
+    else:
+        tx.add(report)
+        tx.flush()
     return report
 
 
@@ -152,8 +163,8 @@ def stated(tx: Tx, session_id: int | None) -> list[Stated]:
     return [stated_in(one) for one in rows_of(tx, session_id)]
 
 
-def stated_in(report: Report) -> Stated:
-    """Return what one report states."""
+def stated_in(report: Report | Row[Any]) -> Stated:
+    """Return what one report, or these columns of it, states."""
     is_staff = "@" in report.by
     return Stated(report.id or 0, report.at, report.reading, report.replaces, is_staff, report.is_settling)
 
@@ -163,43 +174,49 @@ def is_flood(tx: Tx, session_id: int | None) -> bool:
     return len(tx.exec(SOME_REPORTS, params={"session": session_id}).all()) > FLOOD
 
 
-def value_of(tx: Tx, session: ExerciseSession, newest: Report | None) -> SessionValue:
-    """Return a session's value from its reports in order.
+def first_stated(tx: Tx, session: ExerciseSession) -> list[Stated]:
+    """Return what the first reports of a session state, one more of them than a person sends."""
+    return [stated_in(one) for one in tx.connection().execute(FIRST_REPORTS, {"session": session.id})]
+
+
+def value_with(tx: Tx, session: ExerciseSession, before: list[Stated], newest: Report) -> SessionValue:
+    """Return a session's value from its reports in order, the newest not written yet.
 
     In a flood the newest report, when it is plain, is added to the value so far: the same, without reading all again.
     """
-    if newest is None or newest.replaces is not None:
-        return session_value(stated(tx, session.id))
-    first = list(tx.exec(FIRST_REPORTS, params={"session": session.id}))
-    if len(first) <= FLOOD:
-        return session_value([stated_in(one) for one in first])
+    if len(before) > FLOOD:
+        if newest.replaces is not None or not comes_last(tx, session, newest):
+            tx.flush()
+            return session_value(stated(tx, session.id))
+        value = SessionValue(
+            session.completed, session.sets, session.reps, session.pain, session.pain_before, session.pain_after
+        )
+        before = [so_far(value, newest.at)]
+    return session_value([*before, replace(stated_in(newest), id=UNWRITTEN)])
+
+
+def comes_last(tx: Tx, session: ExerciseSession, newest: Report) -> bool:
+    """Return whether a report that is not written yet comes after all others, none of them by staff."""
     others = select(func.max(Report.at), func.count().filter(col(Report.by).contains("@"))).where(
-        col(Report.session_id) == session.id, col(Report.id) != newest.id
+        col(Report.session_id) == session.id
     )
-    latest, by_staff = tx.exec(others).one()
-    if by_staff or latest is None or latest > newest.at:
-        return session_value(stated(tx, session.id))
-    before = SessionValue(
-        session.completed, session.sets, session.reps, session.pain, session.pain_before, session.pain_after
-    )
-    return session_value([so_far(before, latest), Stated(newest.id or 0, newest.at, newest.reading)])
+    with tx.no_autoflush:
+        latest, by_staff = tx.exec(others).one()
+    return not by_staff and latest is not None and latest <= newest.at
 
 
 def revalue(
-    tx: Tx, client: Client, session: ExerciseSession, now: datetime, newest: Report | None = None
+    tx: Tx, client: Client, session: ExerciseSession, now: datetime, value: SessionValue | None = None
 ) -> SessionValue:
-    """Work out a session's value from its reports in order, and what follows for its reminder and the next session."""
-    value = value_of(tx, session, newest)
+    """Give a session its value, by default from its reports in order, and do what follows for reminder and next one."""
+    value = value or session_value(stated(tx, session.id))
     session.completed, session.sets, session.reps = value.completed, value.sets, value.reps
     session.pain, session.pain_before, session.pain_after = value.pain, value.before, value.after
-    if value.state is None:
-        tx.flush()
-        return value
     was_ahead = session.state == "planned" and session.queued_at is None
-    if session.state != value.state:
+    if value.state is not None and session.state != value.state:
         session.state, session.settled_at = value.state, now
     tx.flush()
-    if session.kind == "planned":
+    if value.state is not None and session.kind == "planned":
         outbox.withdraw(
             tx, now, "reported", client_id=client.id or 0, kinds=("reminder", "evening"), session_id=session.id
         )

@@ -5,7 +5,8 @@ from typing import Any, Protocol
 
 from reminders.flows import explain, questions
 from reminders.store.db import Tx
-from reminders.store.tables import Client, ExerciseSession, Outbound
+from reminders.store.slim import ShownClient
+from reminders.store.tables import Client, Outbound
 
 # In every message it would stop being read: monthly is common practice, no source.
 EMERGENCY_DAYS = 28
@@ -19,7 +20,7 @@ class Day(Protocol):
         """Return its local date."""
 
 
-def riding(client: Client | None, session: ExerciseSession | None, language: str, emergency: str) -> dict[str, str]:
+def riding(client: Client | ShownClient | None, session: Day | None, language: str, emergency: str) -> dict[str, str]:
     """Return the sentences that a reminder carries: `morning` and `news`, empty where there is none."""
     if client is None or session is None:
         return {"morning": "", "news": ""}

@@ -11,7 +11,7 @@ from sqlmodel import col, select
 from reminders.core.attribution import words_of
 from reminders.core.scope import STOP_WORDS
 from reminders.flows import alert, say
-from reminders.store import clients, outbox
+from reminders.store import around, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Clinic, InboundRow, Outbound, Staff
 
@@ -28,7 +28,7 @@ STAFF_AT = (
 
 def staff_at(tx: Tx, row: InboundRow) -> Staff | None:
     """Return the staff member whose mobile number a text came from."""
-    if row.source not in ("sms", "command"):
+    if row.source not in ("sms", "command") or around.lacks_at(tx, "staff", row.address):
         return None
     return tx.exec(STAFF_AT, params={"address": row.address}).first()
 

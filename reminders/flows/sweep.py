@@ -13,7 +13,7 @@ from reminders.core.rules.history import CLOSED_STATES
 from reminders.core.rules.missed import Silence, missed_running
 from reminders.core.schedule import client_day, local_date
 from reminders.flows import alert, inquire, pause, review_at, watch
-from reminders.store import clients, histories
+from reminders.store import around, clients, histories
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, ExerciseSession, Flag, Hold, Outbound, Pause
 
@@ -150,9 +150,11 @@ def counts_from(tx: Tx, client: Client, now: datetime) -> date:
 
 def report_arrived(tx: Tx, client: Client, session: ExerciseSession, now: datetime) -> None:
     """Let a report close missed and quiet alerts, and end what silence had brought: weekly reminders, the pause."""
-    for one in tx.exec(QUIET_ALERTS, params={"client": client.id}):
-        alert.close_by_report(tx, one, now)
-    client.weekly_only = False
+    if not around.lacks(tx, "alert", client.id or 0):
+        for one in tx.exec(QUIET_ALERTS, params={"client": client.id}):
+            alert.close_by_report(tx, one, now)
+    if client.weekly_only:
+        client.weekly_only = False
     there = pause.open_pause(tx, client.id or 0, local_date(now, client.time_zone))
     if there is not None and there.reason == "quiet":
         pause.end(tx, client, "report", now)

@@ -37,11 +37,14 @@ ITEMS = (
     .order_by(col(ExerciseSession.on_date).desc())
     .limit(LATE_REPORT_DAYS)
 )
-RECENT = select(col(ExerciseSession.id), col(ExerciseSession.on_date), col(ExerciseSession.state)).where(
-    col(ExerciseSession.client_id) == bindparam("client"),
-    col(ExerciseSession.kind) == "planned",
-    col(ExerciseSession.on_date) >= bindparam("since", type_=Date()),
-    col(ExerciseSession.on_date) <= TODAY,
+WEEK = (
+    select(ExerciseSession)
+    .where(
+        col(ExerciseSession.client_id) == bindparam("client"),
+        col(ExerciseSession.on_date) >= bindparam("since", type_=Date()),
+        col(ExerciseSession.on_date) <= TODAY,
+    )
+    .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id))
 )
 
 
@@ -70,6 +73,17 @@ class Heard:
     why: dict[str, Any] = field(default_factory=dict)
     parts: list[Part] = field(default_factory=list)
     outcome: str = ""
+    is_hers: bool = False  # it is known whose it is
+    is_sure: bool = False  # and it says that the address is still hers
+
+    def note_heard(self) -> None:
+        """Note that she was heard, and from where: written last, with everything else that changes on these rows."""
+        if self.client is None or not self.is_hers:
+            return
+        self.row.client_id = self.client.id
+        clients.last_heard(self.client, self.row.received_at)
+        if self.is_sure and self.contact is not None:
+            self.contact.last_sure_at = self.row.received_at
 
     @property
     def contact(self) -> Contact | None:
@@ -205,7 +219,9 @@ def sent_to(tx: Tx, address: str) -> str:
 
 def exercises_for(tx: Tx, client: Client, today: date) -> tuple[SessionExercise, ...]:
     """Return the exercises that a reply is likely to speak of: today's as shown, else the latest that were shown."""
-    shown = next((items for items in tx.exec(ITEMS, params={"client": client.id, "today": today}) if items), [])
+    shown = next((one.items for one in week_of(tx, client, today) if one.items), None)
+    if shown is None:
+        shown = next((items for items in tx.exec(ITEMS, params={"client": client.id, "today": today}) if items), [])
     return tuple(exercise_of(item) for item in shown)
 
 
@@ -274,9 +290,21 @@ def reported_lately(tx: Tx, everyone: Sequence[Client], now: datetime) -> set[in
 
 def recent_sessions(tx: Tx, client: Client, today: date) -> list[KnownSession]:
     """Return a client's program sessions of the last 7 days up to today."""
-    since = today - timedelta(days=LATE_REPORT_DAYS)
-    found = tx.exec(RECENT, params={"client": client.id, "since": since, "today": today})
-    return [KnownSession(session_id or 0, on, state) for session_id, on, state in found]
+    week = [one for one in week_of(tx, client, today) if one.kind == "planned"]
+    return [KnownSession(one.id or 0, one.on_date, one.state) for one in week]
+
+
+def week_of(tx: Tx, client: Client, today: date) -> list[ExerciseSession]:
+    """Return a client's sessions of the last 7 days up to today, newest first; a transaction asks but once.
+
+    She is locked and planned no session of the past meanwhile, so the rows stay the same, and their values are those
+    that this transaction gave them.
+    """
+    weeks: dict[tuple[int | None, date], list[ExerciseSession]] = tx.info.setdefault("weeks", {})
+    if (client.id, today) not in weeks:
+        since = today - timedelta(days=LATE_REPORT_DAYS)
+        weeks[client.id, today] = list(tx.exec(WEEK, params={"client": client.id, "since": since, "today": today}))
+    return weeks[client.id, today]
 
 
 def next_said(tx: Tx, client: Client) -> str:

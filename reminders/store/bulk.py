@@ -3,17 +3,33 @@
 What a row means, and writing one alone, is in outbox.py and in the flows; nothing is decided here.
 """
 
+import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Row, Table, bindparam, insert, inspect, select, update
+from sqlalchemy import (
+    ColumnElement,
+    Row,
+    Table,
+    bindparam,
+    false,
+    insert,
+    inspect,
+    literal_column,
+    null,
+    select,
+    true,
+    update,
+)
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlmodel import SQLModel, col
 
 from reminders.core.kinds import kind_of
+from reminders.store.around import note_added
 from reminders.store.db import Tx, is_postgres
+from reminders.store.slim import ShownSession
 from reminders.store.tables import Attempt, Client, Contact, ExerciseSession, Outbound
 
 Values = dict[str, Any]
@@ -36,10 +52,16 @@ def table_of(row: type[SQLModel]) -> Table:
 
 
 OUTBOUND, ATTEMPT, SESSION = table_of(Outbound), table_of(Attempt), table_of(ExerciseSession)
-EMPTY_MESSAGE = Outbound(
-    key="", clinic_id=0, kind="", channel="", to="", due_at=SOME_DAY, created_at=SOME_DAY
-).model_dump(exclude={"id"})
-EMPTY_SESSION = ExerciseSession(client_id=0, on_date=SOME_DAY.date(), due_at=SOME_DAY).model_dump(exclude={"id"})
+# What a message has when it is written; the rest comes with its claim and what becomes of it.
+BORN = (
+    "key", "clinic_id", "client_id", "staff_id", "contact_id", "session_id", "alert_id", "inbound_id", "kind",
+    "channel", "to", "language", "template", "details", "priority", "order_full", "is_answer", "due_at", "expires_at",
+    "window_from", "window_until", "time_zone", "created_at",
+)  # fmt: skip
+PLANNED = ("client_id", "on_date", "due_at")
+BLANK_MESSAGE = Outbound(key="", clinic_id=0, kind="", channel="", to="", due_at=SOME_DAY, created_at=SOME_DAY)
+BLANK_SESSION = ExerciseSession(client_id=0, on_date=SOME_DAY.date(), due_at=SOME_DAY)
+EMPTY_MESSAGE = BLANK_MESSAGE.model_dump(include=set(BORN))
 
 
 def setting(table: Table, **names: str) -> Any:
@@ -57,20 +79,40 @@ SHOWN = setting(SESSION, list_letter="letter", program_id="program", rung="place
 REMINDED = setting(SESSION, state="new_state", reminded_at="at", settled_at="none")
 
 
-def unless_there(table: Table, *names: str) -> dict[bool, Any]:
+def constant(value: Any) -> ColumnElement[Any]:
+    """Return a value that every row of an INSERT shares as a part of its text: it is not bound a row at a time."""
+    if value is None:
+        return null()
+    if isinstance(value, bool):
+        return true() if value else false()
+    return literal_column(str(value) if isinstance(value, int) else "'" + (value or "") + "'")
+
+
+def born(blank: SQLModel, names: Sequence[str]) -> Values:
+    """Return what an INSERT gives each column: the named ones a row's own value, the others their blank's."""
+    rest = {
+        name: constant(json.dumps(value) if isinstance(value, dict | list) else value)
+        for name, value in blank.model_dump(exclude={"id", *names}).items()
+    }
+    return {**rest, **{name: bindparam(name) for name in names}}
+
+
+def unless_there(table: Table, *names: str, values: Values | None = None) -> dict[bool, Any]:
     """Return, by whether the database is PostgreSQL, the INSERT that leaves a known row alone; made once."""
+    made = {dialect is postgresql: dialect.insert(table) for dialect in (postgresql, sqlite)}
     return {
-        dialect is postgresql: dialect.insert(table).on_conflict_do_nothing(index_elements=names)
-        for dialect in (postgresql, sqlite)
+        is_theirs: (one.values(values) if values else one).on_conflict_do_nothing(index_elements=names)
+        for is_theirs, one in made.items()
     }
 
 
-QUEUE = unless_there(OUTBOUND, "key")
+QUEUE = unless_there(OUTBOUND, "key", values=born(BLANK_MESSAGE, BORN))
+PLAN = insert(SESSION).values(born(BLANK_SESSION, PLANNED))
 QUEUE_ONE = {is_theirs: statement.returning(OUTBOUND.c.id) for is_theirs, statement in QUEUE.items()}
 
 
 def message(kind: str, **values: Any) -> Values:
-    """Return the values of a message of a kind, with what its kind asks for."""
+    """Return what a message of a kind has when it is written, with what its kind asks for."""
     rules = kind_of(kind)
     expires_at = values.get("expires_at")
     if expires_at is None and rules.expires_minutes:
@@ -89,20 +131,22 @@ def message(kind: str, **values: Any) -> Values:
 def queue(tx: Tx, messages: Sequence[Values]) -> None:
     """Write messages to be sent; keys already there are left alone."""
     if messages:
+        note_added(tx, "waiting")
         tx.connection().execute(QUEUE[is_postgres(tx)], list(messages))
 
 
 def queue_one(tx: Tx, values: Values) -> int | None:
     """Write one message to be sent; return its id, None when its key is there already."""
+    note_added(tx, "waiting")
     found: int | None = tx.connection().execute(QUEUE_ONE[is_postgres(tx)], values).scalar_one_or_none()
     return found
 
 
 def plan_sessions(tx: Tx, days: Iterable[tuple[int, date, datetime]]) -> None:
     """Write planned sessions: client, local date, due instant."""
-    rows = [{**EMPTY_SESSION, "client_id": who, "on_date": day, "due_at": due_at} for who, day, due_at in days]
+    rows = [dict(zip(PLANNED, one, strict=True)) for one in days]
     if rows:
-        tx.connection().execute(insert(SESSION), rows)
+        tx.connection().execute(PLAN, rows)
 
 
 def mark_queued(tx: Tx, sessions: Sequence[Values]) -> None:
@@ -111,7 +155,7 @@ def mark_queued(tx: Tx, sessions: Sequence[Values]) -> None:
         tx.connection().execute(QUEUED, list(sessions))
 
 
-def put(row: SQLModel, **values: Any) -> None:
+def put(row: object, **values: Any) -> None:
     """Set values on a row that this module writes; nothing else notices that they changed."""
     row.__dict__.update(values)
 
@@ -160,7 +204,7 @@ def write_words(tx: Tx, rows: Sequence[Outbound]) -> None:
             connection.execute(statement, words)
 
 
-def write_shown(tx: Tx, sessions: Iterable[ExerciseSession]) -> None:
+def write_shown(tx: Tx, sessions: Iterable[ExerciseSession | ShownSession]) -> None:
     """Write what the reminders of sessions show."""
     rows = [
         {

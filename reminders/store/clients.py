@@ -9,6 +9,7 @@ from sqlmodel import col, select
 
 from reminders.core.hours import Hours, parse_hours
 from reminders.core.schedule import Plan, parse_days, parse_window
+from reminders.store import around
 from reminders.store.db import Tx
 from reminders.store.slim import AnyClient, AnyContact, SlimContact
 from reminders.store.tables import Client, ClientProgram, Clinic, Contact, Hold, Pause, Schedule, Staff
@@ -37,8 +38,10 @@ PROGRAMS = (
     .order_by(col(ClientProgram.number).desc())
 )
 CLIENTS_AT = (
-    select(Contact, Client)
+    select(Contact, Client, Clinic, Staff)
     .join(Client, col(Contact.client_id) == col(Client.id))
+    .join(Clinic, col(Client.clinic_id) == col(Clinic.id))
+    .join(Staff, col(Client.therapist_id) == col(Staff.id))
     .where(col(Contact.address) == bindparam("address"))
     .order_by(col(Client.id))
 )
@@ -103,11 +106,15 @@ def open_contacts(contacts: Sequence[Some]) -> list[Some]:
 
 def open_hold(tx: Tx, client_id: int) -> Hold | None:
     """Return the hold that stops a client, if there is one."""
+    if around.lacks(tx, "hold", client_id):
+        return None
     return tx.exec(OPEN_HOLDS, params={"client": client_id}).first()
 
 
 def pause_on(tx: Tx, client_id: int, day: date) -> Pause | None:
     """Return the pause that covers a local date."""
+    if around.lacks(tx, "pause", client_id):
+        return None
     return tx.exec(PAUSES_ON, params={"client": client_id, "day": day}).first()
 
 
@@ -156,8 +163,10 @@ def on_leave(staff: Staff, day: date) -> bool:
 
 
 def clients_at(tx: Tx, address: str) -> list[tuple[Contact, Client]]:
-    """Return every client whose contact an address is."""
-    return list(tx.exec(CLIENTS_AT, params={"address": address}))
+    """Return every client whose contact an address is; the transaction keeps their clinics and therapists at hand."""
+    found = list(tx.exec(CLIENTS_AT, params={"address": address}))
+    tx.info.setdefault("at hand", []).extend(found)
+    return [(contact, client) for contact, client, _, _ in found]
 
 
 def last_heard(client: Client, now: datetime) -> None:

@@ -12,13 +12,13 @@ from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
 from typing import Any, Protocol
 
-from sqlalchemy import Engine, TextClause, create_engine, event, text
+from sqlalchemy import CursorResult, Engine, TextClause, create_engine, event, text
 from sqlalchemy.engine import make_url
 from sqlmodel import Session as Tx
 
 from reminders.errors import BadInput
 
-__all__ = ["Database", "Tx", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
+__all__ = ["Database", "Tx", "ask", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
 
 LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
 LOCK_FREE_CLIENTS = text("SELECT id FROM client WHERE id = ANY(:ids) ORDER BY id FOR NO KEY UPDATE SKIP LOCKED")
@@ -146,6 +146,16 @@ class Database:
             self.lookers.pop().close()
         self.own = threading.local()
         self.engine.dispose()
+
+
+def ask(tx: Tx, question: Any, values: Mapping[str, Any] | None = None) -> CursorResult[*tuple[Any, ...]]:
+    """Return the rows of a question for plain columns, less dear than one for entities.
+
+    What the transaction has changed is written first, as it is for entities.
+    """
+    if tx.autoflush:
+        tx.flush()
+    return tx.connection().execute(question, values or {})
 
 
 def is_postgres(tx: Tx) -> bool:

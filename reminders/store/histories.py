@@ -15,7 +15,8 @@ from reminders.core.levels import Levels, merged
 from reminders.core.rules.history import History, Morning, SessionFact
 from reminders.core.schedule import client_day
 from reminders.core.usual import UsualFacts
-from reminders.store.db import Tx
+from reminders.store import around
+from reminders.store.db import Tx, ask
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Precaution, Report, Staff
 
 # The rules look back ten ratings and a few weeks; more sessions than these change nothing.
@@ -33,11 +34,13 @@ SEEN = (
     col(ExerciseSession.rung),
     col(ExerciseSession.program_id),
     col(ExerciseSession.is_easy),
+    col(ClientProgram.rung_since_on),
 )
 
 # What every report and review asks, made once.
 SESSIONS = (
     columns(*SEEN)
+    .outerjoin(ClientProgram, col(ClientProgram.id) == col(ExerciseSession.program_id))
     .where(col(ExerciseSession.client_id) == bindparam("client"), col(ExerciseSession.state) != "planned")
     .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
 )
@@ -50,9 +53,6 @@ MORNINGS = (
     .where(col(Report.client_id) == bindparam("client"), col(Report.is_settling).is_(True))
     .order_by(col(Report.at), col(Report.id))
 )
-RUNG_DAYS = columns(col(ClientProgram.id), col(ClientProgram.rung_since_on)).where(
-    col(ClientProgram.client_id) == bindparam("client")
-)
 
 
 def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) -> Levels:
@@ -63,11 +63,11 @@ def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) ->
 def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> History:
     """Return a client's history, the newest sessions only unless `most` is None."""
     statement = NEWEST_SESSIONS if most == SESSIONS_SEEN else SESSIONS.limit(most) if most else SESSIONS
-    rows = list(tx.execute(statement, {"client": client.id}))
+    rows: list[Row[Any]] = list(ask(tx, statement, {"client": client.id}))
     mornings = mornings_of(tx, client, {row.id or 0 for row in rows})
-    rungs = rung_days(tx, client)
-    facts = [session_fact(row, rungs, mornings.get(row.id or 0, ())) for row in rows]
-    precautions = tx.exec(PRECAUTIONS, params={"client": client.id})
+    facts = [session_fact(row, mornings.get(row.id or 0, ())) for row in rows]
+    is_free = around.lacks(tx, "precaution", client.id or 0)
+    precautions = () if is_free else tx.exec(PRECAUTIONS, params={"client": client.id})
     return History(
         sessions=tuple(sorted(facts, key=lambda one: (one.on, one.id))),
         usual_facts=UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on),
@@ -77,7 +77,7 @@ def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> H
     )
 
 
-def session_fact(row: Row[Any], rungs: dict[int, date], mornings: Iterable[Morning]) -> SessionFact:
+def session_fact(row: Row[Any], mornings: Iterable[Morning]) -> SessionFact:
     """Return one session as the rules see it."""
     return SessionFact(
         id=row.id or 0,
@@ -88,7 +88,7 @@ def session_fact(row: Row[Any], rungs: dict[int, date], mornings: Iterable[Morni
         after=row.pain_after,
         reps=row.reps,
         rung=row.rung,
-        rung_on=rungs.get(row.program_id or 0, date.min),
+        rung_on=row.rung_since_on or date.min,
         is_extra=row.kind == "extra",
         is_easy=row.is_easy,
         mornings=tuple(mornings),
@@ -97,7 +97,9 @@ def session_fact(row: Row[Any], rungs: dict[int, date], mornings: Iterable[Morni
 
 def mornings_of(tx: Tx, client: Client, session_ids: Collection[int]) -> dict[int, list[Morning]]:
     """Return the morning ratings by session; one that a later report corrects is left out."""
-    told = tx.execute(MORNINGS, {"client": client.id})
+    if around.lacks(tx, "morning", client.id or 0):
+        return {}
+    told = ask(tx, MORNINGS, {"client": client.id})
     reports = [report for report in told if report.session_id in session_ids]
     replaced = {report.replaces for report in reports if report.replaces is not None}
     found: dict[int, list[Morning]] = {}
@@ -109,8 +111,3 @@ def mornings_of(tx: Tx, client: Client, session_ids: Collection[int]) -> dict[in
         morning = Morning(client_day(report.at, client.time_zone), int(pain), is_new)
         found.setdefault(report.session_id or 0, []).append(morning)
     return found
-
-
-def rung_days(tx: Tx, client: Client) -> dict[int, date]:
-    """Return, by program version, the local date from which its dose counted."""
-    return {row.id: row.rung_since_on for row in tx.execute(RUNG_DAYS, {"client": client.id})}

@@ -40,22 +40,25 @@ class Changes:
 
 def watch(tx: Tx) -> Changes:
     """Return what a transaction writes from here on, filled in at each of its flushes."""
-    seen = Changes()
-
-    def after_flush(session: Any, _context: Any) -> None:
-        for row in session.new:
-            for kind, rows in ((ConsentEvent, seen.consents), (Hold, seen.holds), (Alert, seen.alerts)):
-                if isinstance(row, kind):
-                    rows.append(row)  # type: ignore[arg-type]
-        for row in session.dirty:
-            if isinstance(row, Hold) and changed(row, "ended_at"):
-                seen.ended.append(row)
-            elif isinstance(row, Client) and (changed(row, "died_on") or changed(row, "closed_at")):
-                seen.clients.append(row)
-
-    event.listen(tx, "after_flush", after_flush)
-    tx.info["journal"] = seen
+    seen: Changes = tx.info.setdefault("journal", Changes())
     return seen
+
+
+@event.listens_for(Tx, "after_flush")
+def note_flush(tx: Any, _context: Any) -> None:
+    """Note what a watched transaction writes, at each of its flushes."""
+    seen: Changes | None = tx.info.get("journal")
+    if seen is None:
+        return
+    for row in tx.new:
+        for kind, rows in ((ConsentEvent, seen.consents), (Hold, seen.holds), (Alert, seen.alerts)):
+            if isinstance(row, kind):
+                rows.append(row)  # type: ignore[arg-type]
+    for row in tx.dirty:
+        if isinstance(row, Hold) and changed(row, "ended_at"):
+            seen.ended.append(row)
+        elif isinstance(row, Client) and (changed(row, "died_on") or changed(row, "closed_at")):
+            seen.clients.append(row)
 
 
 def changed(row: Any, name: str) -> bool:

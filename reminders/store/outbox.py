@@ -6,10 +6,11 @@ from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import Table, bindparam, func, or_, update
+from sqlalchemy import select as columns
 from sqlmodel import col, select
 
-from reminders.store import bulk
-from reminders.store.db import Tx, lock_clients
+from reminders.store import around, bulk
+from reminders.store.db import Tx, ask, lock_clients
 from reminders.store.tables import Attempt, ExerciseSession, Outbound
 
 TABLE: Table = Outbound.__table__  # type: ignore[attr-defined]
@@ -21,6 +22,14 @@ END_ATTEMPT = (
 )
 SENT_STATES = ("accepted", "delivered")
 UNDER_WAY = ("claimed", "unknown")
+
+BEGUN = columns(col(Outbound.client_id), col(Outbound.claimed_at)).where(
+    col(Outbound.client_id).in_(bindparam("ids", expanding=True)),
+    col(Outbound.channel) == "sms",
+    col(Outbound.order_full) > 0,
+    col(Outbound.state).in_(SENT_STATES + UNDER_WAY),
+    col(Outbound.claimed_at) > bindparam("since"),
+)
 
 
 def reminder_key(client_id: int, on_date: date, contact_id: int) -> str:
@@ -80,7 +89,7 @@ def staff_key(kind: str, staff_id: int, cause: str) -> str:
 
 def queue(tx: Tx, row: Outbound) -> int | None:
     """Write one message to be sent; return its id, or None when its key was there already."""
-    values = bulk.message(**row.model_dump(exclude={"id"}))
+    values = bulk.message(**row.model_dump(include=set(bulk.BORN)))
     row.priority, row.order_full, row.is_answer = values["priority"], values["order_full"], values["is_answer"]
     row.expires_at = values["expires_at"]
     row.id = bulk.queue_one(tx, values)
@@ -92,6 +101,8 @@ def withdraw(
 ) -> int:
     """Take back a client's waiting messages, all or of some kinds or one session; return how many."""
     tx.flush()
+    if around.lacks(tx, "waiting", client_id):
+        return 0
     for row in [one for one in tx.identity_map.values() if isinstance(one, Outbound)]:
         tx.expire(row)  # what this transaction has read of the outbox is read again
     asked = {"whose": client_id, "session": session_id, "reason": why, "at": now}
@@ -163,14 +174,8 @@ def next_due_at(tx: Tx) -> datetime | None:
 
 def begun_since(tx: Tx, client_ids: Sequence[int], since: datetime) -> list[tuple[int, datetime]]:
     """Return (client, instant) of every service-begun text that was or may have been handed over since an instant."""
-    statement = select(Outbound.client_id, Outbound.claimed_at).where(
-        col(Outbound.client_id).in_(client_ids),
-        col(Outbound.channel) == "sms",
-        col(Outbound.order_full) > 0,
-        col(Outbound.state).in_(SENT_STATES + UNDER_WAY),
-        col(Outbound.claimed_at) > since,
-    )
-    return [(client_id, at) for client_id, at in tx.exec(statement) if client_id is not None and at is not None]
+    found = ask(tx, BEGUN, {"ids": client_ids, "since": since})
+    return [(client_id, at) for client_id, at in found if client_id is not None and at is not None]
 
 
 def receipts_held(tx: Tx, to: str) -> frozenset[str]:

@@ -1,18 +1,21 @@
-"""Clients, addresses and sessions as far as planning looks at them: a crowd's rows are wide, and making whole ones of
-thousands in one minute costs more than planning them.
+"""Clients, addresses, days and sessions as far as planning and claiming look at them: a crowd's rows are wide, and
+making whole ones of thousands in one minute costs more than planning them.
 
 They are read, never written; what must change is fetched whole.
 """
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, fields
 from datetime import date, datetime
+from typing import Any
 
-from sqlalchemy import select
+from sqlalchemy import bindparam, select
 from sqlmodel import col
 
-from reminders.store.db import Tx
-from reminders.store.tables import Client, Contact, ExerciseSession
+from reminders.store.db import Tx, ask
+from reminders.store.tables import Client, Contact, ExerciseSession, Schedule
+
+IDS: Any = bindparam("ids", expanding=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,34 +56,113 @@ class SlimContact:
     reminders_unconfirmed: int
 
 
+@dataclass(frozen=True, slots=True)
+class SlimSchedule:
+    """Days and hour of a client from a date on."""
+
+    client_id: int
+    from_on: date
+    days: str
+    time: str
+    time_zone: str
+
+
+@dataclass(slots=True)
+class ShownClient:
+    """A client, as far as judging and rendering a message to her look at her."""
+
+    id: int
+    clinic_id: int
+    name: str
+    state: str
+    therapist_id: int
+    language: str
+    time_zone: str
+    channel: str
+    window: str
+    compact_doses: bool
+    next_session_easy: bool
+    easy_sessions_left: int
+    easy_until_alert_closed: bool
+    news: dict[str, Any]
+    morning_on: date | None
+    morning_session_id: int | None
+    emergency_told_on: date | None
+    active_on: date | None
+
+
+@dataclass
+class ShownSession:
+    """A session, as far as judging and rendering a message about it look at it, and what its reminder shows."""
+
+    id: int
+    client_id: int
+    on_date: date
+    state: str
+    completed: str | None
+    is_easy: bool
+    items: list[dict[str, Any]]
+    list_letter: str
+    program_id: int | None
+    rung: int
+
+
 AnyClient = Client | SlimClient
 AnyContact = Contact | SlimContact
 
-OF_SESSION = [getattr(ExerciseSession, name) for name in SlimSession.__slots__]
-OF_CLIENT = [getattr(Client, name) for name in SlimClient.__slots__]
-OF_CONTACT = [getattr(Contact, name) for name in SlimContact.__slots__]
+
+def columns_of(table: type, shape: type) -> list[Any]:
+    """Return the columns of a table that a shape names, in its order."""
+    return [getattr(table, one.name) for one in fields(shape)]
+
+
+OF_SESSION, OF_CLIENT = columns_of(ExerciseSession, SlimSession), columns_of(Client, SlimClient)
+# What every batch asks, made once.
+DUE = (
+    select(*OF_SESSION, *OF_CLIENT)
+    .join(Client, col(ExerciseSession.client_id) == col(Client.id))
+    .where(
+        col(ExerciseSession.state) == "planned",
+        col(ExerciseSession.queued_at).is_(None),
+        col(ExerciseSession.due_at) <= bindparam("now"),
+    )
+    .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
+    .limit(bindparam("most"))
+    .with_for_update(of=[ExerciseSession, Client], skip_locked=True, key_share=True)
+)
+CONTACTS = select(*columns_of(Contact, SlimContact)).where(col(Contact.client_id).in_(IDS)).order_by(col(Contact.id))
+SCHEDULES = (
+    select(*columns_of(Schedule, SlimSchedule)).where(col(Schedule.client_id).in_(IDS)).order_by(col(Schedule.from_on))
+)
+CLIENTS = select(*columns_of(Client, ShownClient)).where(col(Client.id).in_(IDS))
+SESSIONS = select(*columns_of(ExerciseSession, ShownSession)).where(col(ExerciseSession.id).in_(IDS))
 
 
 def due_sessions(tx: Tx, now: datetime, limit: int) -> list[tuple[SlimSession, SlimClient]]:
     """Return planned sessions whose hour has come, with their clients, locked against other workers on PostgreSQL."""
-    statement = (
-        select(*OF_SESSION, *OF_CLIENT)
-        .join(Client, col(ExerciseSession.client_id) == col(Client.id))
-        .where(
-            col(ExerciseSession.state) == "planned",
-            col(ExerciseSession.queued_at).is_(None),
-            col(ExerciseSession.due_at) <= now,
-        )
-        .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
-        .limit(limit)
-        .with_for_update(of=[ExerciseSession, Client], skip_locked=True, key_share=True)
-    )
     cut = len(OF_SESSION)
-    return [(SlimSession(*row[:cut]), SlimClient(*row[cut:])) for row in tx.execute(statement)]
+    return [(SlimSession(*row[:cut]), SlimClient(*row[cut:])) for row in ask(tx, DUE, {"now": now, "most": limit})]
 
 
 def contacts_of(tx: Tx, client_ids: Sequence[int]) -> Iterator[SlimContact]:
     """Yield the addresses of clients, in the order they were written."""
-    statement = select(*OF_CONTACT).where(col(Contact.client_id).in_(client_ids)).order_by(col(Contact.id))
-    for row in tx.execute(statement):
+    for row in ask(tx, CONTACTS, {"ids": client_ids}):
         yield SlimContact(*row)
+
+
+def schedules_of(tx: Tx, client_ids: Iterable[int]) -> Iterator[SlimSchedule]:
+    """Yield the days and hours of clients, oldest first."""
+    for row in ask(tx, SCHEDULES, {"ids": list(client_ids)}):
+        yield SlimSchedule(*row)
+
+
+def clients_shown(tx: Tx, ids: Iterable[int]) -> Iterator[ShownClient]:
+    """Yield clients by their ids."""
+    for row in ask(tx, CLIENTS, {"ids": list(ids)}):
+        yield ShownClient(*row)
+
+
+def sessions_shown(tx: Tx, ids: Iterable[int]) -> Iterator[ShownSession]:
+    """Yield sessions by their ids."""
+    for row in ask(tx, SESSIONS, {"ids": list(ids)}):
+        yield ShownSession(*row)

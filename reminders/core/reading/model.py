@@ -1,6 +1,6 @@
 """What a reading is: the values that the reader gives and the record keeps. No reading is done here."""
 
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from typing import Any
 
 INTENTS = (
@@ -98,7 +98,7 @@ class Reading:
 
     def as_dict(self) -> dict[str, Any]:
         """Return the reading in the contract's shape, ready for JSON."""
-        shape = asdict(self)
-        for name in ("by_exercise", "red_flags", "concerns"):
-            shape[name] = list(shape[name])
+        shape = {**self.__dict__, "danger": dict(self.danger)}
+        shape["by_exercise"] = [dict(one.__dict__) for one in self.by_exercise]
+        shape["red_flags"], shape["concerns"] = list(self.red_flags), list(self.concerns)
         return shape
