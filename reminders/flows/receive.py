@@ -82,11 +82,7 @@ def waiting_ids(tx: Tx, now: datetime, tried: set[int], limit: int) -> list[int]
 def handle_one(db: Database, row_id: int, now: datetime) -> bool:
     """Handle one message; False when another worker has it or it failed, which is counted on the row."""
     try:
-        with db.begin() as tx:
-            row = tx.exec(UNHANDLED, params={"row": row_id}).first()
-            if row is None:
-                return False
-            handle_row(tx, row, now)
+        return db.together(lambda tx: handle_waiting_row(tx, row_id, now))
     except Exception as error:  # noqa: BLE001 - whatever went wrong, the message stays and is tried again
         # The error's own words may hold hers: only its kind and place are logged.
         place = traceback.extract_tb(error.__traceback__)[-1]
@@ -94,6 +90,14 @@ def handle_one(db: Database, row_id: int, now: datetime) -> bool:
         LOG.error("inbound not handled", extra={"inbound_id": row_id, "error": type(error).__name__, "where": where})
         count_failure(db, row_id, now)
         return False
+
+
+def handle_waiting_row(tx: Tx, row_id: int, now: datetime) -> bool:
+    """Handle one message; False when it was handled already or another worker has it."""
+    row = tx.exec(UNHANDLED, params={"row": row_id}).first()
+    if row is None:
+        return False
+    handle_row(tx, row, now)
     return True
 
 

@@ -7,12 +7,13 @@ writer loses updates silently. On PostgreSQL a writer locks the client's row fir
 import sqlite3
 import threading
 import weakref
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections import deque
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
-from typing import Any, Protocol
+from typing import Any, Generic, Protocol, TypeVar
 
-from sqlalchemy import CursorResult, Engine, TextClause, create_engine, event, text
+from sqlalchemy import Connection, CursorResult, Engine, TextClause, create_engine, event, text
 from sqlalchemy.engine import make_url
 from sqlmodel import Session as Tx
 
@@ -20,6 +21,8 @@ from reminders.errors import BadInput
 
 __all__ = ["Database", "Tx", "ask", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
 
+Got = TypeVar("Got")
+MOST_TOGETHER = 16  # nobody waits for more than so many others
 LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
 LOCK_FREE_CLIENTS = text("SELECT id FROM client WHERE id = ANY(:ids) ORDER BY id FOR NO KEY UPDATE SKIP LOCKED")
 
@@ -68,6 +71,39 @@ class Watcher(Protocol):
         """Keep what was seen; called right before the commit."""
 
 
+class Job(Generic[Got]):
+    """One thing to be done in a transaction that others share, and what came of it."""
+
+    def __init__(self, work: Callable[[Tx], Got]) -> None:
+        """Keep what is to be done."""
+        self.work = work
+        self.is_done = False
+        self.found: list[Got] = []
+        self.error: BaseException | None = None
+
+    def do(self, connection: Connection, journal: Watcher | None) -> None:
+        """Do it in a savepoint; where it fails that alone is undone, and who waits for it hears of it."""
+        tx = Tx(bind=connection, expire_on_commit=False, join_transaction_mode="create_savepoint")
+        seen = journal.watch(tx) if journal else None
+        try:
+            self.found.append(self.work(tx))
+            tx.flush()
+            if journal:
+                journal.keep(tx, seen)
+            tx.commit()
+        except Exception as error:  # noqa: BLE001 - it is raised again where it is waited for
+            tx.rollback()
+            self.error = error
+        finally:
+            tx.close()
+
+    def result(self) -> Got:
+        """Return what the work returned, or raise what it raised."""
+        if self.error is not None:
+            raise self.error
+        return self.found[0]
+
+
 class Database:
     """A database and its transactions; `journal`, where there is one, is told of each before its commit."""
 
@@ -82,6 +118,7 @@ class Database:
         self.is_postgres = self.engine.dialect.name == "postgresql"
         # SQLite has one writer, and who finds it busy sleeps in ever longer steps; threads of one process queue here.
         self.turn: AbstractContextManager[object] = nullcontext() if self.is_postgres else threading.RLock()
+        self.jobs: deque[Job[Any]] = deque()
         # A command forgets its database when it ends; the connections must not wait for the process to end too.
         weakref.finalize(self, self.engine.dispose)
 
@@ -102,6 +139,38 @@ class Database:
                 raise
             finally:
                 tx.close()
+
+    def together(self, work: Callable[[Tx], Got]) -> Got:
+        """Do one thing in a transaction of its own, and return what it returns once that is on the disk.
+
+        On SQLite threads that wait for the one writer share a write to the disk: whose turn it is does the work of all
+        who wait, each in a savepoint that alone is undone when it fails, and commits once.
+        """
+        if self.is_postgres:
+            with self.begin() as tx:
+                return work(tx)
+        mine: Job[Got] = Job(work)
+        self.jobs.append(mine)
+        with self.turn:
+            while not mine.is_done:
+                self.do_waiting()
+        return mine.result()
+
+    def do_waiting(self) -> None:
+        """Do what threads wait to have done, in one transaction."""
+        taken: list[Job[Any]] = []
+        try:
+            with self.engine.connect().execution_options(writing=True) as connection, connection.begin():
+                while self.jobs and len(taken) < MOST_TOGETHER:
+                    taken.append(self.jobs.popleft())
+                    taken[-1].do(connection, self.journal)
+        except BaseException as error:
+            for job in taken:
+                job.error = error
+            raise
+        finally:
+            for job in taken:
+                job.is_done = True
 
     @contextmanager
     def read(self) -> Iterator[Tx]:

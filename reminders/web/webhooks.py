@@ -78,8 +78,8 @@ def target_of(request: Request) -> str:
 def keep_text(app: App, form: twilio.Form, raw: bytes) -> None:
     """Keep a text in a transaction of its own, then handle it in another; a failure there waits for the next round."""
     now: datetime = app.clock()
-    with app.db.begin() as tx:
-        row_id = receive.keep(tx, twilio.inbound_of(form, raw, now), now)
+    inbound = twilio.inbound_of(form, raw, now)
+    row_id = app.db.together(lambda tx: receive.keep(tx, inbound, now))
     if row_id is not None:
         receive.handle_one(app.db, row_id, now)
 
