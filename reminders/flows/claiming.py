@@ -8,7 +8,7 @@ from reminders.clock import machine_seconds, system_clock
 from reminders.core.pace import Pace
 from reminders.flows import gate, outcomes, render
 from reminders.flows.sender import CLAIM_AHEAD_SECONDS, LEASE, Claim, Sender
-from reminders.store import bulk, marks, outbox, restored
+from reminders.store import bulk, inbox, marks, outbox, restored
 from reminders.store.db import Tx, free_clients
 from reminders.store.slim import ShownClient, ShownSession
 from reminders.store.tables import Outbound
@@ -27,7 +27,8 @@ def claim(sender: Sender) -> tuple[list[Claim], float, int]:
         channels = tuple(sender.channels)
         if not pace.has_room(CLAIM_AHEAD_SECONDS):
             channels = tuple(channel for channel in channels if channel != "sms")
-        rows = outbox.due(tx, now, sender.batch_now(), channels, answers_only=sender.answers_only)
+        most = inbox.rows_at_once(tx, now, sender.batch_now())
+        rows = outbox.due(tx, now, most, channels, answers_only=sender.answers_only)
         if not rows:
             return [], pace.seconds_until_room(CLAIM_AHEAD_SECONDS) if "sms" not in channels else 0.0, 0
         free = free_clients(tx, [row.client_id for row in rows])

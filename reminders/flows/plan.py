@@ -13,7 +13,7 @@ from sqlmodel import col, select
 from reminders.core.schedule import Plan, at_local, local_date
 from reminders.flows import say
 from reminders.flows.planner import Planner, load, next_session, upcoming
-from reminders.store import bulk, clients, outbox, slim
+from reminders.store import bulk, clients, inbox, outbox, slim
 from reminders.store.db import Tx
 from reminders.store.slim import SlimClient, SlimSession
 from reminders.store.tables import (
@@ -55,7 +55,7 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
 
     Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there.
     """
-    pairs = slim.due_sessions(tx, now, limit)
+    pairs = slim.due_sessions(tx, now, inbox.rows_at_once(tx, now, limit))
     if not pairs:
         return 0
     planner = load(tx, [client for _, client in pairs], min(session.on_date for session, _ in pairs))
