@@ -36,6 +36,7 @@ _PLAIN = (
     "happening",
 )
 _SAME = frozenset({"no"})  # small words that mean the same in every language
+_COMMON = {name: vocabulary.common.__contains__ for name, vocabulary in VOCABULARIES.items()}
 _SURE = 2  # so many more small words of another language make a text that language's
 
 
@@ -73,6 +74,11 @@ def grammar_for(language: str) -> Grammar:
 
 def language_of(words: list[str], given: str) -> str:
     """Return the language a text is written in: the given one unless another's small words clearly prevail."""
-    counts = {name: sum(map(vocabulary.common.__contains__, words)) for name, vocabulary in VOCABULARIES.items()}
-    best = max(counts, key=lambda name: (counts[name], name == given))
-    return best if counts[best] > _SURE * counts.get(given, 0) + 1 else given
+    most = _SURE * sum(map(_COMMON[given], words)) + 1 if given in _COMMON else 1
+    best = given
+    if len(words) > most:
+        for name, is_common in _COMMON.items():
+            count = sum(map(is_common, words)) if name != given else 0
+            if count > most:
+                best, most = name, count
+    return best
