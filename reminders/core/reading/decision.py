@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reminders.core.reading.completion import completed_of
+from reminders.core.reading.danger import SIGN_LABELS
 from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
@@ -22,10 +23,11 @@ _PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
 SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
+_PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
 CALM_FROM = 0.35
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Decision:
     """Intent and completion, and how sure they are (0 to 1)."""
 
@@ -133,7 +135,7 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     verdict = judged["danger"]
     if verdict.name == "severe_pain" and evidence.pain.off_scale:
         return None
-    if any(label.startswith("danger.") for label in evidence.hits):
+    if not SIGN_LABELS.isdisjoint(evidence.hits):
         return verdict.name if verdict.name != NO_DANGER and verdict.sureness >= _AGAINST_RULES else None
     if judged.share("danger", NO_DANGER) >= CALM_FROM:
         return None
@@ -142,9 +144,10 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
 
 def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:
     """Return a wish that would be sure had nothing been asked, or a rule's plainest form; a bare no is an answer."""
-    for label in evidence.hits:
-        if label.endswith("_plain") and label[:-6] in WISHES and evidence.has(label):
-            return label[:-6]
+    if not _PLAIN_WISHES.keys().isdisjoint(evidence.hits):
+        for label in evidence.hits:
+            if label in _PLAIN_WISHES and evidence.has(label):
+                return _PLAIN_WISHES[label]
     if evidence.asked is None:
         return None
     unasked = replace(evidence, asked=None)

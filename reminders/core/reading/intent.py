@@ -17,7 +17,7 @@ from reminders.core.reading.scope import Scope
 _ENDS = STOP + QUESTION
 
 
-@dataclass
+@dataclass(slots=True)
 class Evidence:
     """All that was found in one reply, for the decisions on intent and completion."""
 

@@ -21,9 +21,9 @@ from reminders.core.reading.lexicon import Lexicon
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 60_000
 _FAR = 3 * SCALE  # a twentieth of the belief
-# Lanes of four bytes; the bias keeps each lane above zero, so that none borrows from its neighbour. It lifts all classes
-# alike and only their distances count, so that it is never taken off again.
-_LANE, _BIAS = 4, 1 << 14
+# Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours; half of what four
+# bytes hold, added to all at the end, makes each whole again. All are lifted alike, and only their distances count.
+_LANE, _LIFT = 4, 1 << 31
 
 
 @dataclass(frozen=True)
@@ -79,7 +79,7 @@ class Judge:
         for name, model in questions.items():
             self._parts[name] = (model["classes"], width, width + len(model["classes"]))
             width += len(model["classes"])
-        self._size = width * _LANE
+        self._size, self._lift = width * _LANE, _packed([_LIFT] * width)
         rows: dict[str, list[int]] = {}
         for name, model in questions.items():
             _, start, end = self._parts[name]
@@ -97,7 +97,7 @@ class Judge:
         """Return what speaks for each class of each question."""
         known, pairs = self._rows, self._pairs
         seen = self._words.setdefault(lexicon.languages[0].language, {})
-        total = 0
+        total = self._lift
         for fact in facts:
             if fact in known:
                 total += known[fact]
@@ -106,7 +106,7 @@ class Judge:
                 total += pairs[one][two]
         for word in words_of(evidence):
             total += seen[word] if word in seen else self._word(word, seen, lexicon)
-        lanes = array("i")
+        lanes = array("I")
         lanes.frombytes(total.to_bytes(self._size, "little"))
         if sys.byteorder == "big":
             lanes.byteswap()
@@ -120,9 +120,9 @@ class Judge:
         return seen[word]
 
 
-def _packed(row: list[int], bias: int = _BIAS) -> int:
+def _packed(row: list[int]) -> int:
     """Return a row of weights as one whole number, a lane a class: adding those adds all lanes at once."""
-    return sum((weight + bias) << (8 * _LANE * lane) for lane, weight in enumerate(row))
+    return sum(weight << (8 * _LANE * lane) for lane, weight in enumerate(row))
 
 
 def _verdict(classes: list[str], totals: list[int]) -> Verdict:

@@ -34,6 +34,8 @@ NUMBER_SHAPES: dict[str, tuple[str, ...]] = {
     "date": ("DATE",),
 }
 
+_FIGURES = ("FRAC10", "FRAC", "CLOCK", "DATE", "PHONE", "PRESSURE")
+
 
 class Lexicon:
     """All words known when `leading` is the language of the text."""
@@ -120,6 +122,8 @@ class Lexicon:
         self.shape_char_of_dash = self._char(frozenset({"DASH", "RANGE"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
         self._frozen = {concept: frozenset(chars) for concept, chars in self._chars.items()}
+        self._either: dict[tuple[str, ...], frozenset[str]] = {}
+        self.figures = self.number_chars.union(*(self._frozen[shape] for shape in _FIGURES))
         self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}
 
     def _char(self, concepts: frozenset[str]) -> str:
@@ -135,6 +139,13 @@ class Lexicon:
     def chars(self, concept: str) -> frozenset[str]:
         """Return the signature characters that carry a concept (a lower-case name is that one word)."""
         return self._frozen.get(concept, _NOTHING)
+
+    def either(self, *concepts: str) -> frozenset[str]:
+        """Return the signature characters that carry any of several concepts."""
+        found = self._either.get(concepts)
+        if found is None:
+            found = self._either[concepts] = _NOTHING.union(*map(self.chars, concepts))
+        return found
 
     def concepts_of(self, char: str) -> tuple[str, ...]:
         """Return the concepts that a signature carries."""

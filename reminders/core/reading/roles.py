@@ -27,9 +27,7 @@ class NumberGrammar:
             (role, rule_for(pattern, lexicon.chars, role, lexicon.number_chars)) for role, pattern in NUMBER_RULES
         ]
         self._sieve = Sieve([rule.needed for _, rule in self._rules])
-        self._numeric = lexicon.number_chars | {
-            char for shape in ("FRAC10", "FRAC", "CLOCK", "DATE", "PHONE", "PRESSURE") for char in lexicon.chars(shape)
-        }
+        self._numeric = lexicon.figures
         self._plain = lexicon.number_chars
 
     def read(self, text: Text, signature: str, exercises: int, asks_pain: bool = False) -> Numbers:

@@ -20,7 +20,7 @@ def _is_two_digits(raw: str) -> bool:
     return len(raw) == 2 and raw.isdigit()
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Scope:
     """A text and what is needed to judge a stretch of it."""
 
@@ -43,7 +43,10 @@ class Scope:
 
     def _has(self, concept: str, start: int, end: int) -> bool:
         """Tell whether a concept stands between two tokens."""
-        return not self.lexicon.chars(concept).isdisjoint(self.text.signature[max(0, start) : end])
+        chars = self.lexicon.chars(concept)
+        if end - start == 1:
+            return start >= 0 and self.text.signature[start:end] in chars
+        return not chars.isdisjoint(self.text.signature[max(0, start) : end])
 
     def _last(self, concept: str, start: int, end: int) -> int | None:
         """Return the last place of a concept between two tokens."""
@@ -226,7 +229,8 @@ class Scope:
         comma = chars.find(COMMA, end, high)
         if self._has("NOW", low, high if comma < 0 else comma):
             return False
-        if not any(self._has(concept, low, high) for concept in _PAST) and not any(map(_is_two_digits, self.text.raw)):
+        past = lexicon.either(*_PAST)
+        if past.isdisjoint(chars[low:high]) and not any(map(_is_two_digits, self.text.raw)):
             return False
         for at in range(low, high):
             char = chars[at]
