@@ -149,6 +149,7 @@ class RuleSet:
         """Return label → spans (from, to) of all rules that hold, each once, rising."""
         rules = self._rules
         found: dict[str, list[tuple[int, int]]] = {}
+        several: set[str] = set()
         for at in self._sieve.passing(signature):
             rule, labels = rules[at]
             regex = rule.made or rule.regex()
@@ -161,10 +162,13 @@ class RuleSet:
                 continue
             for label in labels:
                 if label in found:
-                    found[label] += spans
+                    found[label] = found[label] + spans
+                    several.add(label)
                 else:
-                    found[label] = spans.copy()
-        return {label: spans if len(spans) == 1 else sorted(set(spans)) for label, spans in found.items()}
+                    found[label] = spans
+        for label in several:
+            found[label] = sorted(set(found[label]))
+        return found
 
 
 def _labels_by_source(rules: Mapping[str, str]) -> dict[str, list[str]]:
