@@ -51,9 +51,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
-        begins = any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ()))
-        if intent == "opt_out" and begins and "opt_out" not in evidence.hits:
-            intent = likeliest.runner_up  # "stop by and see me" ends nothing
+        if intent == "opt_out" and "opt_out" not in evidence.hits:
+            if any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
+                intent = likeliest.runner_up  # "stop by and see me" ends nothing
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     if intent == "report" and _is_uneven_pair(evidence):
@@ -92,8 +92,8 @@ def _leads_with_rating(evidence: Evidence) -> bool:
 
 def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
-    size = len(evidence.signature)
-    return any(end - start >= size - more for start, end in evidence.spans(label))
+    size, spans = len(evidence.signature), evidence.spans(label)
+    return bool(spans) and any(end - start >= size - more for start, end in spans)
 
 
 def _is_plain_rating(evidence: Evidence) -> bool:

@@ -3,6 +3,7 @@
 The same facts serve training and reading; a change here needs new weights (`python -m tests.corpus.train`).
 """
 
+from bisect import bisect
 from collections.abc import Iterator
 from functools import lru_cache
 from itertools import pairwise
@@ -57,7 +58,7 @@ def _name_of(label: str) -> str:
 
 def _length(size: int) -> int:
     """Return the size class of a text."""
-    return size if size < _LENGTHS[0] else max(bound for bound in _LENGTHS if bound <= size)
+    return size if size < _LENGTHS[0] else _LENGTHS[bisect(_LENGTHS, size) - 1]
 
 
 def _shape(evidence: Evidence, at: int) -> str:

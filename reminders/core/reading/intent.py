@@ -74,7 +74,7 @@ class Evidence:
         before = self.signature[max(0, start - 4) : start]
         cut = max((at for at, char in enumerate(before) if char in _ENDS + COMMA), default=-1)
         near = before[cut + 1 :]
-        if any(lexicon.is_in("FUTURE", char) or lexicon.is_in("QUESTIONER", char) for char in near):
+        if not lexicon.either("FUTURE", "QUESTIONER").isdisjoint(near):
             return False
         if scope.is_supposed(start, end):
             return False
@@ -85,12 +85,14 @@ class Evidence:
             and any(lexicon.is_in("QUESTIONER", char) for char in self.signature[low : low + 4])
         ):
             return False
-        return scope.whose(start, end) != "other" or any(lexicon.is_in("I", c) for c in self.signature[low:start])
+        return scope.whose(start, end) != "other" or not lexicon.chars("I").isdisjoint(self.signature[low:start])
 
 
 def _denied_here(evidence: Evidence, start: int) -> bool:
     """Tell whether "not" stands right before a statement of something done."""
     signature, lexicon = evidence.signature, evidence.scope.lexicon
+    if lexicon.chars("NOT").isdisjoint(signature[max(0, start - 3) : start]):
+        return False
     for at in range(start - 1, max(-1, start - 4), -1):
         char = signature[at]
         if char in _ENDS or char == COMMA or lexicon.is_in("BUT", char) or lexicon.is_in("I", char):

@@ -165,6 +165,8 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
 def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
     words, chars = text.words, text.signature
+    if lexicon.ordinals.keys().isdisjoint(words):
+        return False
     return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
 
 

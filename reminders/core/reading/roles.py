@@ -35,6 +35,7 @@ class NumberGrammar:
 
         `signature` has exercises marked, `exercises` counts the session's, `asks_pain`: a rating was asked for.
         """
+        plain = self._plain
         numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second, numeric=self._numeric)
         if self._numeric.isdisjoint(signature):
             return numbers
@@ -43,7 +44,7 @@ class NumberGrammar:
             spans = [match.span() for match in (rule.made or rule.regex()).finditer(numbers.signature)]
             for start, end in spans:
                 self._claim(role, start, end, text, numbers, exercises)
-        numbers.loose = [at for at, char in enumerate(numbers.signature) if char in self._plain]
+        numbers.loose = [at for at, char in enumerate(numbers.signature) if char in plain]
         return numbers
 
     def _claim(self, role: str, start: int, end: int, text: Text, numbers: Numbers, exercises: int) -> None:
@@ -56,9 +57,10 @@ class NumberGrammar:
         taken = _TAKERS[role](numbers, start, end, places, values, exercises)
         if taken:
             mark = SECONDS if role == "second" else USED
-            numbers.signature = "".join(
-                mark if at in places and start <= at < end else char for at, char in enumerate(chars)
-            )
+            signs = list(chars)
+            for at in places:
+                signs[at] = mark
+            numbers.signature = "".join(signs)
 
 
 def _other(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:

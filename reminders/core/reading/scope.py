@@ -50,13 +50,17 @@ class Scope:
 
     def _last(self, concept: str, start: int, end: int) -> int | None:
         """Return the last place of a concept between two tokens."""
-        chars = self.lexicon.chars(concept)
-        return next((at for at in range(end - 1, start - 1, -1) if self.text.signature[at] in chars), None)
+        chars, signature = self.lexicon.chars(concept), self.text.signature
+        if chars.isdisjoint(signature[start:end]):
+            return None
+        return next((at for at in range(end - 1, start - 1, -1) if signature[at] in chars), None)
 
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars = self.text.signature
         lexicon = self.lexicon
+        if lexicon.chars("NEGATOR").isdisjoint(chars[:start]):
+            return False
         steps = 0
         for at in range(start - 1, -1, -1):
             char = chars[at]
@@ -109,8 +113,11 @@ class Scope:
             return "other"
         if start and self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
             return "other"
+        persons = lexicon.either("I", "ANIMAL", "THING", "CLIENTLIKE", "PERSON", "THIRD")
         for at in range(end - 1, low - 1, -1):
             char = chars[at]
+            if char not in persons:
+                continue
             if at >= start and not (lexicon.is_in("I", char) or lexicon.is_in("HERS", char)):
                 continue
             if lexicon.is_in("I", char) and not self._is_possessive_of_other(at):
@@ -160,7 +167,7 @@ class Scope:
 
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
-        if self._has("PERSON", start, end) or self._has("ANIMAL", start, end):
+        if not self.lexicon.either("PERSON", "ANIMAL").isdisjoint(self.text.signature[start:end]):
             return True
         return self._has("WASHIM", end, end + 1) and self._has("PERSON", end + 1, end + 4)
 
@@ -259,13 +266,15 @@ class Scope:
     def _segment(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence, cut at "but"."""
         low, high = self.sentence(start, end)
-        lexicon, chars = self.lexicon, self.text.signature
+        but, chars = self.lexicon.chars("BUT"), self.text.signature
+        if but.isdisjoint(chars[low:high]):
+            return low, high
         for at in range(start - 1, low - 1, -1):
-            if lexicon.is_in("BUT", chars[at]):
+            if chars[at] in but:
                 low = at
                 break
         for at in range(end, high):
-            if lexicon.is_in("BUT", chars[at]):
+            if chars[at] in but:
                 high = at
                 break
         return low, high

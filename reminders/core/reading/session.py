@@ -119,7 +119,7 @@ class SessionNames:
             size = len(alias.words)
             if size == 1:
                 return Mention(at, at + 1, alias.exercise, alias.weak)
-            if len(stems) - at >= size and all(stems[at + k] == alias.words[k] for k in range(1, size)):
+            if tuple(stems[at : at + size]) == alias.words:
                 return Mention(at, at + size, alias.exercise, alias.weak)
         return None
 
