@@ -131,7 +131,9 @@ def ask_of(evidence: Evidence, decision: Decision, pain: int | None, choice: str
     intent = decision.intent
     if intent == "opt_out" or choice is not None:
         return None
-    if evidence.danger.grades:  # what was said of the session is asked once she is safe; her danger sign waits for nothing
+    if (
+        evidence.danger.grades
+    ):  # what was said of the session is asked once she is safe; her danger sign waits for nothing
         return "amount" if min(decision.intent_sureness, decision.completed_sureness) < SURE else None
     if evidence.pain.off_scale and pain is None:
         return "pain"

@@ -51,9 +51,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
-        if intent == "opt_out" and "opt_out" not in evidence.hits:
-            if any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
-                intent = likeliest.runner_up  # "stop by and see me" ends nothing
+        is_doubtful = intent == "opt_out" and "opt_out" not in evidence.hits
+        if is_doubtful and any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
+            intent = likeliest.runner_up  # "stop by and see me" ends nothing
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     if intent == "report" and _is_uneven_pair(evidence):

@@ -21,8 +21,8 @@ from reminders.core.reading.lexicon import Lexicon
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 60_000
 _FAR = 3 * SCALE  # a twentieth of the belief
-# Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours; half of what four
-# bytes hold, added to all at the end, makes each whole again. All are lifted alike, and only their distances count.
+# Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
+# four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
 _LANE, _LIFT = 4, 1 << 31
 
 

@@ -10,9 +10,9 @@ YES_SIGNS = "👍✅✔☑👌🆗💯🙆☒"
 NO_SIGNS = "👎❌✖🚫🙅⛔❎"
 SAD_SIGNS = "😢😭😞😖😣😩😫🤕🤒🤢🤮😰😨😱🆘🚑😔😟🙁☹😿"
 _SIGN_WORDS = (
-    {sign: " emojiyes " for sign in YES_SIGNS}
-    | {sign: " emojino " for sign in NO_SIGNS}
-    | {sign: " emojisad " for sign in SAD_SIGNS}
+    dict.fromkeys(YES_SIGNS, " emojiyes ")
+    | dict.fromkeys(NO_SIGNS, " emojino ")
+    | dict.fromkeys(SAD_SIGNS, " emojisad ")
 )
 _LETTER_SIGNS = {
     "×": "x",
