@@ -36,7 +36,8 @@ _PLAIN = (
     "happening",
 )
 _SAME = frozenset({"no"})  # small words that mean the same in every language
-_COMMON = {name: vocabulary.common.__contains__ for name, vocabulary in VOCABULARIES.items()}
+_COMMON = {name: vocabulary.common for name, vocabulary in VOCABULARIES.items()}
+_NOTHING: frozenset[str] = frozenset()
 _SURE = 2  # so many more small words of another language make a text that language's
 
 
@@ -74,11 +75,12 @@ def grammar_for(language: str) -> Grammar:
 
 def language_of(words: list[str], given: str) -> str:
     """Return the language a text is written in: the given one unless another's small words clearly prevail."""
-    most = _SURE * sum(map(_COMMON[given], words)) + 1 if given in _COMMON else 1
+    common = _COMMON.get(given, _NOTHING)
+    most = _SURE * len([word for word in words if word in common]) + 1
     best = given
     if len(words) > most:
-        for name, is_common in _COMMON.items():
-            count = sum(map(is_common, words)) if name != given else 0
+        for name, common in _COMMON.items():
+            count = len([word for word in words if word in common]) if name != given else 0
             if count > most:
                 best, most = name, count
     return best

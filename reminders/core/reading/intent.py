@@ -6,6 +6,7 @@ about, still to come or another person's are left out before they count.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.lines import SessionTold
@@ -15,6 +16,12 @@ from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.scope import Scope
 
 _ENDS = STOP + QUESTION
+
+
+@lru_cache(maxsize=2_000)
+def _not_of(label: str) -> str:
+    """Return the label of what takes a label's words back."""
+    return f"{label}_not"
 
 
 @dataclass(slots=True)
@@ -34,10 +41,10 @@ class Evidence:
 
     def spans(self, label: str) -> list[Span]:
         """Return the places of a label, less those that its `_not` label overlaps."""
-        found = self.hits.get(label)
-        if not found:
+        hits = self.hits
+        if label not in hits:
             return []
-        blocked = self.hits.get(f"{label}_not")
+        found, blocked = hits[label], hits.get(_not_of(label))
         if not blocked:
             return found
         kept = self._kept.get(label)

@@ -11,7 +11,6 @@ from array import array
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
-from itertools import pairwise
 from typing import Any
 
 from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_of
@@ -25,8 +24,10 @@ _FAR = 3 * SCALE  # a twentieth of the belief
 # four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
 _LANE, _LIFT = 4, 1 << 31
 
+_NONE: dict[str, int] = {}
 
-@dataclass(frozen=True)
+
+@dataclass(slots=True)
 class Verdict:
     """The likeliest class of one question, how sure the judge is (0 to 1), and the next likeliest."""
 
@@ -101,11 +102,13 @@ class Judge:
         for fact in facts:
             if fact in known:
                 total += known[fact]
-        for one, two in pairwise(row_of_words(evidence)):
-            if one in pairs and two in pairs[one]:
-                total += pairs[one][two]
-        for word in words_of(evidence):
-            total += seen[word] if word in seen else self._word(word, seen, lexicon)
+        behind: dict[str, int] = {}
+        for word in row_of_words(evidence):
+            if word in behind:
+                total += behind[word]
+            behind = pairs.get(word, _NONE)
+        for pair in words_of(evidence):
+            total += seen[pair] if pair in seen else self._word(pair, seen, lexicon)
         lanes = array("I")
         lanes.frombytes(total.to_bytes(self._size, "little"))
         if sys.byteorder == "big":

@@ -150,16 +150,18 @@ class RuleSet:
         rules = self._rules
         found: dict[str, list[tuple[int, int]]] = {}
         several: set[str] = set()
+        size = len(signature)
         for at in self._sieve.passing(signature):
             rule, labels = rules[at]
             regex = rule.made or rule.regex()
-            if rule.is_anchored:
-                match = regex.match(signature)
-                spans = [] if match is None else [match.span()]
-            else:
-                spans = [one.span() for one in regex.finditer(signature)]
-            if not spans:
+            match = regex.match(signature) if rule.is_anchored else regex.search(signature)
+            if match is None:
                 continue
+            start, end = match.span()
+            spans = [(start, end)]
+            if end < size and not rule.is_anchored:  # from the start again when it found a place and took no sign
+                again = regex.finditer(signature, end if start < end else 0)
+                spans = [*(spans if start < end else ()), *[one.span() for one in again]]
             for label in labels:
                 if label in found:
                     found[label] = found[label] + spans
