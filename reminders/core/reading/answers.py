@@ -9,7 +9,6 @@ from datetime import date
 from reminders.core.reading.dates import until_told
 from reminders.core.reading.decision import SURE, Decision
 from reminders.core.reading.intent import Evidence
-from reminders.core.reading.model import Reading
 from reminders.core.reading.tokens import Text
 
 _SHORT = 2  # words of an answer that hardly says more than itself
@@ -127,22 +126,25 @@ def _name(text: Text, evidence: Evidence) -> str | None:
     return " ".join(names[:4]) or None
 
 
-def ask_of(evidence: Evidence, reading: Reading, decision: Decision) -> str | None:
-    """Return what must be asked: a reading that would be a guess asks."""
-    if reading.intent == "opt_out" or reading.choice is not None:
+def ask_of(evidence: Evidence, decision: Decision, pain: int | None, choice: str | int | None) -> str | None:
+    """Return what must be asked: a reading that would be a guess asks. `pain` and `choice` are what is recorded."""
+    intent = decision.intent
+    if intent == "opt_out" or choice is not None:
         return None
-    if reading.danger:  # what was said of the session is asked once she is safe; her danger sign waits for nothing
+    if (
+        evidence.danger.grades
+    ):  # what was said of the session is asked once she is safe; her danger sign waits for nothing
         return "amount" if min(decision.intent_sureness, decision.completed_sureness) < SURE else None
-    if evidence.pain.off_scale and reading.pain is None:
+    if evidence.pain.off_scale and pain is None:
         return "pain"
-    if reading.intent == "unclear":
+    if intent == "unclear":
         return evidence.asked if evidence.asked in ("pain", "amount") else "meaning"
-    if evidence.asked in ("pain", "settling") and reading.pain is not None:
+    if evidence.asked in ("pain", "settling") and pain is not None:
         return None  # the rating that was asked for is there
-    if decision.intent_sureness < SURE and reading.intent != "chat":
+    if decision.intent_sureness < SURE and intent != "chat":
         return "meaning"
-    if reading.intent == "report" and (decision.completed_sureness < SURE or reading.completed is None):
+    if intent == "report" and (decision.completed_sureness < SURE or decision.completed is None):
         return "amount"
-    if reading.intent in ("report", "pain") and reading.pain is None:
+    if intent in ("report", "pain") and pain is None:
         return "pain"
     return None

@@ -9,6 +9,8 @@ from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lines import line_of
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 
+_FEW = 2  # exercises that are not told in a row
+
 
 def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
     """Add lines for exercises told as a group: the rest not done, none of the others, item by place."""
@@ -34,8 +36,10 @@ def _add_in_order(evidence: Evidence, session: Sequence[SessionExercise]) -> Non
     """Read as many doses, or as many yeses and noes, as there are exercises as theirs: "2x10 2x8 2x12 2x20", "y y y
     n"."""
     told, count = evidence.told, len(session)
+    if count <= _FEW:
+        return
     doses = [one for one in evidence.numbers.amounts if one.kind == "amount" and one.sets is not None]
-    if count > 2 and len(doses) == count and len({(one.sets, one.reps) for one in doses}) > 1:
+    if len(doses) == count and len({(one.sets, one.reps) for one in doses}) > 1:
         told.by_exercise = tuple(
             line_of(exercise, dose)
             for exercise, dose in zip(session, sorted(doses, key=lambda one: one.start), strict=True)
@@ -43,9 +47,12 @@ def _add_in_order(evidence: Evidence, session: Sequence[SessionExercise]) -> Non
         told.sets = told.reps = None
         return
     lexicon = evidence.scope.lexicon
-    marks = [char for char in evidence.signature if lexicon.is_in("YES", char) or lexicon.is_in("ANSWER_NO", char)]
+    answers = lexicon.either("YES", "ANSWER_NO")
+    marks = [char for char in evidence.signature if char in answers]
+    if len(marks) != count:
+        return
     words = [char for char in evidence.signature if char not in ".,?"]
-    if count > 2 and len(marks) == count and len(words) <= count + 4 and len(set(marks)) > 1:
+    if len(words) <= count + 4 and len(set(marks)) > 1:
         told.by_exercise = tuple(
             ExerciseDone(exercise.name, None, None, "all" if lexicon.is_in("YES", char) else "none")
             for exercise, char in zip(session, marks, strict=True)

@@ -12,11 +12,15 @@ from reminders.core.reading.scope import Scope
 _CRISIS_REACH = 2  # a denial reaches less far before a wish to die: "nobody needs me and I think of ending it"
 # Always for the emergency number first; other kinds by what happened.
 CALL_NOW = ("chest_or_breathing", "nerve_or_bladder")
+# What is looked for, and the label of its rules.
+_SIGNS = {flag: f"danger.{flag}" for flag in RED_FLAGS}
+SIGN_LABELS = frozenset(_SIGNS.values())
+_CONCERNS = {concern: f"concern.{concern}" for concern in CONCERNS}
 Hits = dict[str, list[tuple[int, int]]]
 Span = tuple[int, int]
 
 
-@dataclass
+@dataclass(slots=True)
 class Danger:
     """What was found: flag → grade, flag → the words that led to it, concerns, and of whom it is told."""
 
@@ -30,28 +34,30 @@ class Danger:
 def find_danger(hits: Hits, scope: Scope) -> Danger:
     """Return the danger signs and concerns of a text."""
     danger = Danger()
-    if not any(label.startswith(("danger.", "concern.")) for label in hits):
-        return danger
-    for flag in RED_FLAGS:
+    for flag, label in _SIGNS.items():
+        if label not in hits:
+            continue
         idioms = hits.get("idiom", []) + hits.get(f"idiom.{flag}", [])
         spans = [
             span
-            for span in hits.get(f"danger.{flag}", ())
+            for span in hits[label]
             if not _inside(span, idioms)
             and not _taken_back(span, hits, scope)
             and _holds(span, flag, scope, danger, "happening" in hits)
         ]
-        spans = _without_denied(spans, hits.get(f"danger.{flag}", []), scope)
+        spans = _without_denied(spans, hits[label], scope)
         if flag == "fall_or_injury":
             spans = [span for span in spans if not _caught(span, hits, scope)]
         if spans:
             danger.spans[flag] = spans
             danger.grades[flag] = _grade(flag, spans, hits, scope)
-    for concern in CONCERNS:
-        spans = [span for span in hits.get(f"concern.{concern}", ()) if not scope.is_denied(span[0])]
+    for concern, label in _CONCERNS.items():
+        if label not in hits:
+            continue
+        spans = [span for span in hits[label] if not scope.is_denied(span[0])]
         if spans and (concern == "bereaved" or any(_concerns_client(span, scope) for span in spans)):
             danger.concerns.append(concern)
-            danger.spans[f"concern.{concern}"] = spans
+            danger.spans[label] = spans
     return danger
 
 
@@ -68,6 +74,8 @@ def _inside(span: Span, idioms: list[Span]) -> bool:
 
 def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[Span]:
     """Leave out words inside a longer stretch that is denied: "fallen" in "I have not fallen"."""
+    if not spans:
+        return spans
     denied = [span for span in hits if scope.is_denied(span[0])]
     return [span for span in spans if not any(low <= span[0] and span[1] <= high for low, high in denied)]
 

@@ -24,7 +24,9 @@ def day_told(scope: Scope, hits: dict[str, list[tuple[int, int]]], today: date |
     "Did Thursday's today" is Thursday's session; "yesterday all, today half" is today's.
     """
     weekdays = scope.lexicon.weekdays
-    named = [(at, weekdays[word]) for at, word in enumerate(scope.text.words) if word in weekdays]
+    words = scope.text.words
+    is_named = not weekdays.keys().isdisjoint(words)
+    named = [(at, weekdays[word]) for at, word in enumerate(words) if word in weekdays] if is_named else []
     possessive = [day for at, day in named if scope.text.raw[at].endswith("s") and scope.text.words[at] not in DAYS]
     dated = next(_dates(scope.text, scope.lexicon, today, forward=False), None)
     if dated is not None:
@@ -48,6 +50,8 @@ def until_told(text: Text, lexicon: Lexicon, today: date | None) -> date | None:
 
 def _dates(text: Text, lexicon: Lexicon, today: date | None, forward: bool) -> Iterator[date]:
     """Yield the dates written out; one without a year is the nearest before today, or after it when looking forward."""
+    if lexicon.months.keys().isdisjoint(text.words) and lexicon.chars("DATE").isdisjoint(text.signature):
+        return
     for at, raw in enumerate(text.raw):
         month = lexicon.months.get(text.words[at])
         if match := _ISO.fullmatch(raw):

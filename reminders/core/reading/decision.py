@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reminders.core.reading.completion import completed_of
+from reminders.core.reading.danger import SIGN_LABELS
 from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
@@ -22,10 +23,11 @@ _PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
 SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
+_PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
 CALM_FROM = 0.35
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Decision:
     """Intent and completion, and how sure they are (0 to 1)."""
 
@@ -49,8 +51,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
-        begins = any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ()))
-        if intent == "opt_out" and begins and "opt_out" not in evidence.hits:
+        is_doubtful = intent == "opt_out" and "opt_out" not in evidence.hits
+        if is_doubtful and any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
@@ -90,8 +92,8 @@ def _leads_with_rating(evidence: Evidence) -> bool:
 
 def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
-    size = len(evidence.signature)
-    return any(end - start >= size - more for start, end in evidence.spans(label))
+    size, spans = len(evidence.signature), evidence.spans(label)
+    return bool(spans) and any(end - start >= size - more for start, end in spans)
 
 
 def _is_plain_rating(evidence: Evidence) -> bool:
@@ -133,7 +135,7 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     verdict = judged["danger"]
     if verdict.name == "severe_pain" and evidence.pain.off_scale:
         return None
-    if any(label.startswith("danger.") for label in evidence.hits):
+    if not SIGN_LABELS.isdisjoint(evidence.hits):
         return verdict.name if verdict.name != NO_DANGER and verdict.sureness >= _AGAINST_RULES else None
     if judged.share("danger", NO_DANGER) >= CALM_FROM:
         return None
@@ -142,9 +144,10 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
 
 def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:
     """Return a wish that would be sure had nothing been asked, or a rule's plainest form; a bare no is an answer."""
-    for label in evidence.hits:
-        if label.endswith("_plain") and label[:-6] in WISHES and evidence.has(label):
-            return label[:-6]
+    if not _PLAIN_WISHES.keys().isdisjoint(evidence.hits):
+        for label in evidence.hits:
+            if label in _PLAIN_WISHES and evidence.has(label):
+                return _PLAIN_WISHES[label]
     if evidence.asked is None:
         return None
     unasked = replace(evidence, asked=None)

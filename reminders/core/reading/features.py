@@ -3,8 +3,10 @@
 The same facts serve training and reading; a change here needs new weights (`python -m tests.corpus.train`).
 """
 
+from bisect import bisect
 from collections.abc import Iterator
 from functools import lru_cache
+from itertools import pairwise
 
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
@@ -14,48 +16,49 @@ _INNER = ("num.", "ex.", "day.")
 # Labels whose meeting in one text says more than each alone.
 _PAIRED = ("done", "skip", "part", "all", "later", "question", "pain_said", "chat", "correction")
 _LENGTHS = (4, 7, 12)
+PAIR = "b "  # what the name of two neighbouring words begins with
 
 
 def facts_of(evidence: Evidence, rule: str, amount: str | None) -> list[str]:
     """Return what the rules found, as names: `rule` is their own intent, `amount` their own completion."""
-    asked, told = evidence.asked, evidence.told
+    asked, told, hits = evidence.asked, evidence.told, evidence.hits
     facts = [f"rule={rule}", f"asked={asked}", f"asked={asked} rule={rule}", f"rule={rule} amount={amount}"]
     facts.append(f"amount={amount}")
-    facts += [f"has {label}" for label in evidence.hits if _is_outer(label) and evidence.spans(label)]
-    told_flags = {
-        "done": bool(evidence.done()),
-        "lines": bool(told.by_exercise),
-        "amounts": bool(told.amounts),
-        "sets": told.sets is not None,
-        "pain": evidence.pain.value is not None,
-        "danger": bool(evidence.danger.grades),
-        "asks": evidence.asks(),
-        "smiles": evidence.scope.text.smiles,
-        "minutes": evidence.numbers.has_minutes,
-        "counts": bool(evidence.numbers.counts),
-        "loose": bool(evidence.numbers.loose),
-        "helper": evidence.scope.helper,
-    }
-    facts += [f"is {name}" for name, holds in told_flags.items() if holds]
+    facts += [name for label in hits if (name := _name_of(label)) and evidence.spans(label)]
+    told_flags = (
+        ("is done", evidence.done()),
+        ("is lines", told.by_exercise),
+        ("is amounts", told.amounts),
+        ("is sets", told.sets is not None),
+        ("is pain", evidence.pain.value is not None),
+        ("is danger", evidence.danger.grades),
+        ("is asks", evidence.asks()),
+        ("is smiles", evidence.scope.text.smiles),
+        ("is minutes", evidence.numbers.has_minutes),
+        ("is counts", evidence.numbers.counts),
+        ("is loose", evidence.numbers.loose),
+        ("is helper", evidence.scope.helper),
+    )
+    facts += [name for name, holds in told_flags if holds]
     facts += [f"flag {flag}" for flag in evidence.danger.grades]
-    present = [label for label in _PAIRED if evidence.spans(label)]
+    present = [label for label in _PAIRED if label in hits and evidence.spans(label)]
     facts += [f"{one}+{two}" for at, one in enumerate(present) for two in present[at + 1 :]]
-    facts.append(f"length {_length(len(evidence.scope.text.words))}")
     words = evidence.scope.text.words
+    facts.append(f"length {_length(len(words))}")
     if words:
         facts.append(f"first {_shape(evidence, 0)}")
     return facts
 
 
 @lru_cache(maxsize=1_000)
-def _is_outer(label: str) -> bool:
-    """Tell whether a label is worth a weight."""
-    return not label.startswith(_INNER) and not label.endswith("_not")
+def _name_of(label: str) -> str:
+    """Return the fact that a label is there, or nothing when it is not worth a weight."""
+    return "" if label.startswith(_INNER) or label.endswith("_not") else f"has {label}"
 
 
 def _length(size: int) -> int:
     """Return the size class of a text."""
-    return size if size < _LENGTHS[0] else max(bound for bound in _LENGTHS if bound <= size)
+    return size if size < _LENGTHS[0] else _LENGTHS[bisect(_LENGTHS, size) - 1]
 
 
 def _shape(evidence: Evidence, at: int) -> str:
@@ -64,11 +67,19 @@ def _shape(evidence: Evidence, at: int) -> str:
     return "#" if text.values[at] is not None else text.words[at]
 
 
+def row_of_words(evidence: Evidence) -> list[str]:
+    """Return the words of a text in their order, numbers all one, between signs for the text's ends."""
+    text = evidence.scope.text
+    words = text.words
+    if text.values.count(None) != len(words):
+        words = ["#" if value is not None else word for word, value in zip(words, text.values, strict=True)]
+    return ["^", *words, "$"]
+
+
 def pairs_of(evidence: Evidence) -> list[str]:
     """Return the neighbouring words of a text as names; the text's ends count as words."""
-    text = evidence.scope.text
-    words = ["#" if value is not None else word for word, value in zip(text.words, text.values, strict=True)]
-    return [f"b {one} {two}" for one, two in zip(["^", *words], [*words, "$"], strict=True)]
+    words = row_of_words(evidence)
+    return [f"{PAIR}{one} {two}" for one, two in pairwise(words)]
 
 
 def tells_rules(fact: str) -> bool:
@@ -78,11 +89,7 @@ def tells_rules(fact: str) -> bool:
 
 def words_of(evidence: Evidence) -> set[tuple[str, str]]:
     """Return the different words of a text with their signatures; numbers are all one."""
-    text = evidence.scope.text
-    return {
-        (word if value is None else "#", char)
-        for word, value, char in zip(text.words, text.values, text.signature, strict=True)
-    }
+    return set(zip(row_of_words(evidence)[1:-1], evidence.scope.text.signature, strict=True))
 
 
 def names_of_word(word: str, char: str, lexicon: Lexicon) -> Iterator[str]:

@@ -36,6 +36,8 @@ _PLAIN = (
     "happening",
 )
 _SAME = frozenset({"no"})  # small words that mean the same in every language
+_COMMON = {name: vocabulary.common for name, vocabulary in VOCABULARIES.items()}
+_NOTHING: frozenset[str] = frozenset()
 _SURE = 2  # so many more small words of another language make a text that language's
 
 
@@ -73,6 +75,12 @@ def grammar_for(language: str) -> Grammar:
 
 def language_of(words: list[str], given: str) -> str:
     """Return the language a text is written in: the given one unless another's small words clearly prevail."""
-    counts = {name: sum(map(vocabulary.common.__contains__, words)) for name, vocabulary in VOCABULARIES.items()}
-    best = max(counts, key=lambda name: (counts[name], name == given))
-    return best if counts[best] > _SURE * counts.get(given, 0) + 1 else given
+    common = _COMMON.get(given, _NOTHING)
+    most = _SURE * len([word for word in words if word in common]) + 1
+    best = given
+    if len(words) > most:
+        for name, common in _COMMON.items():
+            count = len([word for word in words if word in common]) if name != given else 0
+            if count > most:
+                best, most = name, count
+    return best

@@ -6,6 +6,7 @@ about, still to come or another person's are left out before they count.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.lines import SessionTold
@@ -17,7 +18,13 @@ from reminders.core.reading.scope import Scope
 _ENDS = STOP + QUESTION
 
 
-@dataclass
+@lru_cache(maxsize=2_000)
+def _not_of(label: str) -> str:
+    """Return the label of what takes a label's words back."""
+    return f"{label}_not"
+
+
+@dataclass(slots=True)
 class Evidence:
     """All that was found in one reply, for the decisions on intent and completion."""
 
@@ -34,10 +41,10 @@ class Evidence:
 
     def spans(self, label: str) -> list[Span]:
         """Return the places of a label, less those that its `_not` label overlaps."""
-        found = self.hits.get(label)
-        if not found:
+        hits = self.hits
+        if label not in hits:
             return []
-        blocked = self.hits.get(f"{label}_not")
+        found, blocked = hits[label], hits.get(_not_of(label))
         if not blocked:
             return found
         kept = self._kept.get(label)
@@ -74,7 +81,7 @@ class Evidence:
         before = self.signature[max(0, start - 4) : start]
         cut = max((at for at, char in enumerate(before) if char in _ENDS + COMMA), default=-1)
         near = before[cut + 1 :]
-        if any(lexicon.is_in("FUTURE", char) or lexicon.is_in("QUESTIONER", char) for char in near):
+        if not lexicon.either("FUTURE", "QUESTIONER").isdisjoint(near):
             return False
         if scope.is_supposed(start, end):
             return False
@@ -85,12 +92,14 @@ class Evidence:
             and any(lexicon.is_in("QUESTIONER", char) for char in self.signature[low : low + 4])
         ):
             return False
-        return scope.whose(start, end) != "other" or any(lexicon.is_in("I", c) for c in self.signature[low:start])
+        return scope.whose(start, end) != "other" or not lexicon.chars("I").isdisjoint(self.signature[low:start])
 
 
 def _denied_here(evidence: Evidence, start: int) -> bool:
     """Tell whether "not" stands right before a statement of something done."""
     signature, lexicon = evidence.signature, evidence.scope.lexicon
+    if lexicon.chars("NOT").isdisjoint(signature[max(0, start - 3) : start]):
+        return False
     for at in range(start - 1, max(-1, start - 4), -1):
         char = signature[at]
         if char in _ENDS or char == COMMA or lexicon.is_in("BUT", char) or lexicon.is_in("I", char):

@@ -13,18 +13,21 @@ from functools import lru_cache
 from importlib import resources
 from typing import Any
 
-from reminders.core.reading.features import facts_of, names_of_word, pairs_of, words_of
+from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
 
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 60_000
 _FAR = 3 * SCALE  # a twentieth of the belief
-# Lanes of four bytes; the bias keeps each lane above zero, so that none borrows from its neighbour.
-_LANE, _BIAS = 4, 1 << 14
+# Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
+# four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
+_LANE, _LIFT = 4, 1 << 31
+
+_NONE: dict[str, int] = {}
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Verdict:
     """The likeliest class of one question, how sure the judge is (0 to 1), and the next likeliest."""
 
@@ -37,7 +40,7 @@ class Verdicts:
     """The sums of all questions for one text; what is not asked for is not worked out."""
 
     def __init__(self, parts: "dict[str, tuple[list[str], int, int]]", totals: list[int]) -> None:
-        """Take question → (classes, first column, end), and the columns."""
+        """Take question → (classes, first column, end), and the columns, all lifted by the same number."""
         self._parts, self._totals = parts, totals
 
     def likeliest(self, question: str) -> str:
@@ -77,46 +80,52 @@ class Judge:
         for name, model in questions.items():
             self._parts[name] = (model["classes"], width, width + len(model["classes"]))
             width += len(model["classes"])
-        self._width = width
+        self._size, self._lift = width * _LANE, _packed([_LIFT] * width)
         rows: dict[str, list[int]] = {}
         for name, model in questions.items():
             _, start, end = self._parts[name]
             for feature, weights in model["weights"].items():
                 rows.setdefault(feature, [0] * width)[start:end] = weights
         self._rows = {feature: _packed(row) for feature, row in rows.items()}
-        self._words: dict[tuple[str, str, str], tuple[int, int]] = {}
+        self._pairs: dict[str, dict[str, int]] = {}  # word → the word behind it → weights
+        for feature in rows:
+            if feature.startswith(PAIR):
+                one, two = feature[len(PAIR) :].split(" ")
+                self._pairs.setdefault(one, {})[two] = self._rows.pop(feature)
+        self._words: dict[str, dict[tuple[str, str], int]] = {}  # language → word with its signature → weights
 
-    def judge(self, facts: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> Verdicts:
+    def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
         """Return what speaks for each class of each question."""
-        known, seen, language = self._rows, self._words, lexicon.languages[0].language
-        rows = [known[fact] for fact in facts if fact in known]
-        total, count = sum(rows), len(rows)
-        for word, char in words:
-            pair = seen.get((word, char, language))
-            if pair is None:
-                pair = self._word(word, char, lexicon)
-            total += pair[0]
-            count += pair[1]
-        lanes = array("i")
-        lanes.frombytes(total.to_bytes(self._width * _LANE, "little"))
+        known, pairs = self._rows, self._pairs
+        seen = self._words.setdefault(lexicon.languages[0].language, {})
+        total = self._lift
+        for fact in facts:
+            if fact in known:
+                total += known[fact]
+        behind: dict[str, int] = {}
+        for word in row_of_words(evidence):
+            if word in behind:
+                total += behind[word]
+            behind = pairs.get(word, _NONE)
+        for pair in words_of(evidence):
+            total += seen[pair] if pair in seen else self._word(pair, seen, lexicon)
+        lanes = array("I")
+        lanes.frombytes(total.to_bytes(self._size, "little"))
         if sys.byteorder == "big":
             lanes.byteswap()
-        lift = count * _BIAS
-        return Verdicts(self._parts, [lane - lift for lane in lanes])
+        return Verdicts(self._parts, lanes.tolist())
 
-    def _word(self, word: str, char: str, lexicon: Lexicon) -> tuple[int, int]:
-        """Return the weights of one word with its concepts, and how many rows they are."""
-        rows = [self._rows[name] for name in names_of_word(word, char, lexicon) if name in self._rows]
-        pair = (sum(rows), len(rows))
-        if len(self._words) > _CACHE:
-            self._words.clear()
-        self._words[word, char, lexicon.languages[0].language] = pair
-        return pair
+    def _word(self, word: tuple[str, str], seen: dict[tuple[str, str], int], lexicon: Lexicon) -> int:
+        """Return the weights of one word with its concepts."""
+        if len(seen) > _CACHE:
+            seen.clear()
+        seen[word] = sum(self._rows.get(name, 0) for name in names_of_word(*word, lexicon))
+        return seen[word]
 
 
-def _packed(row: list[int], bias: int = _BIAS) -> int:
+def _packed(row: list[int]) -> int:
     """Return a row of weights as one whole number, a lane a class: adding those adds all lanes at once."""
-    return sum((weight + bias) << (8 * _LANE * lane) for lane, weight in enumerate(row))
+    return sum(weight << (8 * _LANE * lane) for lane, weight in enumerate(row))
 
 
 def _verdict(classes: list[str], totals: list[int]) -> Verdict:
@@ -137,5 +146,4 @@ def the_judge() -> Judge:
 
 def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon) -> Verdicts:
     """Return intent, completion, correction and danger as the judge sees them."""
-    facts = facts_of(evidence, rule, amount) + pairs_of(evidence)
-    return the_judge().judge(facts, words_of(evidence), lexicon)
+    return the_judge().judge(facts_of(evidence, rule, amount), evidence, lexicon)

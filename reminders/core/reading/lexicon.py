@@ -9,6 +9,9 @@ from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED, literals
 from reminders.core.words.vocabulary import Vocabulary
 
+# A word as the reader spells it, as it was typed, its number, the number behind its stroke, its signature character.
+Token = tuple[str, str, float | None, float | None, str]
+SMILE = "emojismile"  # dropped when a text says something else too; alone it is chat
 UNKNOWN = "\u4e00"
 _FIRST = 0x4E01
 _NOTHING: frozenset[str] = frozenset()
@@ -30,6 +33,8 @@ NUMBER_SHAPES: dict[str, tuple[str, ...]] = {
     "phone": ("PHONE",),
     "date": ("DATE",),
 }
+
+_FIGURES = ("FRAC10", "FRAC", "CLOCK", "DATE", "PHONE", "PRESSURE")
 
 
 class Lexicon:
@@ -66,7 +71,7 @@ class Lexicon:
         self.counts = _merged(self.languages, "counts")
         self._blocked = frozenset().union(*(one.lookalikes | one.common for one in self.languages))
         self._assign()
-        self._cache: dict[str, tuple[str, str]] = {}
+        self.kept: dict[str, tuple[Token, ...]] = {}  # piece of text → its tokens, of pieces that came before
         self._neighbours = self._index_neighbours()
         self._sounds = {self._sound(word): word for word in self._of_word if len(word) >= 4}
 
@@ -117,6 +122,8 @@ class Lexicon:
         self.shape_char_of_dash = self._char(frozenset({"DASH", "RANGE"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
         self._frozen = {concept: frozenset(chars) for concept, chars in self._chars.items()}
+        self._either: dict[tuple[str, ...], frozenset[str]] = {}
+        self.figures = self.number_chars.union(*(self._frozen[shape] for shape in _FIGURES))
         self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}
 
     def _char(self, concepts: frozenset[str]) -> str:
@@ -132,6 +139,13 @@ class Lexicon:
     def chars(self, concept: str) -> frozenset[str]:
         """Return the signature characters that carry a concept (a lower-case name is that one word)."""
         return self._frozen.get(concept, _NOTHING)
+
+    def either(self, *concepts: str) -> frozenset[str]:
+        """Return the signature characters that carry any of several concepts."""
+        found = self._either.get(concepts)
+        if found is None:
+            found = self._either[concepts] = _NOTHING.union(*map(self.chars, concepts))
+        return found
 
     def concepts_of(self, char: str) -> tuple[str, ...]:
         """Return the concepts that a signature carries."""
@@ -153,17 +167,26 @@ class Lexicon:
         """Tell whether a word is one of a language's frequent small words."""
         return any(word in vocabulary.common for vocabulary in self.languages)
 
-    def look_up(self, word: str) -> tuple[str, str]:
-        """Return the known spelling of a word and its signature; an unknown word comes back as it was."""
-        found = self._cache.get(word)
-        if found is None:
-            if len(self._cache) > _CACHE:
-                self._cache.clear()
-            found = self._cache[word] = self._find(word)
-        return found
+    def tokens_of(self, piece: str) -> tuple[Token, ...]:
+        """Return the tokens of a word as typed: one, several for "twice" ("two times"), none for a smile."""
+        found: list[Token] = []
+        for typed in () if piece == SMILE else self.spelled_out.get(piece, (piece,)):
+            word, char = self.look_up(typed)
+            found.append((word, typed, self.numbers.get(word), None, char))
+        return self.keep(piece, tuple(found))
 
-    def _find(self, word: str) -> tuple[str, str]:
-        """Look for a word as typed, without drawn-out letters, by its stem, by its sound, and one letter off."""
+    def keep(self, piece: str, tokens: tuple[Token, ...]) -> tuple[Token, ...]:
+        """Keep the tokens of a piece of text for the next time it comes, and return them."""
+        if len(self.kept) > _CACHE:
+            self.kept.clear()
+        self.kept[piece] = tokens
+        return tokens
+
+    def look_up(self, word: str) -> tuple[str, str]:
+        """Return the known spelling of a word and its signature; an unknown word comes back as it was.
+
+        It is looked for as typed, without drawn-out letters, by its stem, by its sound, and one letter off.
+        """
         for spelling in _spellings(word):
             concepts = self._of_word.get(spelling)
             if concepts is not None:

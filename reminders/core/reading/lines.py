@@ -10,7 +10,7 @@ from reminders.core.reading.quantities import Amount
 from reminders.core.reading.session import Mention
 
 
-@dataclass
+@dataclass(slots=True)
 class Told:
     """What was told of one mention: an amount, a word of done or not done, or nothing."""
 
@@ -21,7 +21,7 @@ class Told:
     is_place: bool = False  # named as where something happened: "dizzy during the hinge"
 
 
-@dataclass
+@dataclass(slots=True)
 class SessionTold:
     """What a reply says of the session."""
 

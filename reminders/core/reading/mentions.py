@@ -14,6 +14,8 @@ from reminders.core.reading.tokens import Text
 
 def mark_mentions(text: Text, mentions: list[Mention], lexicon: Lexicon) -> str:
     """Return the signature with the named exercises marked; in "rows? done" the question is no question."""
+    if not mentions:
+        return text.signature
     chars = list(text.signature)
     for mention in mentions:
         chars[mention.start] = NAMED
@@ -27,8 +29,10 @@ def mark_mentions(text: Text, mentions: list[Mention], lexicon: Lexicon) -> str:
 
 def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> list[Mention]:
     """Leave out weak names that stand alone: "is it ok to hold a chair" names no exercise."""
-    chars = text.signature
-    parts = [at for at, char in enumerate(chars) if lexicon.is_in("BODY", char) and _rated(at, chars, lexicon)]
+    if not mentions:
+        return []
+    chars, body = text.signature, lexicon.chars("BODY")
+    parts = [at for at, char in enumerate(chars) if char in body and _rated(at, chars, lexicon)]
     strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
     kept: list[Mention] = []
     for mention in mentions:
@@ -115,9 +119,9 @@ def _is_beside(one: Mention, other: Mention, chars: str, lexicon: Lexicon) -> bo
 def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lexicon) -> list[Mention]:
     """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
     letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
-    places = [at for at, word in enumerate(text.raw) if word in letters]
-    if not places:
+    if letters.keys().isdisjoint(text.raw):
         return []
+    places = [at for at, word in enumerate(text.raw) if word in letters]
     sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     chars = text.signature
     kept: list[Mention] = []
@@ -142,7 +146,7 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
 def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     """Return exercises named by their place: "the first one", "the last two", "#3", "1, 2 and 4"."""
     found: list[Mention] = []
-    if lexicon.ordinals.keys().isdisjoint(text.words) and not _may_list(text, lexicon):
+    if not _may_list(text, lexicon) and lexicon.ordinals.keys().isdisjoint(text.words):
         return found
     if _counts_rounds(text, lexicon):
         return found
@@ -161,12 +165,16 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
 def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
     words, chars = text.words, text.signature
+    if lexicon.ordinals.keys().isdisjoint(words):
+        return False
     return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
 
 
 def _may_list(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether a text could name places by number."""
-    return not lexicon.chars("ITEMSIGN").isdisjoint(text.signature) or sum(map(str.isdigit, text.raw)) > 1
+    if not lexicon.chars("ITEMSIGN").isdisjoint(text.signature):
+        return True
+    return not lexicon.figures.isdisjoint(text.signature) and sum(map(str.isdigit, text.raw)) > 1
 
 
 def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:

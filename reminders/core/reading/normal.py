@@ -10,9 +10,9 @@ YES_SIGNS = "👍✅✔☑👌🆗💯🙆☒"
 NO_SIGNS = "👎❌✖🚫🙅⛔❎"
 SAD_SIGNS = "😢😭😞😖😣😩😫🤕🤒🤢🤮😰😨😱🆘🚑😔😟🙁☹😿"
 _SIGN_WORDS = (
-    {ord(sign): " emojiyes " for sign in YES_SIGNS}
-    | {ord(sign): " emojino " for sign in NO_SIGNS}
-    | {ord(sign): " emojisad " for sign in SAD_SIGNS}
+    dict.fromkeys(YES_SIGNS, " emojiyes ")
+    | dict.fromkeys(NO_SIGNS, " emojino ")
+    | dict.fromkeys(SAD_SIGNS, " emojisad ")
 )
 _LETTER_SIGNS = {
     "×": "x",
@@ -22,7 +22,6 @@ _LETTER_SIGNS = {
     "‘": "'",
     "’": "'",
     "´": "'",
-    "`": "'",
     "ʼ": "'",
     "“": '"',
     "”": '"',
@@ -46,9 +45,11 @@ _LETTER_SIGNS = {
     "ø": "o",
     "đ": "d",
 }
-_LETTER_TABLE = str.maketrans(_LETTER_SIGNS) | _SIGN_WORDS
 _ODD = re.compile(r"[^\x00-\x7f]")
 _MARKS = re.compile("[\u0300-\u036f\u200b-\u200f\u2060\ufe0e\ufe0f\u20e3\U0001f3fb-\U0001f3ff]")
+_ACCENTED = "".join(map(chr, range(0xC0, 0x180)))  # Latin letters of Western and Central Europe
+_LETTERS = {sign: _MARKS.sub("", unicodedata.normalize("NFKD", sign)).lower() for sign in _ACCENTED}
+_PLAIN = {sign: letter for sign, letter in _LETTERS.items() if letter.isascii()} | _LETTER_SIGNS | _SIGN_WORDS
 _SMILEY = re.compile(r"(?<!\w)(?:[:;=]['o^-]?[)dp\]*3](?!\w)|<3(?!\d)|\^_\^|xd+\b)")
 _FROWN = re.compile(r"(?<!\w)[:;=]['-]?[(\[/|](?!\w)")
 _TITLE = re.compile(r"\b(mrs?|ms|sra?|srta)\.(?=\s*[a-z])")  # their full stop ends no sentence
@@ -70,18 +71,25 @@ def fold(text: str) -> str:
     emojismile."""
     text = text[:LONGEST].lower()
     if not text.isascii():
-        text = text.translate(_LETTER_TABLE)
-        text = _MARKS.sub("", unicodedata.normalize("NFKD", text)).lower()
-        text = _ODD.sub(_sign, text)
+        text = _ODD.sub(_plain, text.replace("`", "'"))
+        if not text.isascii():
+            text = _MARKS.sub("", unicodedata.normalize("NFKD", text)).lower()
+            text = _ODD.sub(_sign, text)
     if ":" in text or ";" in text or "=" in text or "<" in text or "^" in text or "xd" in text:
         text = _FROWN.sub(" emojisad ", _SMILEY.sub(" emojismile ", text))
-    text = _TITLE.sub(r"\1 ", text)
+    if "." in text:
+        text = _TITLE.sub(r"\1 ", text)
     text += " "
     if "'" in text or "/" in text:
         for spelling, plain in _JOINS:
             text = text.replace(spelling, plain)
         text = text.replace("'", "")
     return text
+
+
+def _plain(match: "re.Match[str]") -> str:
+    """Return what stands for a character that is common in messages; any other one stays."""
+    return _PLAIN.get(match[0], match[0])
 
 
 def _sign(match: "re.Match[str]") -> str:

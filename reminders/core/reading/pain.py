@@ -6,7 +6,7 @@ number that could be anything stays out, and the caller asks.
 
 from dataclasses import dataclass, field
 
-from reminders.core.reading.danger import Hits, Span
+from reminders.core.reading.danger import SIGN_LABELS, Hits, Span
 from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.quantities import Figure, Numbers
@@ -18,7 +18,7 @@ _TOLD_OTHERWISE = ("num.past", "num.retracted", "num.said", "num.never", "num.ot
 _NO_PAIN_LABELS = frozenset({"pain_none", "pain_answer_none"})
 
 
-@dataclass
+@dataclass(slots=True)
 class Pain:
     """What was stated: `value` None when nothing, or nothing on the scale, was."""
 
@@ -101,7 +101,7 @@ def _loose_pains(
         marked |= {at for s, e in hits.get("num.meant", ()) for at in range(s, e)}
     if said_until is not None:  # what was said, then what it is
         marked |= {at for at in numbers.loose if at >= said_until}
-    if "pain_said" in hits or any(label.startswith("danger.") for label in hits):
+    if "pain_said" in hits or not SIGN_LABELS.isdisjoint(hits):
         marked |= {at for s, e in hits.get("num.alone", ()) for at in range(s, e)}
     if is_report:
         marked |= {at for s, e in hits.get("num.after_done", ()) for at in range(s, e)}
@@ -191,7 +191,8 @@ def _before_and_after(result: Pain, figures: list[Figure], hits: Hits) -> None:
 def body_part(scope: Scope, spans: list[Span]) -> str | None:
     """Return the body part told, with its side, nearest to the pain; in the client's own word."""
     text, lexicon = scope.text, scope.lexicon
-    parts = [at for at, char in enumerate(text.signature) if lexicon.is_in("BODY", char)]
+    body = lexicon.chars("BODY")
+    parts = [at for at, char in enumerate(text.signature) if char in body]
     if not parts:
         return None
     near = spans[0][0] if spans else parts[0]

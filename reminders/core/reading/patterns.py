@@ -8,7 +8,8 @@ word; `!X` not X next; `>X` X next; `<X` X just before.
 
 import re
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+
+from reminders.core.reading.sieve import Sieve
 
 # Signatures with a meaning of their own; every other signature is a CJK character handed out by the lexicon.
 STOP, QUESTION, COMMA, BUT = ".", "?", ",", "b"
@@ -31,24 +32,20 @@ _FIXED = {
 _PAUSES = {",": frozenset(COMMA), ".": frozenset(STOP + QUESTION)}
 
 
-@dataclass
 class Rule:
     """One pattern of a label; its expression is made at first need, since most rules never meet their anchor word."""
 
-    label: str
-    source: str
-    needed: list[frozenset[str]]  # a text must hold one signature of each
-    _chars: Chars
-    _regex: "re.Pattern[str] | None" = None
+    __slots__ = ("_chars", "is_anchored", "label", "made", "needed", "source")
 
-    def __post_init__(self) -> None:
-        """Keep apart what is still to be checked once the rarest word is there."""
-        self.others = tuple(self.needed[1:])
-        self.is_anchored = self.source.startswith("^")
+    def __init__(self, label: str, source: str, needed: list[frozenset[str]], chars: Chars) -> None:
+        """Take the pattern and what a text must hold: one signature of each set in `needed`, the rarest first."""
+        self.label, self.source, self.needed, self._chars = label, source, needed, chars
+        self.is_anchored = source.startswith("^")
+        self.made: re.Pattern[str] | None = None
 
     def regex(self) -> "re.Pattern[str]":
         """Return the expression."""
-        if self._regex is None:
+        if self.made is None:
             items = self.source.split()
             parts = [_item(item, self._chars) for item in items]
             negators = self._chars("NEGATOR")
@@ -57,12 +54,8 @@ class Rule:
             ):
                 gap = rf"[^{re.escape(NO_WORD)}{''.join(sorted(negators))}]{{0,3}}?"
                 parts = [gap if item == "~" else part for item, part in zip(items, parts, strict=True)]
-            self._regex = re.compile("".join(parts))
-        return self._regex
-
-    def may_hold(self, present: set[str]) -> bool:
-        """Tell whether a text of these signatures, the rarest needed one among them, could hold the rule."""
-        return all(not some.isdisjoint(present) for some in self.others)
+            self.made = re.compile("".join(parts))
+        return self.made
 
 
 def literals(source: str) -> Iterator[str]:
@@ -142,61 +135,42 @@ def rule_for(source: str, chars: Chars, label: str = "", frequent: frozenset[str
 
 
 class RuleSet:
-    """Rules indexed by their rarest word, so that a text is tried only against those that could hold.
-
-    What a rule needs besides is one bit a set of signatures: a text has the bits of all its signatures.
-    """
+    """Rules behind a sieve, so that a text is tried only against those that could hold."""
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        self._rules: list[tuple[Rule, list[str], int]] = []
-        bits: dict[frozenset[str], int] = {}
-        always: list[int] = []
-        by_char: dict[str, list[int]] = {}
-        for source, labels in _labels_by_source(rules).items():
-            rule = rule_for(source, chars, labels[0], frequent)
-            at = len(self._rules)
-            needs = 0
-            for some in rule.others:
-                needs |= 1 << bits.setdefault(some, len(bits))
-            self._rules.append((rule, labels, needs))
-            if not rule.needed:
-                always.append(at)
-            for char in rule.needed[0] if rule.needed else ():
-                by_char.setdefault(char, []).append(at)
-        self._always = tuple(always)
-        self._by_char = {char: tuple(rules) for char, rules in by_char.items()}
-        self._bits: dict[str, int] = {}
-        for some, bit in bits.items():
-            for char in some:
-                self._bits[char] = self._bits.get(char, 0) | 1 << bit
+        self._rules = [
+            (rule_for(source, chars, labels[0], frequent), labels)
+            for source, labels in _labels_by_source(rules).items()
+        ]
+        self._sieve = Sieve([rule.needed for rule, _ in self._rules])
 
     def find(self, signature: str) -> "dict[str, list[tuple[int, int]]]":
-        """Return label → spans (from, to) of all rules that hold, each once, in no order."""
-        by_char, rules, bits = self._by_char, self._rules, self._bits
-        has = 0
-        candidates = set(self._always)
-        for char in set(signature):
-            has |= bits.get(char, 0)
-            if char in by_char:
-                candidates.update(by_char[char])
+        """Return label → spans (from, to) of all rules that hold, each once, rising."""
+        rules = self._rules
         found: dict[str, list[tuple[int, int]]] = {}
-        lacks = ~has
-        for at in candidates:
-            rule, labels, needs = rules[at]
-            if needs & lacks:
-                continue
-            regex = rule._regex or rule.regex()
+        several: set[str] = set()
+        size = len(signature)
+        for at in self._sieve.passing(signature):
+            rule, labels = rules[at]
+            regex = rule.made or rule.regex()
             match = regex.match(signature) if rule.is_anchored else regex.search(signature)
             if match is None:
                 continue
-            spans = [match.span()] if rule.is_anchored else [one.span() for one in regex.finditer(signature)]
+            start, end = match.span()
+            spans = [(start, end)]
+            if end < size and not rule.is_anchored:  # from the start again when it found a place and took no sign
+                again = regex.finditer(signature, end if start < end else 0)
+                spans = [*(spans if start < end else ()), *[one.span() for one in again]]
             for label in labels:
                 if label in found:
-                    found[label] += spans
+                    found[label] = found[label] + spans
+                    several.add(label)
                 else:
-                    found[label] = spans.copy()
-        return {label: spans if len(spans) == 1 else sorted(set(spans)) for label, spans in found.items()}
+                    found[label] = spans
+        for label in several:
+            found[label] = sorted(set(found[label]))
+        return found
 
 
 def _labels_by_source(rules: Mapping[str, str]) -> dict[str, list[str]]:

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Amount:
     """An amount at tokens `start` to `end`."""
 
@@ -14,7 +14,7 @@ class Amount:
     kind: str = "amount"
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Figure:
     """A pain figure at a token."""
 
@@ -23,7 +23,7 @@ class Figure:
     stated: bool = True  # False: pain only because of what was asked or where it stands
 
 
-@dataclass
+@dataclass(slots=True)
 class Numbers:
     """All numbers of a text by role."""
 

@@ -6,6 +6,7 @@ Each step lives in its own module; here they meet. Nothing of one language stand
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
+from operator import attrgetter
 
 from reminders.core.reading import answers, completion, dates
 from reminders.core.reading.danger import CALL_NOW, Danger, Span, find_danger
@@ -14,19 +15,22 @@ from reminders.core.reading.exercises import Teller
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.mentions import letter_mentions, mark_mentions, place_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
 from reminders.core.reading.patterns import QUESTION, STOP
 from reminders.core.reading.quantities import Figure
 from reminders.core.reading.scope import Scope
-from reminders.core.reading.session import names_of
+from reminders.core.reading.session import Mention, names_of
 from reminders.core.reading.tokens import Text, cut
 
+_START = attrgetter("start")
+_ENDS = STOP + QUESTION
 _OF_A_SESSION = ("report", "skip", "pain")
 
 
-@dataclass
+@dataclass(slots=True)
 class Read:
     """A reading with the evidence it came from."""
 
@@ -76,16 +80,7 @@ def _evidence(
 ) -> Evidence:
     """Return all that the rules find."""
     lexicon = grammar.lexicon
-    mentions = settle_mentions(names_of(session, lexicon).find(text), text, lexicon) if session else []
-    if session:
-        letters = letter_mentions(text, session, lexicon)
-        if letters and (not mentions or len({one.exercise for one in letters}) > 1):
-            named = {at for one in letters for at in range(one.start, one.end)}
-            mentions = letters + [one for one in mentions if one.start not in named]
-    if session:
-        taken = {at for mention in mentions for at in range(mention.start, mention.end)}
-        places = place_mentions(text, len(session), lexicon)
-        mentions = mentions + [one for one in places if not taken & set(range(one.start, one.end))]
+    mentions = _mentions(text, session, lexicon) if session else []
     marked = mark_mentions(text, mentions, lexicon)
     hits = grammar.marked.find(marked)
     hits.update(grammar.plain.find(text.signature))
@@ -97,8 +92,10 @@ def _evidence(
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
     scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
     danger = find_danger(hits, scope)
-    teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
-    evidence = Evidence(hits, scope, asked, danger, numbers, teller.tell(), Pain(), marked)
+    told = SessionTold()
+    if mentions or numbers.amounts:
+        told = Teller(text, sorted(mentions, key=_START), numbers, hits, session, lexicon).tell()
+    evidence = Evidence(hits, scope, asked, danger, numbers, told, Pain(), marked)
     completion.add_groups(evidence, session)
     is_report = bool(
         evidence.done() or evidence.told.by_exercise or evidence.has("yes_report") or evidence.told.amounts
@@ -107,8 +104,24 @@ def _evidence(
     return evidence
 
 
+def _mentions(text: Text, session: tuple[SessionExercise, ...], lexicon: Lexicon) -> list[Mention]:
+    """Return the exercises of a session that a text names, by name, by letter, or by place."""
+    mentions = settle_mentions(names_of(session, lexicon).find(text), text, lexicon)
+    letters = letter_mentions(text, session, lexicon)
+    if letters and (not mentions or len({one.exercise for one in letters}) > 1):
+        named = {at for one in letters for at in range(one.start, one.end)}
+        mentions = letters + [one for one in mentions if one.start not in named]
+    places = place_mentions(text, len(session), lexicon)
+    if places:
+        taken = {at for mention in mentions for at in range(mention.start, mention.end)}
+        mentions += [one for one in places if taken.isdisjoint(range(one.start, one.end))]
+    return mentions
+
+
 def _pains_back(signature: str, pains: Sequence[Figure], lexicon: Lexicon) -> str:
     """Return the signature with pain figures as numbers again, so that rules about figures see them."""
+    if not pains:
+        return signature
     chars = list(signature)
     for figure in pains:
         chars[figure.at] = lexicon.shape_chars["small"]
@@ -117,7 +130,7 @@ def _pains_back(signature: str, pains: Sequence[Figure], lexicon: Lexicon) -> st
 
 def _ends_of(text: Text) -> tuple[int, ...]:
     """Return the places of full stops and question marks."""
-    return tuple(at for at, char in enumerate(text.signature) if char in STOP + QUESTION)
+    return tuple([at for at, char in enumerate(text.signature) if char in _ENDS])
 
 
 def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
@@ -151,10 +164,8 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         after=evidence.pain.after,
         where=where,
         about=_about(evidence.scope, evidence.danger),
+        ask=answers.ask_of(evidence, decision, pain, choice),
     )
-    ask = answers.ask_of(evidence, reading, decision)
-    if ask is not None:
-        reading = replace(reading, ask=ask)
     return Read(reading, evidence)
 
 

@@ -8,6 +8,7 @@ from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.number_rules import NUMBER_RULES
 from reminders.core.reading.patterns import SECONDS, USED, Rule, rule_for
 from reminders.core.reading.quantities import Amount, Figure, Numbers
+from reminders.core.reading.sieve import Sieve
 from reminders.core.reading.tokens import Text, worst_whole
 
 _MOST_SETS = 6  # "10 x 2" is two sets of ten: nobody is given more sets than this
@@ -25,13 +26,8 @@ class NumberGrammar:
         self._rules: list[tuple[str, Rule]] = [
             (role, rule_for(pattern, lexicon.chars, role, lexicon.number_chars)) for role, pattern in NUMBER_RULES
         ]
-        self._by_char: dict[str, list[int]] = {}
-        for at, (_, rule) in enumerate(self._rules):
-            for char in rule.needed[0]:
-                self._by_char.setdefault(char, []).append(at)
-        self._numeric = lexicon.number_chars | {
-            char for shape in ("FRAC10", "FRAC", "CLOCK", "DATE", "PHONE", "PRESSURE") for char in lexicon.chars(shape)
-        }
+        self._sieve = Sieve([rule.needed for _, rule in self._rules])
+        self._numeric = lexicon.figures
         self._plain = lexicon.number_chars
 
     def read(self, text: Text, signature: str, exercises: int, asks_pain: bool = False) -> Numbers:
@@ -39,17 +35,16 @@ class NumberGrammar:
 
         `signature` has exercises marked, `exercises` counts the session's, `asks_pain`: a rating was asked for.
         """
+        plain = self._plain
         numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second, numeric=self._numeric)
-        present = set(signature)
-        if not self._numeric & present:
+        if self._numeric.isdisjoint(signature):
             return numbers
-        for at in sorted(set().union(*[self._by_char[char] for char in present if char in self._by_char])):
+        for at in self._sieve.passing(signature):
             role, rule = self._rules[at]
-            if rule.may_hold(present):
-                spans = [match.span() for match in rule.regex().finditer(numbers.signature)]
-                for start, end in spans:
-                    self._claim(role, start, end, text, numbers, exercises)
-        numbers.loose = [at for at, char in enumerate(numbers.signature) if char in self._plain]
+            spans = [match.span() for match in (rule.made or rule.regex()).finditer(numbers.signature)]
+            for start, end in spans:
+                self._claim(role, start, end, text, numbers, exercises)
+        numbers.loose = [at for at, char in enumerate(numbers.signature) if char in plain]
         return numbers
 
     def _claim(self, role: str, start: int, end: int, text: Text, numbers: Numbers, exercises: int) -> None:
@@ -62,9 +57,10 @@ class NumberGrammar:
         taken = _TAKERS[role](numbers, start, end, places, values, exercises)
         if taken:
             mark = SECONDS if role == "second" else USED
-            numbers.signature = "".join(
-                mark if at in places and start <= at < end else char for at, char in enumerate(chars)
-            )
+            signs = list(chars)
+            for at in places:
+                signs[at] = mark
+            numbers.signature = "".join(signs)
 
 
 def _other(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:

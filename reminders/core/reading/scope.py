@@ -20,7 +20,7 @@ def _is_two_digits(raw: str) -> bool:
     return len(raw) == 2 and raw.isdigit()
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Scope:
     """A text and what is needed to judge a stretch of it."""
 
@@ -43,17 +43,24 @@ class Scope:
 
     def _has(self, concept: str, start: int, end: int) -> bool:
         """Tell whether a concept stands between two tokens."""
-        return not self.lexicon.chars(concept).isdisjoint(self.text.signature[max(0, start) : end])
+        chars = self.lexicon.chars(concept)
+        if end - start == 1:
+            return start >= 0 and self.text.signature[start:end] in chars
+        return not chars.isdisjoint(self.text.signature[max(0, start) : end])
 
     def _last(self, concept: str, start: int, end: int) -> int | None:
         """Return the last place of a concept between two tokens."""
-        chars = self.lexicon.chars(concept)
-        return next((at for at in range(end - 1, start - 1, -1) if self.text.signature[at] in chars), None)
+        chars, signature = self.lexicon.chars(concept), self.text.signature
+        if chars.isdisjoint(signature[start:end]):
+            return None
+        return next((at for at in range(end - 1, start - 1, -1) if signature[at] in chars), None)
 
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars = self.text.signature
         lexicon = self.lexicon
+        if lexicon.chars("NEGATOR").isdisjoint(chars[:start]):
+            return False
         steps = 0
         for at in range(start - 1, -1, -1):
             char = chars[at]
@@ -106,8 +113,11 @@ class Scope:
             return "other"
         if start and self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
             return "other"
+        persons = lexicon.either("I", "ANIMAL", "THING", "CLIENTLIKE", "PERSON", "THIRD")
         for at in range(end - 1, low - 1, -1):
             char = chars[at]
+            if char not in persons:
+                continue
             if at >= start and not (lexicon.is_in("I", char) or lexicon.is_in("HERS", char)):
                 continue
             if lexicon.is_in("I", char) and not self._is_possessive_of_other(at):
@@ -157,7 +167,7 @@ class Scope:
 
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
-        if self._has("PERSON", start, end) or self._has("ANIMAL", start, end):
+        if not self.lexicon.either("PERSON", "ANIMAL").isdisjoint(self.text.signature[start:end]):
             return True
         return self._has("WASHIM", end, end + 1) and self._has("PERSON", end + 1, end + 4)
 
@@ -226,7 +236,8 @@ class Scope:
         comma = chars.find(COMMA, end, high)
         if self._has("NOW", low, high if comma < 0 else comma):
             return False
-        if not any(self._has(concept, low, high) for concept in _PAST) and not any(map(_is_two_digits, self.text.raw)):
+        past = lexicon.either(*_PAST)
+        if past.isdisjoint(chars[low:high]) and not any(map(_is_two_digits, self.text.raw)):
             return False
         for at in range(low, high):
             char = chars[at]
@@ -255,13 +266,15 @@ class Scope:
     def _segment(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence, cut at "but"."""
         low, high = self.sentence(start, end)
-        lexicon, chars = self.lexicon, self.text.signature
+        but, chars = self.lexicon.chars("BUT"), self.text.signature
+        if but.isdisjoint(chars[low:high]):
+            return low, high
         for at in range(start - 1, low - 1, -1):
-            if lexicon.is_in("BUT", chars[at]):
+            if chars[at] in but:
                 low = at
                 break
         for at in range(end, high):
-            if lexicon.is_in("BUT", chars[at]):
+            if chars[at] in but:
                 high = at
                 break
         return low, high

@@ -52,7 +52,7 @@ def parse_session(text: str) -> tuple[SessionExercise, ...]:
     return tuple(exercises)
 
 
-@dataclass(frozen=True)
+@dataclass(slots=True)
 class Mention:
     """An exercise named at tokens `start` to `end`; a weak name ("chair") counts only in company."""
 
@@ -62,7 +62,7 @@ class Mention:
     weak: bool
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class _Alias:
     words: tuple[str, ...]
     exercise: int
@@ -98,8 +98,11 @@ class SessionNames:
 
     def find(self, text: Text) -> list[Mention]:
         """Return the exercises named, in order, none inside another."""
-        stems = [self._stem(word) for word in text.words]
+        kept = self._stem_cache
+        stems = [kept.get(word) or self._stem(word) for word in text.words]
         mentions: list[Mention] = []
+        if self._by_first.keys().isdisjoint(stems):
+            return mentions
         at = 0
         while at < len(stems):
             mention = self._at(stems, at) if stems[at] in self._by_first else None
@@ -116,7 +119,7 @@ class SessionNames:
             size = len(alias.words)
             if size == 1:
                 return Mention(at, at + 1, alias.exercise, alias.weak)
-            if len(stems) - at >= size and all(stems[at + k] == alias.words[k] for k in range(1, size)):
+            if tuple(stems[at : at + size]) == alias.words:
                 return Mention(at, at + size, alias.exercise, alias.weak)
         return None
 

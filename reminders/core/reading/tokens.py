@@ -9,28 +9,27 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
-from reminders.core.reading.lexicon import UNKNOWN, Lexicon
+from reminders.core.reading.lexicon import SMILE, UNKNOWN, Lexicon, Token
 from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 
 _TOKEN = re.compile(
-    r"(?P<phone>\+?\d?[ -]?\(?\d{3}\)?[ .-]\d{3}[ .-]\d{4}|\+?\d{7,})"
+    r"(?P<words>[a-z]+(?: [a-z]+)*)"
+    r"|(?P<phone>\+?\d?[ -]?\(?\d{3}\)?[ .-]\d{3}[ .-]\d{4}|\+?\d{7,})"
     r"|(?P<date>\d{4}-\d{2}-\d{2}|\d{1,2}/\d{1,2}/\d{2,4})"
     r"|(?P<clock>\d{1,2}:\d{2}|\d{1,2}\.\d{2}(?=\s?[ap]m))"
     r"|(?P<frac>\d{1,3}\s?/\s?\d{1,3})"
     r"|(?P<num>\d{1,3}(?:,\d{3})+(?!\d)|\d+(?:\.\d+)?)"
-    r"|(?P<word>[a-z]+)"
     r"|(?P<dash>(?<=\d)\s?-\s?(?=\d))"
     r"|(?P<stop>\n\s*\n|\n|[.!?;]+)"
     r"|(?P<comma>,|:|\(|\)|--?(?=\s)|\"|=)"
     r"|(?P<sign>[+&%$#@/])"
 )
 _SIGN_WORDS = {"+": "plus", "&": "and", "%": "percent", "$": "dollars", "#": "number", "@": "at", "/": "/"}
-# Drop these when a text says something else too; alone they are chat.
-SMILE = "emojismile"
+_SMALL_NUMBER = 4  # digits that a number worth keeping has less than
 
 
-@dataclass
+@dataclass(slots=True)
 class Text:
     """A reply, cut up: lists of equal length, one place a token."""
 
@@ -49,43 +48,34 @@ class Text:
 
 def cut(text: str, lexicon: Lexicon, is_own: Callable[[str], bool] = lambda _: False) -> Text:
     """Return the tokens of a text; `is_own` tells the words of the session's own names."""
-    result = Text(original=text)
-    chars: list[str] = []
-    spelled_out, look_up, numbers = lexicon.spelled_out, lexicon.look_up, lexicon.numbers
-    for match in _TOKEN.finditer(fold(text)):
-        piece = match[0]
-        if match.lastgroup == "word" and piece not in spelled_out and piece != SMILE:  # what nearly all tokens are
-            word, char = look_up(piece)
-            result.words.append(word)
-            result.raw.append(piece)
-            result.values.append(numbers.get(word))
-            result.second.append(None)
-            chars.append(char)
-        elif piece in spelled_out:
-            for word in spelled_out[piece]:
-                _add(result, chars, "word", word, lexicon)
+    folded = fold(text)
+    tokens: list[Token] = []
+    kept = lexicon.kept
+    for match in _TOKEN.finditer(folded):
+        if match.lastgroup == "words":
+            for piece in match[0].split(" "):
+                found = kept.get(piece)
+                tokens += lexicon.tokens_of(piece) if found is None else found
         else:
-            _add(result, chars, match.lastgroup or "", piece, lexicon)
+            tokens += kept.get(match[0]) or _tokens_of(match.lastgroup or "", match[0], lexicon)
+    smiles = SMILE in folded and any(SMILE in match[0].split(" ") for match in _TOKEN.finditer(folded))
+    if not tokens:
+        return Text(smiles=smiles, original=text)
+    words, raw, values, second, chars = map(list, zip(*tokens, strict=True))
+    result = Text(words, raw, values, second, "", smiles, text)
     _join_numbers(result, chars, lexicon)
     result.signature = "".join(chars)
     _trim(result, lexicon, is_own)
     return result
 
 
-def _add(result: Text, chars: list[str], kind: str, piece: str, lexicon: Lexicon) -> None:
-    """Add one piece of text."""
+def _tokens_of(kind: str, piece: str, lexicon: Lexicon) -> tuple[Token, ...]:
+    """Return the tokens of a piece that is no word; small whole numbers and signs are kept like words."""
     value = second = None
-    if kind == "word":
-        if piece == SMILE:
-            result.smiles = True
-            return
-        word, char = lexicon.look_up(piece)
-        if word in lexicon.numbers:
-            value = lexicon.numbers[word]
-    elif kind == "stop":
+    if kind == "stop":
         word, char = piece.strip() or "\n", QUESTION if "?" in piece else STOP
     elif piece == "=":
-        return
+        return ()
     elif kind == "comma":
         word, char = piece, COMMA
     elif kind == "sign":
@@ -95,11 +85,10 @@ def _add(result: Text, chars: list[str], kind: str, piece: str, lexicon: Lexicon
     else:
         word = piece
         value, second, char = _number(kind, piece, lexicon)
-    result.words.append(word)
-    result.raw.append(piece)
-    result.values.append(value)
-    result.second.append(second)
-    chars.append(char)
+    tokens = ((word, piece, value, second, char),)
+    if kind == "sign" or (kind == "num" and len(piece) < _SMALL_NUMBER and piece.isdigit()):
+        lexicon.keep(piece, tokens)
+    return tokens
 
 
 def _number(kind: str, piece: str, lexicon: Lexicon) -> tuple[float | None, float | None, str]:
@@ -139,6 +128,8 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
     is_in = lexicon.is_in
     has_unit = not lexicon.chars("UNIT").isdisjoint(chars)
     near = lexicon.near_numbers if has_unit else {}
+    if not has_unit and text.values.count(None) == len(chars):
+        return
     while at < len(chars):
         if text.values[at] is None and text.words[at] not in near:
             at += 1
@@ -225,7 +216,7 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     start = _past_name(text, lexicon, is_own)
     while start < end and (chars[start] in polite or chars[start] in STOP + COMMA or (start and chars[start] in title)):
         start += 1
-    if start < end:
+    if start < end and end - start < len(chars):
         _keep(text, start, end)
 
 
@@ -251,6 +242,8 @@ def _past_name(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> i
 def _before_signature(text: Text, lexicon: Lexicon) -> int:
     """Return where a mail's closing formula begins, or the end of the text."""
     size = len(text.signature)
+    if lexicon.chars("SIGN_OFF").isdisjoint(text.signature):
+        return size
     for at in range(max(1, size - 9), size):
         if lexicon.is_in("SIGN_OFF", text.signature[at]) and text.signature[at - 1] in (STOP, COMMA):
             return at
