@@ -129,6 +129,11 @@ CONCEPTS = {
     "HAPPENED": "me se tuve dio senti senti siento",
     "WOULD": "podria puede pueda pudiera seria",
     # numbers
+    "GOTTO": "llegue alcance",
+    "STARTED": "empece empese comence empezo comenzo arranque arranco inicie inicio",
+    "ENDED": "termine acabe termino acabo quede quedo baje bajo",
+    "CLIMBED": "paso subio pase subi brinco salto",
+    "WITHWORD": "con",
     "TOOHARD": "zztoohard",
     "GOINGBACK": "zzgoingback",
     "NOMORE": "no mas mayor de que del",
