@@ -6,6 +6,7 @@ something happened ("felt a pop on the hinge") gets nothing and is not listed.
 
 from collections.abc import Sequence
 
+from reminders.core.reading import listing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold, Told, amount_of, completed_by, joined, merged
@@ -64,8 +65,9 @@ class Teller:
         """Return what the reply says of the session and its parts."""
         result = SessionTold()
         free = self._give_amounts()
+        listing.share_amounts(self._told, self._chars, self._lexicon)
         self._give_statuses()
-        free = self._give_lone(free)
+        free = listing.spread_sets(self._told, self._give_lone(free), self._chars)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
@@ -169,6 +171,7 @@ class Teller:
             if way == "after":
                 self._lead(at, status)
         self._give_by_listing()
+        listing.close_lists(self._told, self._chars, self._lexicon)
 
     def _status_marks(self) -> list[tuple[int, str, str]]:
         """Return the words of done and not done with their places and the way they face."""
@@ -181,7 +184,8 @@ class Teller:
         runs: list[tuple[int, str, str]] = []
         for at in sorted(marks):
             status, way = marks[at]
-            if runs and runs[-1][0] == at - 1 and runs[-1][1] == status:
+            adds = self._lexicon.is_in("JOIN", self._chars[at])  # "heels no nor chair"
+            if runs and runs[-1][0] == at - 1 and runs[-1][1] == status and not adds:
                 runs[-1] = (at, status, way if runs[-1][2] == way else "either")
             elif runs and runs[-1][0] == at - 1 and status == "part":
                 runs[-1] = (at, status, way)
@@ -192,13 +196,27 @@ class Teller:
     def _give_status(self, at: int, status: str, way: str, comes_first: bool) -> bool:
         """Give one word to the names behind it, or to those before it when it closes them; False when it finds none."""
         after = [told for told in self._told if told.mention.start > at]
-        open_before = []
-        for told in reversed([one for one in self._told if one.mention.end <= at]):
-            if told.status is not None or not self._reaches(told.mention.end, at):
+        open_before: list[Told] = []
+        before = [one for one in self._told if one.mention.end <= at]
+        for told in reversed(before):
+            if told.status is not None or not listing.reaches(self._chars, told.mention.end, at, self._lexicon):
+                break
+            if open_before and listing.parts_lists(self._chars, told, open_before[-1], self._lexicon):
                 break
             open_before.append(told)
         comes_first |= bool(open_before) and all(told.amount is not None for told in open_before)
-        leads = bool(after) and way != "after" and self._governs(at + 1, after[0].mention.start)
+        leads = (
+            bool(after)
+            and way != "after"
+            and listing.governs(self._chars, at + 1, after[0].mention.start, self._lexicon)
+        )
+        if (
+            before
+            and not open_before
+            and not leads
+            and listing.overrules(self._chars, before[-1], at, status, self._lexicon)
+        ):
+            return True
         if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:
                 if not (told.is_place and told.amount is None):
@@ -223,7 +241,7 @@ class Teller:
         for told in self._told:
             if told.mention.start <= at:
                 continue
-            if not self._governs(end, told.mention.start):
+            if not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
             if told.status is None:
                 told.status, found = status, True
@@ -248,29 +266,6 @@ class Teller:
         """Tell whether a token is part of a list of names."""
         char = self._chars[at]
         return char in (COMMA, NAMED, NAMED_ON, USED, SECONDS) or self._lexicon.is_in("LISTING", char)
-
-    def _reaches(self, start: int, end: int) -> bool:
-        """Tell whether a word of done or not done closes the names before it."""
-        between = self._chars[start:end]
-        return (
-            len(between) <= 12
-            and not any(char in _ENDS for char in between)
-            and not any(self._lexicon.is_in("BUT", char) for char in between)
-        )
-
-    def _governs(self, start: int, end: int) -> bool:
-        """Tell whether a word of done or not done leads on to the names behind it."""
-        between = self._chars[start:end]
-        if len(between) > 9:
-            return False
-        return all(
-            char == COMMA
-            or char in (NAMED, NAMED_ON, "u", "s")
-            or self._lexicon.is_in("LEADS", char)
-            or self._lexicon.is_in("LISTING", char)
-            or self._lexicon.is_in("REP", char)
-            for char in between
-        )
 
     def _listed(self) -> list[ExerciseDone]:
         """Return what was told of the exercises, in the order of the reply."""

@@ -127,16 +127,40 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
             return [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
-        certain = text.raw[at] not in lexicon.letter_words
+        certain = text.raw[at] not in lexicon.letter_words or _is_led(chars, at, lexicon)
         telling = after in STOP + COMMA or any(
             lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
         )
         telling = telling or lexicon.is_in("STATUS_BEFORE", before)
         if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
-        if (certain and len(sure) > 1) or (telling and (certain or sure)):
+        listed = bool(sure) and _is_among(chars, at, places, lexicon)
+        if listed or (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
-    return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
+    named = any(
+        text.raw[one.start] not in lexicon.letter_words or _is_led(chars, one.start, lexicon) for one in kept
+    )
+    return kept if named else []
+
+
+def _is_led(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether an article, or a word for "except", makes a letter a name: "la A", "todo menos A, que"."""
+    if at and lexicon.is_in("LETTERLED", chars[at - 1]):
+        after = chars[at + 1 : at + 2]
+        return after in ("", COMMA, STOP) or any(lexicon.is_in(one, after) for one in ("STATUS", "NOT", "THE"))
+    return at > 0 and lexicon.is_in("EXCEPT", chars[at - 1]) and chars[at + 1 : at + 2] in ("", COMMA, STOP)
+
+
+def _is_among(chars: str, at: int, places: list[int], lexicon: Lexicon) -> bool:
+    """Tell whether a letter stands in a row of letters: "A, B and D"."""
+    for other in places:
+        low, high = (other + 1, at) if other < at else (at + 1, other)
+        if other != at and high - low <= 2 and all(
+            char == COMMA or lexicon.is_in("JOINAND", char) or lexicon.is_in("LETTERLED", char)
+            for char in chars[low:high]
+        ):
+            return True
+    return False
 
 
 def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:

@@ -75,7 +75,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("not_amount", "NOTNUM # X # REP|SET?"),
     ("not_amount", "NOTNUM # SET"),
     ("not_amount", "SELFSAID # X # REP|SET?"),
-    ("sets_only", "SELFSAID|NOTNUM WASWORD|FILL? # SET ~ ,? ~ WASWORD|FILL ONLY? # SET? !X !OF !DE"),
+    ("sets_only", "SELFSAID|NOTNUM WASWORD|FILL? # SET ~ ,? BUT|JOINAND|FILL* WASWORD|FILL ONLY? # SET? !X !OF !DE"),
     ("not_amount", "NOTNUM WASWORD|FILL # SET"),
     ("not_amount", "SELFSAID # SET"),
     ("not_amount", "<SET|REP ,? NOTNUM #"),

@@ -128,6 +128,7 @@ CONCEPTS = {
     "ASKS": "debo puedo hago llamo hablo paro sigo aviso marco deberia",
     "HAPPENED": "me se tuve dio senti senti siento",
     "WOULD": "podria puede pueda pudiera seria",
+    "LETTERLED": "la el",
     # numbers
     "GOTTO": "llegue alcance",
     "STARTED": "empece empese comence empezo comenzo arranque arranco inicie inicio",
