@@ -155,7 +155,9 @@ def _is_among(chars: str, at: int, places: list[int], lexicon: Lexicon) -> bool:
     """Tell whether a letter stands in a row of letters: "A, B and D"."""
     for other in places:
         low, high = (other + 1, at) if other < at else (at + 1, other)
-        if other != at and high - low <= 2 and all(
+        if other in (at, at - 1):  # "C a medias": no letter
+            continue
+        if high - low <= 2 and all(
             char == COMMA or lexicon.is_in("JOINAND", char) or lexicon.is_in("LETTERLED", char)
             for char in chars[low:high]
         ):
