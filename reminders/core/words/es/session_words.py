@@ -129,6 +129,7 @@ CONCEPTS = {
     "HAPPENED": "me se tuve dio senti senti siento",
     "WOULD": "podria puede pueda pudiera seria",
     "LETTERLED": "la el",
+    "HALFLED": "a por",
     # numbers
     "GOTTO": "llegue alcance",
     "STARTED": "empece empese comence empezo comenzo arranque arranco inicie inicio",
@@ -178,8 +179,8 @@ CONCEPTS = {
     "EACHWORD": "cada",
     "SIDEBOTH": "cada ambos",
     "ONE_OR_PART": "ejercicio",
-    "STATUS": "nomas namas manana pendiente si no ya listo lista hecho hechos bien completo completos completa completas cero nada tampoco emojiyes emojino hice terminados termine facil perfecto",
-    "STATUS_BEFORE": "hice termine solo nomas menos excepto no sin ni salte hizo acabe falto faltaron faltan",
+    "STATUS": "nomas namas manana pendiente pendientes si no ya listo lista listos listas hecho hechos hecha hechas bien completo completos completa completas cero nada tampoco emojiyes emojino hice terminados terminado terminada terminadas termine facil perfecto ok okay realizado realizados realizada realizadas cumplido cumplidos cumplida",
+    "STATUS_BEFORE": "hice termine solo nomas menos excepto no sin ni salte hizo acabe falto faltaron faltan hacer realice complete brinque pude hicimos puro",
     "LISTING": "y e ni o tambien el la los las de en lo del con / a mas",
     "PLACEWORD": "en durante haciendo al despues desde cuando con contra hasta",
     "ITEMSIGN": "numero ejercicio",
