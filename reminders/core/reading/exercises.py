@@ -59,6 +59,8 @@ class Teller:
             at -= 1
         if told != at and not (at >= 0 and self._lexicon.is_in("SINCE", self._chars[at])):
             at = told
+        if at > 0 and self._lexicon.is_in("OF", self._chars[at]) and self._lexicon.is_in("CAUGHT", self._chars[at - 1]):
+            return True
         return at >= 0 and self._lexicon.is_in("PLACEWORD", self._chars[at])
 
     def tell(self) -> SessionTold:
@@ -210,6 +212,8 @@ class Teller:
             and way != "after"
             and listing.governs(self._chars, at + 1, after[0].mention.start, self._lexicon)
         )
+        if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
+            leads = False  # "heels I could not and the balance neither"
         if (
             before
             and not open_before

@@ -62,7 +62,8 @@ def overrules(chars: str, told: Told, at: int, status: str, lexicon: Lexicon) ->
 
 def _is_denial(chars: str, lexicon: Lexicon) -> bool:
     """Tell whether words are nothing but a denial, no "but" and no "except"."""
-    return lexicon.is_in("NEGATOR", chars[0]) and not any(
+    first = chars[0]
+    return (lexicon.is_in("NEGATOR", first) or lexicon.is_in("CLITIC", first)) and not any(
         char == COMMA or lexicon.is_in("BUT", char) or lexicon.is_in("EXCEPT", char) for char in chars
     )
 

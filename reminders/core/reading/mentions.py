@@ -115,11 +115,13 @@ def _is_beside(one: Mention, other: Mention, chars: str, lexicon: Lexicon) -> bo
 def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lexicon) -> list[Mention]:
     """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
     letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
+    chars = text.signature
     places = [at for at, word in enumerate(text.raw) if word in letters]
+    if len({text.raw[at] for at in places} - lexicon.letter_words) == 1:
+        places = [at for at in places if not _is_of(chars, at, lexicon)]
     if not places:
         return []
     sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
-    chars = text.signature
     kept: list[Mention] = []
     for at in places:
         if at + 2 in places and lexicon.is_in("THRU", chars[at + 1]):  # "A thru C"
@@ -139,6 +141,14 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
     named = any(text.raw[one.start] not in lexicon.letter_words or _is_led(chars, one.start, lexicon) for one in kept)
     return kept if named else []
+
+
+def _is_of(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a letter is short for "of": "2 d 10", "los d la silla"."""
+    after = chars[at + 1 : at + 2]
+    return lexicon.is_in("DE", chars[at]) and any(
+        lexicon.is_in(concept, after) for concept in ("#", "THE", "ALL", "EACHWORD")
+    )
 
 
 def _is_led(chars: str, at: int, lexicon: Lexicon) -> bool:

@@ -36,6 +36,8 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
 def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
     words, chars = text.words, text.signature
+    if not lexicon.chars("ROUNDORD").isdisjoint(chars) and not lexicon.chars("SET").isdisjoint(chars):
+        return True  # "una ronda, la segunda ya no"
     return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
 
 
@@ -84,8 +86,11 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         if number is not None and 1 < number < count and not is_unit(chars, at + 2, lexicon):
             size = int(number)
             return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
+        if lexicon.is_in("PART", following):
+            return [], at + 1  # "la tercera parte"
         if (
             lexicon.is_in("ONE_OR_PART", following)
+            or lexicon.is_in("CLITIC", following)
             or following in STOP + COMMA
             or lexicon.is_in("STATUS", following)
             or _is_left_out(chars, at, lexicon)

@@ -12,7 +12,7 @@ RULES = {
         ya ~ quedaron|quedo|estuvo|esta|estan|stuvo|estubo
         ya estuvo|stuvo|esta|estan|quedo|acabe|termine|los|las
         ya los|las $
-        yastan|yasta|yestuvo|siya|yastuvo
+        yastan|yasta|yestuvo|yastuvo
         los|las|lo hice|termine|acabe|complete|hize|ise
         me ~ avente|eche|chute|avento|aventado
         avente|chute|eche|despache|rife
@@ -177,7 +177,7 @@ RULES = {
         ^ YES ,|.
         ^ YES ~ hice|termine|todo|todos|senora|senorita|senor|ya|los|las
         ^ s #
-        ^ sip|simon|sii|siya|sisi|claro
+        ^ sip|simon|sii|sisi|claro
         ^ s $
         ya cumplimos|cumpli|acabamos
     """,
@@ -198,6 +198,9 @@ RULES = {
     """,
     "rest_done": """
         lo|los|las|el demas|resto|otros|otras|otro ~ si|igual|completo|completos|bien|hechos|todo|tambien|como|hice|completas|listo|perfecto
+        lo|los|las|el demas|resto|otros|otras|otro ~ hecho|hechas|listos|listas|lista|ya|enteros|enteras|cabal|cabales|ok|normal|salio|salieron|tal
+        lo|los|las|el demas|resto|otros|otras|otro ~ al tiro
+        hice ~ otros|otras #
         todo lo demas ~ bien|si|completo|hecho|hice|listo|$
         todo lo demas
         lo demas ~ completo|si|bien|todo|como
@@ -208,9 +211,5 @@ RULES = {
         otros|otras # ~ no|ni|nada|tampoco|debiendo|hueva|flojera|manana
         ni ~ otros|otras #
         no ~ otros|otras #
-    """,
-    "others_done": """
-        otros|otras # ~ si|completos|completas|bien|igual|tambien
-        hice ~ otros|otras #
     """,
 }

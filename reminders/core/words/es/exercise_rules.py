@@ -50,13 +50,17 @@ RULES = {
         me la|lo|los|las salte|brinque
         nada !mas
         quedaron|quedo|quedan|queda|quede pendiente|pendientes|debiendo
-        me|nos salte|saltamos|brinque|falto|faltaron
+        me|nos salte|saltamos|brinque|faltaron
         pendientes|nop|nel|nones|negativo|omitido|omitidos|omitida|ninguna|ninguno|jamas|olvide|deje
         quite|cancele|evite
         ni lo|la|los|las intente|probe|toque|hice|pude
-        no !mas
-        ni|cero|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
-        no ~ hice|pude|hago|hize|termine|anime|quise
+        no !mas !me !se !hay !tuve !paso !duele !dolio
+        no me|se !duele !dolio !dolieron !duelen !molesto !molesta !mareo !maree !cai !caigo !pego !falto !tambalee
+        ni !me !se
+        falto|faltaron|faltan !el !la !aire !fuerza
+        falto|faltaron|faltan el|la !aire !respiracion !fuerza !vista !aliento
+        cero|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
+        no ~ hice|pude|hago|hize|termine|anime|quise|hecho|hechas|hechos|realice|logre|alcance|intente
         ni los|las|lo|el|la toque|hice
     """,
     "ex.but": """
