@@ -46,7 +46,8 @@ class Teller:
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
         self._chars = numbers.signature
-        self._told = [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+        doses = listing.in_order(numbers, mentions, session)
+        self._told = doses + [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
 
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
@@ -100,7 +101,10 @@ class Teller:
     def _give_amounts(self) -> list[Amount]:
         """Give each amount to the exercise it stands with; return those that stand with none."""
         free = []
+        given = [told.amount for told in self._told]
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
+            if amount in given:
+                continue
             owner = self._owner(amount)
             if owner is None:
                 free.append(amount)
@@ -112,13 +116,16 @@ class Teller:
 
     def _give_lone(self, free: list[Amount]) -> list[Amount]:
         """Give a lone amount to the one exercise that was done: "only the wall ones. 2 times 8"."""
+        has_rest = not {"rest_done", "rest_not"}.isdisjoint(self._hits)  # "the chair, 2x6, the others as told"
         done = [
-            told for told in self._told if told.status == "done" or (told.amount is not None and told.status is None)
+            one
+            for one in self._told
+            if one.status == "done" or (one.status is None and (one.amount or (has_rest and not one.is_place)))
         ]
         names = {told.mention.exercise for told in done}
-        if len(names) != 1 or len(free) != 1 or len(self._told) != len(done):
+        old = done[0].amount if done else None
+        if not (len(names) == len(free) == 1 and len(self._told) == len(done)):
             return free
-        old = done[0].amount
         if old is None or (old.sets is None) != (free[0].sets is None):
             done[0].amount = free[0] if old is None else joined(old, free[0])
             return []
@@ -130,7 +137,7 @@ class Teller:
             if amount.start <= told.mention.start < amount.end:
                 return told
         following = next((told for told in self._told if told.mention.start >= amount.end), None)
-        if following is not None and self._leads_to(amount.end, following.mention.start):
+        if following is not None and listing.leads_to(self._chars, amount.end, following.mention.start, self._lexicon):
             before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
             if before is None or before.amount is not None or not self._is_close(before.mention.end, amount.start):
                 return following
@@ -140,10 +147,6 @@ class Teller:
         if before is not None and self._is_close(before.mention.end, amount.start):
             return before
         return None
-
-    def _leads_to(self, start: int, end: int) -> bool:
-        """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
-        return end - start <= 4 and all(self._lexicon.is_in("LEADS", char) for char in self._chars[start:end])
 
     def _is_close(self, start: int, end: int) -> bool:
         """Tell whether an amount still belongs to the name before it."""

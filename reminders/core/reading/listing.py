@@ -8,8 +8,10 @@ from itertools import pairwise
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
+from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
-from reminders.core.reading.quantities import Amount
+from reminders.core.reading.quantities import Amount, Numbers
+from reminders.core.reading.session import Mention
 
 _ENDS = STOP + QUESTION
 _FAR = 12  # tokens between a name and the word of done or not done that closes it
@@ -31,6 +33,11 @@ def is_rest_told(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
     """Tell whether the rest is spoken of between a name and a word: "the balance, the rest I did"."""
     comma = chars.find(COMMA, start, end)
     return comma >= 0 and any(lexicon.is_in("REST", char) for char in chars[comma:end])
+
+
+def leads_to(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
+    """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
+    return end - start <= 4 and all(lexicon.is_in("LEADS", char) for char in chars[start:end])
 
 
 def governs(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
@@ -99,6 +106,18 @@ def _joined(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> bool:
 def _is_small(char: str, lexicon: Lexicon) -> bool:
     """Tell whether a token only joins names."""
     return lexicon.is_in("LISTING", char) or lexicon.is_in("THE", char)
+
+
+def in_order(numbers: Numbers, mentions: Sequence[Mention], session: Sequence[SessionExercise]) -> list[Told]:
+    """Return the prescription told dose by dose, with another exercise named after it: "2x10 2x8 2x12 and balance"."""
+    doses = sorted((one for one in numbers.amounts if one.reps is not None), key=lambda one: one.start)
+    wanted = [(one.sets, one.reps) for one in session[: len(doses)]]
+    told = [(one.sets, one.reps) for one in doses]
+    if not 1 < len(doses) < len(session) or told != wanted or len(set(told)) < len(told):
+        return []
+    if not mentions or any(mention.start < doses[-1].end or mention.exercise < len(doses) for mention in mentions):
+        return []
+    return [Told(Mention(one.start, one.end, at, False), one) for at, one in enumerate(doses)]
 
 
 def share_amounts(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
