@@ -60,9 +60,7 @@ class Teller:
             at -= 1
         if told != at and not (at >= 0 and self._lexicon.is_in("SINCE", self._chars[at])):
             at = told
-        if at > 0 and self._lexicon.is_in("OF", self._chars[at]) and self._lexicon.is_in("CAUGHT", self._chars[at - 1]):
-            return True
-        return at >= 0 and self._lexicon.is_in("PLACEWORD", self._chars[at])
+        return listing.is_place(self._chars, at, self._lexicon)
 
     def tell(self) -> SessionTold:
         """Return what the reply says of the session and its parts."""

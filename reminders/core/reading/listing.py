@@ -35,6 +35,16 @@ def is_rest_told(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
     return comma >= 0 and any(lexicon.is_in("REST", char) for char in chars[comma:end])
 
 
+def is_place(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether the token before a name makes it a place: "during", "held on to"; not "I could with"."""
+    before = chars[at - 1] if at > 0 else ""
+    if lexicon.is_in("OF", chars[at] if at >= 0 else "") and lexicon.is_in("CAUGHT", before):
+        return True
+    if at < 0 or not lexicon.is_in("PLACEWORD", chars[at]):
+        return False
+    return not (lexicon.is_in("WITHWORD", chars[at]) and lexicon.is_in("DIDVERB", before))
+
+
 def leads_to(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
     """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
     return end - start <= 4 and all(lexicon.is_in("LEADS", char) for char in chars[start:end])

@@ -37,6 +37,9 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_pain", "PAINISH FILL* ,? FILL* FRAC10"),
     ("other", "FRAC ~ FRAC10"),
     ("other", "FRAC10 ~ FRAC"),
+    ("pain_level", "PAINISH FILL* WORST? ,? FILL* # POINTWORD"),
+    ("rated", "^ ANSWER_NO ,? # FILL* BODY|PAINISH|SORE"),
+    ("rated", "^ YES EM DIDVERB # $"),
     ("other", "RATE FILL* # RANGE #"),
     ("other", "WASWORD # TOOHARD"),
     ("other", "GOINGBACK BODY FILL* CLOCKPREP #"),
@@ -122,7 +125,12 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "OTHERS FILL? #"),
     ("other", "# NOT WASWORD? FILL? PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
+    ("pain_level", "PAINISH FILL* ,? NOTNUM FILL* # ,? BUT? FILL* # >$|,|."),
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
+    ("pain_level", "PAINISH ? FILL* # RANGE FILL* #"),
+    ("pain_level", "PAINISH ? FILL* #"),
+    ("pain_level", "PAINISH MUSTWORD|SAYSWORD _? FILL* #"),
+    ("pain_level", "PAINNOUN OF THE? BODYSIDE? BODY|CHEST BODYSIDE? ,? FILL* #"),
     ("pain_level", "PAINISH NOWISH ,? #"),
     ("pain_level", "# OF PAINNOUN"),
     ("pain_level", "# IN_BODY THE? PAINNOUN"),
@@ -201,6 +209,7 @@ SHARED_RULES: dict[str, str] = {
         ^ FILL* # ,|.
         . FILL* # ,|.
         DONE|ALL ,? FILL* # $
+        DONE|ALL|YES ,? .? FILL* WITHWORD? FILL* # ,|.
         YES FILL* # $
     """,
     "num.rating_also": """
@@ -240,6 +249,7 @@ SHARED_RULES: dict[str, str] = {
         NEVER FILL? FILL? #
     """,
     "num.alone": """
+        ^ FILL* # ,
         . # , # _? $
         , # $
         . FILL* # $

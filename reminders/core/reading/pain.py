@@ -157,6 +157,8 @@ def _in_question(figure: Figure, scope: Scope) -> bool:
 def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
     """Tell whether a figure belongs to another day while the reply also speaks of now."""
     at = figure.at
+    if any(s <= at < e for s, e in hits.get("num.now", ())):
+        return False  # "since yesterday, I give it a 6"
     if any(s <= at < e for s, e in hits.get("num.past", ())):
         return True
     if scope.is_past(at, at + 1):

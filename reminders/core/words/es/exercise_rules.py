@@ -71,7 +71,7 @@ RULES = {
         lo unico que me falto ~ fue
     """,
     "ex.not_after": """
-        @ ~ me falto|falta
+        @ lo|la|si|tambien? me falto|falta
         @ ~ quedo|quedaron|queda para|pa manana|luego
         @ lo|la|los|las dejo|deje|salte|brinque
         @ ,? manana|pendiente|pendientes|luego

@@ -75,6 +75,7 @@ RULES = {
         que bueno|padre|bonito
     """,
     "correction": """
+        pon|ponga|pongale|ponle|cambie|cambiele|anote # ~ en? lugar|vez de|del FILL* #
         perdon|disculpe|disculpa|perdone ,? #
         perdon|disculpe|disculpa|perdone ~ puse|era|fue|fueron|es|si|quise|no|dije|son|mis
         corrijo|correccion|corrigo|errata|retracto|rectifico|correcion
