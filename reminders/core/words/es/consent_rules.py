@@ -40,7 +40,9 @@ RULES = {
         ya no los|las quiero
         no ~ quiero|deseo|desea|quiere ~ mas ~ TEXT|mensajes|esto
         no mas ~ TEXT
-        no mas ~ $
+        ^ no mas ~ $
+        , no mas ~ $
+        ya|favor|porfa|porfavor|gracias|stop|basta no mas $
         REMOVE ~ de ~ lista|sistema|ahi|aqui|esto|servicio|base|sus
         REMOVE ~ mi ~ numero|nombre|telefono
         REMOVE ~ numero
@@ -82,6 +84,10 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
+        para seguir|continuar|recibir|volver|retomar|empezar
+        SET|REP|@|#|vez|veces|todo no mas
+        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme el|la|los|las lista|listado|hoja|rutina|ejercicios|tabla
         ^ pare|paro|parar a|en|al|cuando|porque|xq|pq|despues|tras|antes ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
         ^ pare ~ porque|xq|pq|cuando
         no ~ den|demos|dar ~ de baja
@@ -153,6 +159,7 @@ RULES = {
         activen ~ numero|mensajes
     """,
     "opt_in_not": """
+        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme|enviar|mandar|pasar el|la|los|las|mis lista|listado|hoja|rutina|tabla
         no ~ WANT
         ya no ~
         no quiero

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "idiom.crisis": """
+        no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN
         me ~ voy|vas|va a ~ matar ~ con ~ tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas
         dormida|dormido en ~ silla|sofa
     """,

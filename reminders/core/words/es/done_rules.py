@@ -9,8 +9,8 @@ RULES = {
         hice|hize|ise|ice|hise|realice|yse|hicimos
         hizo|izo|hicieron|realizo
         ya ~ hice|hize|ise|hizo
-        ya ~ quedaron|quedo|estuvo|esta|estan|stuvo|estubo
-        ya estuvo|stuvo|esta|estan|quedo|acabe|termine|los|las
+        ya ~ quedaron|quedo|estuvo|esta|estan|stuvo|estubo|stubo
+        ya estuvo|stuvo|stubo|estubo|esta|estan|quedo|acabe|termine|los|las
         ya los|las $
         yastan|yasta|yestuvo|yastuvo
         los|las|lo hice|termine|acabe|complete|hize|ise
@@ -98,6 +98,10 @@ RULES = {
         ALL sobre
     """,
     "part": """
+        tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
+        me raje|rendi|quede a medio
+        dos|tres|# de los? cuatro|ejercicios
+        solo|nomas|nada una parte
         mitad|mita
         PART de ~ EXER|@|los|las
         a medias
@@ -159,6 +163,8 @@ RULES = {
         # %
     """,
     "part_sure": """
+        tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
+        me raje|rendi
         mitad|mita
         ALL menos|excepto|salvo
         ALL ~ menos|excepto|salvo
@@ -170,6 +176,9 @@ RULES = {
         tuve que parar
         solo|nomas|solamente ~ # SET
         no pude|complete ~
+    """,
+    "yes_report_not": """
+        ^ dale ,? un|saludos|gracias|abrazo|besos
     """,
     "yes_report": """
         ^ YES $

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        hoy me los|las salto|brinco
+        me los|las salto|brinco hoy
+        hoy toca descanso|descansar|flojera
         ^ NO $
         ^ NOPE $
         ^ NO|NOPE ,|.|
@@ -108,6 +111,7 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        no|ni ~ he|hemos|ha hecho|podido|realizado|logrado
         no ~ hice|hize|ise|hise|hizo|pude|alcance|hicimos
         hoy no
         no ~ hoy
@@ -146,7 +150,7 @@ RULES = {
         ya me pongo
         dame|deme|denme ~ chance|rato|minutos|hora|minutito|ratito
         en # minutos|min|horas|hora
-        en cuanto ~ llegue|pueda|salga|termine
+        en cuanto ~ llegue|pueda|salga|termine|acueste|duerma|despache|regrese|desocupe|baje|acabe|coma|cene|almuerce
         luego ~ los|lo|le|hago
         estoy ~ empezando|por
         antes de dormir|acostarme
@@ -170,6 +174,8 @@ RULES = {
         los|las hago|hare ~ rato|noche|tarde|luego|despues
     """,
     "later_plain": """
+        ^ los|las|lo hago|hare|realizo en cuanto
+        ^ los|las|lo hago|hare|realizo apenas|nomas que|q|llegue|salga|termine|pueda
         ^ mas tardecito|tardecita ,|.|$
         ^ dame|deme|denme una? horita|ratito|minutito ~ $
         ^ los|las realizare|hare ~ por|en la tarde|noche

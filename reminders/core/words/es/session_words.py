@@ -26,7 +26,7 @@ CONCEPTS = {
     "YES": "si sii siii sip simon claro ya sipi s sep afirmativo correcto cabal exacto ajam aja sisi obvio dale emojiyes",
     "NOPE": "no nel nop nope nones n nanai nelson emojino noo nooo nada",
     "DID": "hice hizo hicimos hecho hechos hecha hechas hize ise ice hacer hise ago hago izo echo yse hicieron haciendo echos realice realizo",
-    "DONE": "termine termino terminado terminados terminada terminadas terminamos acabe acabo acabado acabados acabada acabamos complete completo completado completados completada completadas completamos cumpli cumplo cumplio cumplido cumplida cumplimos listo lista listos listas hecho hechos hecha realizado realizados realice finalizado finalice finalizada terminao acabao cumplidos quedaron quedo estuvo stuvo yastan yasta yestuvo acaba terminar",
+    "DONE": "listoco listongo termine termino terminado terminados terminada terminadas terminamos acabe acabo acabado acabados acabada acabamos complete completo completado completados completada completadas completamos cumpli cumplo cumplio cumplido cumplida cumplimos listo lista listos listas hecho hechos hecha realizado realizados realice finalizado finalice finalizada terminao acabao cumplidos quedaron quedo yastan yasta yestuvo acaba terminar",
     "DIDPAST": "hice hizo hicimos termine acabe complete cumpli",
     "ALL": "todo todos toda todas todito toditos toditas entero entera enteros enteras completo completos completa completas completito completitos totalidad cien tdo tdos toos todis integro",
     "PART": "parte mitad mita mitades parte poco poquito algunos algunas unos medias medio mayoria tercio cuarto varios partes tantito cachito",
