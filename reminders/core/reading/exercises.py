@@ -224,7 +224,9 @@ class Teller:
             return True
         if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:
-                if not (told.is_place and told.amount is None):
+                if not (told.is_place and told.amount is None) or listing.is_refused(
+                    self._chars, at, status, self._lexicon
+                ):
                     told.status = status
             return True
         return leads and self._lead(at, status)

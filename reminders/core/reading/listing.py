@@ -45,6 +45,12 @@ def is_place(chars: str, at: int, lexicon: Lexicon) -> bool:
     return not (lexicon.is_in("WITHWORD", chars[at]) and lexicon.is_in("DIDVERB", before))
 
 
+def is_refused(chars: str, at: int, status: str, lexicon: Lexicon) -> bool:
+    """Tell whether a place was not managed: "with the heels I could not"."""
+    ends = chars[at + 1 : at + 2] in ("", COMMA, STOP)
+    return status == "not" and ends and lexicon.is_in("DIDVERB", chars[at])
+
+
 def leads_to(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
     """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
     return end - start <= 4 and all(lexicon.is_in("LEADS", char) for char in chars[start:end])

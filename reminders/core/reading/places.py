@@ -28,6 +28,8 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
             at += 1
             continue
         places, end = _places_at(text, at, count, lexicon)
+        if found and not places and _is_left_number(text, at, count, lexicon):
+            places = [int(text.raw[at]) - 1]  # "did 1, 2 and 4, the 3 no"
         found += [Mention(at, end, place, False) for place in places]
         at = max(end, at + 1)
     return found
@@ -50,6 +52,15 @@ def _numbered_items(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     told = [at for at in places if any(lexicon.is_in("STATUS", char) for char in chars[at + 1 : at + 3].lstrip(COMMA))]
     apart = all(high - low > 1 for low, high in pairwise(places))
     return [Mention(at, at + 1, k, False) for k, at in enumerate(places)] if apart and len(told) > count - 2 else []
+
+
+def _is_left_number(text: Text, at: int, count: int, lexicon: Lexicon) -> bool:
+    """Tell whether a number behind an article is followed by a word of done or not done."""
+    raw, chars = text.raw[at], text.signature
+    is_number = raw.isdigit() and 1 <= int(raw) <= count
+    return (
+        is_number and at > 0 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("STATUS", chars[at + 1 : at + 2])
+    )
 
 
 def _is_in_row(text: Text, at: int, lexicon: Lexicon) -> bool:
@@ -104,7 +115,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
         number = text.values[at + 1]
         if number is not None and 1 <= number <= count and not is_unit(chars, at + 2, lexicon):
-            return [int(number) - 1], at + 2
+            places, end = _listed_places(text, at + 1, count, lexicon, is_told=True)
+            return (places, end) if places else ([int(number) - 1], at + 2)
     return _listed_places(text, at, count, lexicon)
 
 
@@ -113,12 +125,12 @@ def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:
     return at > 1 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("EXCEPT", chars[at - 2])
 
 
-def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
+def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: bool = False) -> tuple[list[int], int]:
     """Return "1, 2 and 4" as places: three or more different numbers in rising order."""
     before = at - 1
     while before > 0 and lexicon.is_in("THE", text.signature[before]):
         before -= 1
-    told = at > 0 and lexicon.is_in("STATUS_BEFORE", text.signature[before])
+    told = is_told or (at > 0 and lexicon.is_in("STATUS_BEFORE", text.signature[before]))
     numbers: list[int] = []
     here = at
     while here < len(text.words):
@@ -135,7 +147,7 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[l
         while here < len(text.words) and (
             text.signature[here] == COMMA
             or lexicon.is_in("JOINAND", text.signature[here])
-            or (told and lexicon.is_in("THE", text.signature[here]))  # "did the 1 and the 2"
+            or (told and before < at - 1 and lexicon.is_in("THE", text.signature[here]))  # "did the 1 and the 2"
         ):
             here += 1
     if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon):

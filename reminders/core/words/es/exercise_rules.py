@@ -17,7 +17,7 @@ RULES = {
         puro|pura|puros|puras
         todo|todos el|los|lo|la @
         solo|nomas|solamente|unicamente|namas
-        nada mas
+        nada|na mas|ma
         nada|no mas que el|la|los|las|lo? @
         ^ no mas el|la|los|las|lo? @
         meti|saque|eche|despache|avente el|los|las|la @
@@ -26,10 +26,10 @@ RULES = {
     """,
     "ex.done_after": """
         @ nomas|namas|solamente ,|.|$
-        @ nada|no mas
+        @ nada|no|na mas|ma
         cabal|cabales|filete|joya|dale|okay|sip|simon|impecable|parejo|al tiro|redondo|redonda|ejecutado|ejecutados
         si|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
-        ya !no !los !las !lo !la
+        ya !no !los !las !lo !la !ni
     """,
     "ex.part": """
         a medias
@@ -37,6 +37,8 @@ RULES = {
         dejo|deje|quedo|quedaron|quede a|por|en la? mitad|medias|medio
         solo|nomas|nada|apenas # SEC
         solo una parte|parte
+        na|nada|no ma|mas de un lado|lao|pie
+        de un solo lado|lao|pie
         # SEC nomas|namas|solamente|no|nada
         aguante|dure|llegue|alcance ~ TEN|SMALL SEC
         lado|derecho|derecha|izquierda|pierna|pie si ,|y|pero? izquierdo|izquierda|otro|otra|derecho|derecha no
@@ -53,7 +55,8 @@ RULES = {
         me|nos salte|saltamos|brinque|faltaron
         pendientes|nop|nel|nones|negativo|omitido|omitidos|omitida|ninguna|ninguno|jamas|olvide|deje
         quite|cancele|evite
-        ni lo|la|los|las intente|probe|toque|hice|pude
+        ni lo|la|los|las intente|probe|toque|hice|pude|empece|comence|acabe
+        ni tocarlo|tocarla|tocarlos|intentarlo|intentarla|hablar
         no !mas !me !se !hay !tuve !paso !duele !dolio
         no me|se !duele !dolio !dolieron !duelen !molesto !molesta !mareo !maree !cai !caigo !pego !falto !tambalee
         ni !me !se

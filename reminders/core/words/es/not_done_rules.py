@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ahora|hoy|orita|ahorita si no
         hoy me los|las salto|brinco
         me los|las salto|brinco hoy
         hoy toca descanso|descansar|flojera
@@ -111,6 +112,7 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ahora|hoy|orita|ahorita si no
         no|ni ~ he|hemos|ha hecho|podido|realizado|logrado
         no ~ hice|hize|ise|hise|hizo|pude|alcance|hicimos
         hoy no

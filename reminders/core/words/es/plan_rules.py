@@ -34,6 +34,7 @@ RULES = {
         nada de ejercicio ~~ SPAN
         toda la semana
         luego ~ aviso|digo|les
+        luego|despues avisamos|avisaremos
         hasta entonces
         hasta que ~ vuelva|regrese|mejore|me
         hasta nuevo aviso

@@ -29,11 +29,13 @@ CONCEPTS = {
     "ANIMAL": "perro perra perrito perrita gato gata gatito caballo vaca gallina burro loro pajaro puerco chivo mascota perros gatos borrego becerro pollo yegua potro mula ternero",
     "THING": "celular telefono tele television luz senal internet precio precios arbol techo lampara vaso plato taza silla andador baston sistema app computadora camion carro troca pantalla llamada lista bolsa florero ladrillo rama puente barda cerca jarra olla foto temperatura lluvia nieve pelicula novela mesa servicio agua pantaleta cartera lentes llaves celu cel andamio jornal reloj teja poste estante libro control remoto termo garrafa bandeja",
     "STORY": "pelicula novela telenovela serie programa libro cuento sueno sone personaje noticias historia",
-    "LONGAGO": "juventud mocedad veintes treintas chiquita chiquito nina joven juventud chica decadas novecientos",
+    "LONGAGO": "juventud mocedad veintes treintas decadas novecientos",
+    "YOUNG": "nina nino joven chica chico chiquita chiquito muchacha muchacho soltera soltero jovencita jovencito",
+    "YOUNG_LED": "de desde era",
     "AGESPAN": "ano anos mes meses decada decadas",
     "PASTSPAN": "ano mes pasado invierno verano enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
     "LAST": "pasado pasada",
-    "USED": "solia chiquita chiquito joven",
+    "USED": "solia",
     "AGOMARK": "hace pasado pasada atras hacen tiene",
     "TODAY": "hoy",
     "TOMORROW": "manana mannana",
@@ -89,7 +91,7 @@ COMMON = frozenset(
     " cuando muy sin sobre tambien hasta hay donde quien desde todo nos durante todos uno les ni contra otros ese eso"
     " ante ellos e esto antes algunos que unos yo otro otras otra tanto esa estos mucho quienes nada muchos cual poco"
     " ella estar estas algunas algo nosotros hoy ayer ahora fue era soy estoy tengo hice hacer hago puedo pude son al"
-    " he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis".split()
+    " he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis na".split()
 )
 # Who writes by ear: h is silent, b and v, s z and soft c, ll and y, qu and k sound the same.
 SOUNDS = (
