@@ -29,7 +29,7 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
             continue
         places, end = _places_at(text, at, count, lexicon)
         if found and not places and _is_left_number(text, at, count, lexicon):
-            places = [int(text.raw[at]) - 1]  # "did 1, 2 and 4, the 3 no"
+            places, end = [int(text.raw[at]) - 1], at + 1  # "did 1, 2 and 4, the 3 no"
         found += [Mention(at, end, place, False) for place in places]
         at = max(end, at + 1)
     return found

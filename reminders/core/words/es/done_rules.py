@@ -99,7 +99,7 @@ RULES = {
     """,
     "part": """
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
-        me raje|rendi|quede a medio
+        me raje|rendi
         dos|tres|# de los? cuatro|ejercicios
         solo|nomas|nada una parte
         mitad|mita

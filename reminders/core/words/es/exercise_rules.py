@@ -27,7 +27,8 @@ RULES = {
     "ex.done_after": """
         @ nomas|namas|solamente ,|.|$
         @ nada|no|na mas|ma
-        cabal|cabales|filete|joya|dale|okay|sip|simon|impecable|parejo|al tiro|redondo|redonda|ejecutado|ejecutados
+        al tiro
+        cabal|cabales|filete|joya|dale|okay|sip|simon|impecable|parejo|redondo|redonda|ejecutado|ejecutados
         si|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
         ya !no !los !las !lo !la !ni
     """,
@@ -79,7 +80,8 @@ RULES = {
         @ lo|la|los|las dejo|deje|salte|brinque
         @ ,? manana|pendiente|pendientes|luego
         @ ,? se? lo|la|los|las|te|le|les? debo|quedo|quede debiendo?
-        @ ,? pa|para otro|manana|luego|despues|rato|la|el dia|rato|noche|tarde|proxima|$|,|.
+        @ ,? pa|para manana|luego|despues
+        @ ,? pa|para otro|la|el dia|rato|noche|tarde|proxima
         @ ,? en veremos
         @ ,? que|q|me hueva|flojera|fiaca|lata|pereza
         @ ,? me dio|da|dieron hueva|flojera|fiaca|lata|pereza|miedo
