@@ -84,8 +84,9 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        a|al|en|de spam
         no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
-        para seguir|continuar|recibir|volver|retomar|empezar
+        para seguir|continuar|recibir|volver|retomar|empezar|contestar|responder|leer|entender|usar|mandar|ver
         SET|REP|@|#|vez|veces|todo no mas
         volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme el|la|los|las lista|listado|hoja|rutina|ejercicios|tabla
         ^ pare|paro|parar a|en|al|cuando|porque|xq|pq|despues|tras|antes ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
@@ -141,6 +142,7 @@ RULES = {
     "opt_in": """
         ^ inicio|iniciar|alta|comenzar|empezar|activar|start|reactivar|unstop $
         ^ alta ~ favor|vez|otra|nuevo
+        ^ inicio|iniciar|alta|activar|start|reactivar por $
         de alta ~ mensajes|servicio|otra|recordatorios
         STARTIT ~ TEXT
         STARTIT|activenme|reactivenme ~ TEXT|servicio|nuevo
@@ -167,6 +169,7 @@ RULES = {
     "opt_in_key": """
         ^ inicio|iniciar|alta|comenzar|activar|start|reactivar|unstop|inicia $
         ^ alta ~ favor|vez|otra
+        ^ inicio|iniciar|alta|activar|start|reactivar por $
     """,
     "help": """
         ^ HELPKEY $

@@ -100,6 +100,9 @@ RULES = {
     "part": """
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
         me raje|rendi
+        media|medio EXERNOUN
+        pare|deje|quede|detuve a media|medio|mitad
+        ya no segui|continue|seguimos|continuamos
         dos|tres|# de los? cuatro|ejercicios
         solo|nomas|nada una parte
         mitad|mita
@@ -162,7 +165,12 @@ RULES = {
         no alcance ~ terminar|todo|todos
         # %
     """,
+    "part_not": """
+        no me? falto|faltaron ninguno|ninguna|nada|ni
+    """,
     "part_sure": """
+        media|medio EXERNOUN
+        ya no segui|continue|seguimos|continuamos
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
         me raje|rendi
         mitad|mita
@@ -202,6 +210,11 @@ RULES = {
         ^ nada
     """,
     "rest_not": """
+        lo|los|las|el demas|resto|otros|otras|otro ya? no !me !duele !dolio
+        lo|los|las|el demas|resto|otros|otras|otro ni|nada|tampoco|pendiente|pendientes|manana|debiendo|luego
+        lo|los|las|el demas|resto|otros|otras|otro para|pa|lo|los|las manana|luego|despues|dejo|deje|debo
+        no hice|pude|alcance ~ lo|los|las demas|resto|otros|otras
+        falto|faltaron lo|los|las|el demas|resto|otros|otras
         los demas|resto no $
         el resto no
     """,

@@ -154,6 +154,8 @@ RULES = {
         ^ para|de? los|las # de? nosotros|nosotras? $
     """,
     "helper": """
+        le|les escribe|habla|saluda _
+        le|les escribo yo por|de ella|el|mi
         soy ~ hija|hijo|esposo|esposa|nieta|nieto|cuidadora|nuera|sobrina|enfermera
         mi CLIENTLIKE ~ dice|dijo|hizo|termino|quiere|ya
         CLIENTLIKE ~ dice|dijo|hizo|ya|termino
