@@ -150,16 +150,18 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: b
             or (told and before < at - 1 and lexicon.is_in("THE", text.signature[here]))  # "did the 1 and the 2"
         ):
             here += 1
-    if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon):
+    if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon, is_told):
         return list(range(numbers[0] - 1, int(text.values[here + 1] or 0))), here + 2
     if len(numbers) < (2 if told else 3) or is_unit(text.signature, here, lexicon):
         return [], at
     return [number - 1 for number in numbers], here
 
 
-def _is_range(text: Text, at: int, low: int, count: int, lexicon: Lexicon) -> bool:
+def _is_range(text: Text, at: int, low: int, count: int, lexicon: Lexicon, is_told: bool) -> bool:
     """Tell whether a number goes on to another one: "did 2 thru 4"."""
-    if at + 1 >= len(text.words) or not lexicon.is_in("THRU", text.signature[at]):
+    if at + 1 >= len(text.words):
+        return False
+    if not lexicon.is_in("THRU", text.signature[at]) and not (is_told and lexicon.is_in("DASH", text.signature[at])):
         return False
     high = text.values[at + 1]
     return high is not None and low < high <= count and not is_unit(text.signature, at + 2, lexicon)

@@ -118,7 +118,7 @@ RULES = {
         solo|nomas ~ pude|hice|alcance|una|un|uno|la|el|los|las|mitad
         alcance ~ una|un|unos|#|mitad|poquito
         no ~ todo|todos|todas|toda
-        no ~ termine|acabe|complete|terminar|acabar|completar|completo
+        no ~ termine|acabe|complete|terminar|acabar|completar|completo|completos|completas|completa|enteros|enteras
         no ~ los|las ~ todos|todas
         tuve que parar|detenerme|dejar|dejarlo|sentarme|suspender
         pare|deje|detuve|suspendi|quede ~ mitad|medias|camino|ahi|medio
@@ -169,6 +169,7 @@ RULES = {
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
     "part_sure": """
+        no completo|completos|completas|completa|enteros|enteras
         media|medio EXERNOUN
         ya no segui|continue|seguimos|continuamos
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
@@ -230,7 +231,7 @@ RULES = {
         lo otro tambien
     """,
     "others_not": """
-        otros|otras # ~ no|ni|nada|tampoco|debiendo|hueva|flojera|manana
+        otros|otras # ~ no|ni|nada|tampoco|debiendo|hueva|flojera|manana|deje|dejamos|faltaron|debo|salte|brinque|pendientes|olvide|luego
         ni ~ otros|otras #
         no ~ otros|otras #
     """,

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
+        no se ejecuto|realizo|efectuo|cumplio|hizo|hicieron
         ahora|hoy|orita|ahorita si no
         hoy me los|las salto|brinco
         me los|las salto|brinco hoy
@@ -112,6 +114,8 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
+        no se ejecuto|realizo|efectuo|cumplio
         ahora|hoy|orita|ahorita si no
         no|ni ~ he|hemos|ha hecho|podido|realizado|logrado
         no ~ hice|hize|ise|hise|hizo|pude|alcance|hicimos

@@ -191,7 +191,7 @@ CONCEPTS = {
     "LISTING": "y e ni o tambien el la los las de d en lo del con / a mas",
     "PLACEWORD": "en durante haciendo al despues desde cuando con contra hasta use usando usaba rompio rompieron quebro aproveche agarre agarrando movi prestaron",
     "ITEMSIGN": "numero ejercicio ejercicios numeros",
-    "LEADS": "ejercicios el la los las de d en lo del con para una un a al hice las mis ejercicio los elevacion elevaciones todo y e tambien cada mi otro ya todos",
+    "LEADS": "hacer ejercicios el la los las de d en lo del con para una un a al hice las mis ejercicio los elevacion elevaciones todo y e tambien cada mi otro ya todos",
     "REST_ALL": "demas resto todo",
     "SYMPTOM": "dolor mareo mareos caida caidas falta aire pecho ni hormigueo adormecimiento o de desmayos palpitaciones",
     "FUTURE": "voy vamos no tengo puedo quiero falta para que faltan",
