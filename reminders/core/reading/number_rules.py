@@ -225,7 +225,7 @@ SHARED_RULES: dict[str, str] = {
         BUT FILL* # NOWISH
         BODY FILL* #
         # FILL* BODY
-        , FILL* # ATMOVE !#
+        , FILL* # ATMOVE !# !USED
         AND FILL* # $
         AND FILL* # NOWISH|IN_BODY
     """,
