@@ -48,6 +48,7 @@ class Teller:
         self._chars = numbers.signature
         doses = listing.in_order(numbers, mentions, session)
         self._told = doses + [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+        listing.close_doses(self._told, len(doses), self._chars, lexicon)
 
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
@@ -215,12 +216,8 @@ class Teller:
         )
         if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
             leads = False  # "heels I could not and the balance neither"
-        if (
-            before
-            and not open_before
-            and not leads
-            and listing.overrules(self._chars, before[-1], at, status, self._lexicon)
-        ):
+        last = before[-1] if before and not open_before and not leads else None
+        if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
             return True
         if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:

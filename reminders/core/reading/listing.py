@@ -136,6 +136,12 @@ def in_order(numbers: Numbers, mentions: Sequence[Mention], session: Sequence[Se
     return [Told(Mention(one.start, one.end, at, False), one) for at, one in enumerate(doses)]
 
 
+def close_doses(told: Sequence[Told], doses: int, chars: str, lexicon: Lexicon) -> None:
+    """A name right behind the doses told in order is done as well: "2x10 2x8 2x12 and balance"."""
+    if doses and leads_to(chars, told[doses - 1].mention.end, told[doses].mention.start, lexicon):
+        told[doses].status = "done"
+
+
 def share_amounts(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
     """Give an amount told for each of a list, or behind the whole list, to all of it: "chair and wall 2x8 each"."""
     for at, one in enumerate(told):

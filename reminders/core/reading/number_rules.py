@@ -123,6 +123,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_sets", "FRAC ,? @"),
     ("frac_sets", "@ ,? FRAC"),
     ("paired", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # MORE_REPS"),
+    ("pain_level", "PAINISH FILL* FROM_SCALE # TO_SCALE #"),
     ("count_of", "# OUTOF|OF OF? THE? #"),
     ("all_count", "ALL|THE THE? # $"),
     ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE|ALL"),
