@@ -178,6 +178,7 @@ RULES = {
         ALL menos|excepto|salvo
         ALL ~ menos|excepto|salvo
         no ~ todo|todos|todas
+        no los|las|lo hice|hize|ise todos|todas|todo|completos|completas
         solo|nomas|solamente ~ @
         menos @
         falto|faltaron

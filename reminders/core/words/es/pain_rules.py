@@ -5,12 +5,14 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.meant": """
+        ,|. es|era|fue # ,|.|$
         quise|queria|era SAIDWORD|decir|poner|escribir? FILL* #
         pon|ponga|ponle|pongale ~ #
     """,
     "num.retracted": """
         donde|cuando dice|decia|dije|puse|escribi|mande ~ #
         # ,|. no ,|. >#
+        # no ,|.|$
         para|pa no decir #
         por no decir #
         dije|puse|escribi que ~ #
