@@ -31,7 +31,8 @@ OPT_OUTS = {
         "basta de mensajes", "no deseo recibir más recordatorios", "quiero salirme del programa",
         "eliminen mi número", "ya no me textee", "paren con los mensajes", "no más", "deténganse con los textos",
         "me quiero dar de baja", "pare", "no mas por favor", "ya no mas", "paren los mensajes por favor",
-        "suspendan los mensajes para siempre",
+        "suspendan los mensajes para siempre", "que me quitéis de la lista", "no me mandéis más mensajes",
+        "borrame de la lista che", "dejad de mandarme mensajes",
     ),
 }  # fmt: skip
 MERELY_CONTAIN = {

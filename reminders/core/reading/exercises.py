@@ -205,7 +205,7 @@ class Teller:
         for told in reversed(before):
             if told.status is not None or not listing.reaches(self._chars, told.mention.end, at, self._lexicon):
                 break
-            if open_before and listing.parts_lists(self._chars, told, open_before[-1], self._lexicon):
+            if open_before and listing.is_apart(self._chars, told, open_before[-1], status, self._lexicon):
                 break
             open_before.append(told)
         comes_first |= bool(open_before) and all(told.amount is not None for told in open_before)

@@ -102,6 +102,12 @@ def parts_lists(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> boo
     return at > 0 and lexicon.is_in("JOINAND", chars[at]) and chars[at - 1] in (NAMED, NAMED_ON)
 
 
+def is_apart(chars: str, earlier: Told, later: Told, status: str, lexicon: Lexicon) -> bool:
+    """Tell whether a word about the later name leaves the earlier one alone; a part is told of one name alone."""
+    is_parted = status == "part" and COMMA in chars[earlier.mention.end : later.mention.start]
+    return is_parted or parts_lists(chars, earlier, later, lexicon)
+
+
 def close_lists(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
     """Names in a list closed before another one was told of are done: "B and C, the A no"."""
     for one, later in pairwise(told):

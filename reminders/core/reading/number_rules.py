@@ -41,6 +41,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "PAINISH FILL* WORST? ,? FILL* # POINTWORD"),
     ("rated", "^ ANSWER_NO ,? # FILL* BODY|PAINISH|SORE"),
     ("rated", "^ YES EM DIDVERB # $"),
+    ("rated", ",|. # SUBJECT HURTVERB >$|,|."),
     ("other", "# OF|DE FILL? FEELING"),
     ("rated", "AROUND OF? THE # $"),
     ("other", "RATE FILL* # RANGE #"),
@@ -105,7 +106,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("x_count", "@ ,? X # SET?"),
     ("sets_only", "BODY X # SET?"),
     ("sets_reps", "# SET ,? # OF? EACHWORD"),
-    ("reps_sets", "# OF? EACHWORD ,? # TIMES"),
+    ("reps_sets", "# OF? EACHWORD ONEWORD? ,? # MORESETS? TIMES"),
     ("sets_only", "# OF|DE EACHWORD"),
     ("de_amount", "# MORESETS? DE A? #"),
     ("first_sets", "# OUTOF|OF OF? THE? # @? SET"),
@@ -216,6 +217,7 @@ SHARED_RULES: dict[str, str] = {
         . FILL* # ,|.
         DONE|ALL ,? FILL* # $
         DONE|ALL|YES ,? .? FILL* WITHWORD? FILL* # ,|.
+        , FILL* # .
         YES FILL* # $
     """,
     "num.rating_also": """

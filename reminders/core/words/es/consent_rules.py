@@ -48,6 +48,7 @@ RULES = {
         REMOVE ~ mi ~ numero|nombre|telefono
         REMOVE ~ numero
         REMOVE me
+        quitadme|borradme|sacadme|eliminadme|dadme de la|baja
         quitenme|quiteme|borrenme|borreme|saquenme|saqueme|elimineme|eliminenme|desuscribanme|bajeme
         den|deme|denme|dar|darme|quiero|solicito|pido|dan|das|de ~ de baja
         darme|deme|denme|quiero|me baja

@@ -116,6 +116,7 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        hoy ya no ,|.|$
         ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
         no se ejecuto|realizo|efectuo|cumplio
         ahora|hoy|orita|ahorita si no
@@ -182,6 +183,7 @@ RULES = {
         los|las hago|hare ~ rato|noche|tarde|luego|despues
     """,
     "later_plain": """
+        ^ luego|luegito|ahorita|ahoritita , que|q|es
         ^ los|las|lo hago|hare|realizo en cuanto
         ^ los|las|lo hago|hare|realizo apenas|nomas que|q|llegue|salga|termine|pueda
         ^ mas tardecito|tardecita ,|.|$
@@ -199,6 +201,7 @@ RULES = {
         manana $
     """,
     "skip_plain": """
+        hoy ya no $
         ^ negativo $
         ^ hoy le fallo|falle ~ $
         ^ hoy nones ~ $

@@ -67,6 +67,7 @@ RULES = {
         nada de ~ dolor de pecho
     """,
     "pain_said": """
+        dando|dio|da|dan|dieron guerra|lata|problemas|candela|batalla
         PAIN
         SORE
         HURT
