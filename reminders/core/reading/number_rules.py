@@ -157,6 +157,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pair", "# JOINAND|AGAIN JOINAND|ANOTHER|AGAIN? #"),
     ("number_ex", "@ ,? GOTTO TO_SCALE? #"),
     ("ex_number", "GOTTO TO_SCALE? # IN_BODY THE? @"),
+    ("ex_number", "GOTTO TO_SCALE? # THE? @"),
     ("other", "GOTTO TO_SCALE #"),
     ("number_ex", "@ FILL|DID? # !OF"),
     ("ex_number", "# OF? THE|FILL? @"),

@@ -66,6 +66,7 @@ RULES = {
         como dice|indica ~ papel|hoja
         lo indicado
         ni uno falto
+        sin saltarme|saltar|faltar|brincarme|fallar|perdonar ni? uno|una|ninguno|ninguna|nada
         de principio a fin
         los # $
     """,

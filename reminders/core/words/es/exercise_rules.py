@@ -38,6 +38,7 @@ RULES = {
         dejo|deje|quedo|quedaron|quede a|por|en la? mitad|medias|medio
         solo|nomas|nada|apenas # SEC
         solo una parte|parte
+        solo|nomas|namas un|una pierna|pie|lado|lao|rodilla|brazo
         na|nada|no ma|mas de un lado|lao|pie
         de un solo lado|lao|pie
         # SEC nomas|namas|solamente|no|nada

@@ -87,6 +87,7 @@ RULES = {
         no ~ se me|pudo
     """,
     "skip_not": """
+        sin saltarme|saltar|faltar|brincarme|fallar|perdonar|perder ni? uno|una|ninguno|ninguna|nada
         no los|las|lo hice|hize|ise todos|todas|todo|completos|completas
         no se me? quita|pasa|calma|baja|cede|quito
         hoy ~ no ~ duele|duelen|dolio|molesta|siento ~ nada|dolor|ya
