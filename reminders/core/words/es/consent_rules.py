@@ -86,7 +86,8 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
-        a|al|en|de spam
+        fue|fueron|llego|llegaron|llega|cayo|entro a|al|en spam
+        carpeta de? spam
         no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
         para seguir|continuar|recibir|volver|retomar|empezar|contestar|responder|leer|entender|usar|mandar|ver
         SET|REP|@|#|vez|veces|todo no mas

@@ -49,6 +49,7 @@ RULES = {
         ya estoy de vuelta
     """,
     "pause_span": """
+        TEXT|TEXTNOUN mientras|durante !viva !exista !dure
         descansar esta|este|unos|unas semana|mes|dias|semanas|quincena
         esos|esas|estos|estas dias|fechas|semanas|meses
         semana santa|navidad|navidades
