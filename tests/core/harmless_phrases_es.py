@@ -100,4 +100,11 @@ HARMLESS = (
     "me gusta la vida, gracias, todo hecho",
     "quiero seguir con los mensajes",
     "no quiero seguir recibiendo mensajes",
+    "me tumbó la gripe, no hice nada",
+    "no he podido hacer la tabla",
+    "fui al baño y luego los hice todos",
+    "me dio un calambre en el pie anoche pero ya",
+    "¿es normal que me queme un poquito la pantorrilla?",
+    "no le veo sentido a tanto papel",
+    "me ahogo en papeles del seguro, hoy no pude",
 )

@@ -30,7 +30,9 @@ OPT_OUTS = {
         "cancelen los mensajes", "favor de quitar a la señora Ruiz de su servicio de mensajes", "desuscribir",
         "basta de mensajes", "no deseo recibir más recordatorios", "quiero salirme del programa",
         "eliminen mi número", "ya no me textee", "paren con los mensajes", "no más", "deténganse con los textos",
-        "me quiero dar de baja", "pare",
+        "me quiero dar de baja", "pare", "no mas por favor", "ya no mas", "paren los mensajes por favor",
+        "suspendan los mensajes para siempre", "que me quitéis de la lista", "no me mandéis más mensajes",
+        "borrame de la lista che", "dejad de mandarme mensajes",
     ),
 }  # fmt: skip
 MERELY_CONTAIN = {
@@ -43,7 +45,8 @@ MERELY_CONTAIN = {
     ),
     "es": (
         "alto en azúcar hoy, no hice", "me tuve que parar después de una serie", "baja la presión, hice todo",
-        "hice el de pararse", "al final me cansé", "subí y bajé escaleras", "no pude parar de reír, hecho",
+        "hice el de pararse", "una serie no mas", "la pared no más",
+        "al final me cansé", "subí y bajé escaleras", "no pude parar de reír, hecho",
     ),
 }  # fmt: skip
 

@@ -17,16 +17,17 @@ FLOORS = {
     ("en-build-2", "en"): {"whole %": 83, "intent %": 98},
     ("en-build-3", "en"): {"whole %": 88, "intent %": 99},
     ("es-build", "es"): {"whole %": 94, "intent %": 99},
-    ("es-build-2", "es"): {"whole %": 87, "intent %": 99},
-    ("es-build-3", "es"): {"whole %": 88, "intent %": 99},
+    ("es-build-2", "es"): {"whole %": 91, "intent %": 99},
+    ("es-build-3", "es"): {"whole %": 91.5, "intent %": 99},
     ("en-build-4", "en"): {"whole %": 87.5, "intent %": 99},
     ("en-build-5", "en"): {"whole %": 78, "intent %": 99},
-    ("es-build-4", "es"): {"whole %": 88, "intent %": 99},
-    ("es-build-5", "es"): {"whole %": 90, "intent %": 99},
+    ("es-build-4", "es"): {"whole %": 92, "intent %": 99},
+    ("es-build-5", "es"): {"whole %": 94.5, "intent %": 99},
     ("en-measure-2", "en"): {"whole %": 84, "intent %": 97},
     ("es-measure-2", "es"): {"whole %": 87, "intent %": 97},
     ("en-build-6", "en"): {"whole %": 80, "intent %": 94},
-    ("es-build-6", "es"): {"whole %": 82, "intent %": 93},
+    ("es-build-6", "es"): {"whole %": 95, "intent %": 98},
+    ("es-build-7", "es"): {"whole %": 95, "intent %": 98},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -36,8 +37,8 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-2", "en"): {PAIN: 4, LOST: 0, ALARMS: 1.5, STOPS: 0},
     ("en-build-3", "en"): {PAIN: 5, LOST: 0, ALARMS: 2.2, STOPS: 0},
     ("es-build", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
-    ("es-build-2", "es"): {PAIN: 2, LOST: 0, ALARMS: 1, STOPS: 0},
-    ("es-build-3", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.8, STOPS: 0},
+    ("es-build-2", "es"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
+    ("es-build-3", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.2, STOPS: 0},
     ("en-build-4", "en"): {PAIN: 8, LOST: 0, ALARMS: 2.4, STOPS: 0},
     ("en-build-5", "en"): {PAIN: 6, LOST: 0, ALARMS: 2.9, STOPS: 0},
     ("es-build-4", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.4, STOPS: 0},
@@ -45,7 +46,8 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-measure-2", "en"): {PAIN: 1, LOST: 2, ALARMS: 2, STOPS: 0},
     ("es-measure-2", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.4, STOPS: 0},
     ("en-build-6", "en"): {PAIN: 4, LOST: 1, ALARMS: 4, STOPS: 1},
-    ("es-build-6", "es"): {PAIN: 4, LOST: 2, ALARMS: 2.4, STOPS: 1},
+    ("es-build-6", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.5, STOPS: 0},
+    ("es-build-7", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.6, STOPS: 0},
 }
 
 

@@ -18,6 +18,7 @@ _BARE = 2  # words
 _AGAINST_RULES = 0.6  # belief in a sign that the rules found denied, another's or an idiom
 _SHORT = 6  # words
 _LEADS = 3  # words
+_NO_WORD_FOR_IT = 0.9  # belief in a correction that no rule sees
 _NO_RATING = frozenset({"later", "question", "chat", "unclear", "reschedule", "resend"})
 _PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
 SURE = 0.95  # below this a reading would be a guess
@@ -73,10 +74,17 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         completed,
         sureness,
         amount_sureness,
-        evidence.has("correction_plain") or (judged.likeliest("correction") == "True" and not _is_bare(evidence)),
+        evidence.has("correction_plain") or _corrects(evidence, judged),
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
+
+
+def _corrects(evidence: Evidence, judged: Verdicts) -> bool:
+    """Tell whether the judge sees a correction: in words for one, or with near certainty without any."""
+    if judged.likeliest("correction") != "True" or _is_bare(evidence):
+        return False
+    return evidence.has("correction") or judged["correction"].sureness >= _NO_WORD_FOR_IT
 
 
 def _leads_with_rating(evidence: Evidence) -> bool:

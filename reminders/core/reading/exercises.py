@@ -6,6 +6,7 @@ something happened ("felt a pop on the hinge") gets nothing and is not listed.
 
 from collections.abc import Sequence
 
+from reminders.core.reading import listing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold, Told, amount_of, completed_by, joined, merged
@@ -45,7 +46,9 @@ class Teller:
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
         self._chars = numbers.signature
-        self._told = [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+        doses = listing.in_order(numbers, mentions, session)
+        self._told = doses + [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+        listing.close_doses(self._told, len(doses), self._chars, lexicon)
 
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
@@ -58,14 +61,15 @@ class Teller:
             at -= 1
         if told != at and not (at >= 0 and self._lexicon.is_in("SINCE", self._chars[at])):
             at = told
-        return at >= 0 and self._lexicon.is_in("PLACEWORD", self._chars[at])
+        return listing.is_place(self._chars, at, self._lexicon)
 
     def tell(self) -> SessionTold:
         """Return what the reply says of the session and its parts."""
         result = SessionTold()
         free = self._give_amounts()
+        listing.share_amounts(self._told, self._chars, self._lexicon)
         self._give_statuses()
-        free = self._give_lone(free)
+        free = listing.spread_sets(self._told, self._give_lone(free), self._chars)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
@@ -96,7 +100,10 @@ class Teller:
     def _give_amounts(self) -> list[Amount]:
         """Give each amount to the exercise it stands with; return those that stand with none."""
         free = []
+        given = [told.amount for told in self._told]
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
+            if amount in given:
+                continue
             owner = self._owner(amount)
             if owner is None:
                 free.append(amount)
@@ -108,13 +115,16 @@ class Teller:
 
     def _give_lone(self, free: list[Amount]) -> list[Amount]:
         """Give a lone amount to the one exercise that was done: "only the wall ones. 2 times 8"."""
+        has_rest = not {"rest_done", "rest_not"}.isdisjoint(self._hits)  # "the chair, 2x6, the others as told"
         done = [
-            told for told in self._told if told.status == "done" or (told.amount is not None and told.status is None)
+            one
+            for one in self._told
+            if one.status == "done" or (one.status is None and (one.amount or (has_rest and not one.is_place)))
         ]
         names = {told.mention.exercise for told in done}
-        if len(names) != 1 or len(free) != 1 or len(self._told) != len(done):
+        old = done[0].amount if done else None
+        if not (len(names) == len(free) == 1 and len(self._told) == len(done)):
             return free
-        old = done[0].amount
         if old is None or (old.sets is None) != (free[0].sets is None):
             done[0].amount = free[0] if old is None else joined(old, free[0])
             return []
@@ -126,7 +136,7 @@ class Teller:
             if amount.start <= told.mention.start < amount.end:
                 return told
         following = next((told for told in self._told if told.mention.start >= amount.end), None)
-        if following is not None and self._leads_to(amount.end, following.mention.start):
+        if following is not None and listing.leads_to(self._chars, amount.end, following.mention.start, self._lexicon):
             before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
             if before is None or before.amount is not None or not self._is_close(before.mention.end, amount.start):
                 return following
@@ -136,10 +146,6 @@ class Teller:
         if before is not None and self._is_close(before.mention.end, amount.start):
             return before
         return None
-
-    def _leads_to(self, start: int, end: int) -> bool:
-        """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
-        return end - start <= 4 and all(self._lexicon.is_in("LEADS", char) for char in self._chars[start:end])
 
     def _is_close(self, start: int, end: int) -> bool:
         """Tell whether an amount still belongs to the name before it."""
@@ -169,6 +175,7 @@ class Teller:
             if way == "after":
                 self._lead(at, status)
         self._give_by_listing()
+        listing.close_lists(self._told, self._chars, self._lexicon)
 
     def _status_marks(self) -> list[tuple[int, str, str]]:
         """Return the words of done and not done with their places and the way they face."""
@@ -181,7 +188,8 @@ class Teller:
         runs: list[tuple[int, str, str]] = []
         for at in sorted(marks):
             status, way = marks[at]
-            if runs and runs[-1][0] == at - 1 and runs[-1][1] == status:
+            adds = self._lexicon.is_in("JOIN", self._chars[at])  # "heels no nor chair"
+            if runs and runs[-1][0] == at - 1 and runs[-1][1] == status and not adds:
                 runs[-1] = (at, status, way if runs[-1][2] == way else "either")
             elif runs and runs[-1][0] == at - 1 and status == "part":
                 runs[-1] = (at, status, way)
@@ -192,16 +200,30 @@ class Teller:
     def _give_status(self, at: int, status: str, way: str, comes_first: bool) -> bool:
         """Give one word to the names behind it, or to those before it when it closes them; False when it finds none."""
         after = [told for told in self._told if told.mention.start > at]
-        open_before = []
-        for told in reversed([one for one in self._told if one.mention.end <= at]):
-            if told.status is not None or not self._reaches(told.mention.end, at):
+        open_before: list[Told] = []
+        before = [one for one in self._told if one.mention.end <= at]
+        for told in reversed(before):
+            if told.status is not None or not listing.reaches(self._chars, told.mention.end, at, self._lexicon):
+                break
+            if open_before and listing.is_apart(self._chars, told, open_before[-1], status, self._lexicon):
                 break
             open_before.append(told)
         comes_first |= bool(open_before) and all(told.amount is not None for told in open_before)
-        leads = bool(after) and way != "after" and self._governs(at + 1, after[0].mention.start)
+        leads = (
+            bool(after)
+            and way != "after"
+            and listing.governs(self._chars, at + 1, after[0].mention.start, self._lexicon)
+        )
+        if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
+            leads = False  # "heels I could not and the balance neither"
+        last = before[-1] if before and not open_before and not leads else None
+        if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
+            return True
         if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:
-                if not (told.is_place and told.amount is None):
+                if not (told.is_place and told.amount is None) or listing.is_refused(
+                    self._chars, at, status, self._lexicon
+                ):
                     told.status = status
             return True
         return leads and self._lead(at, status)
@@ -223,7 +245,7 @@ class Teller:
         for told in self._told:
             if told.mention.start <= at:
                 continue
-            if not self._governs(end, told.mention.start):
+            if not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
             if told.status is None:
                 told.status, found = status, True
@@ -248,29 +270,6 @@ class Teller:
         """Tell whether a token is part of a list of names."""
         char = self._chars[at]
         return char in (COMMA, NAMED, NAMED_ON, USED, SECONDS) or self._lexicon.is_in("LISTING", char)
-
-    def _reaches(self, start: int, end: int) -> bool:
-        """Tell whether a word of done or not done closes the names before it."""
-        between = self._chars[start:end]
-        return (
-            len(between) <= 12
-            and not any(char in _ENDS for char in between)
-            and not any(self._lexicon.is_in("BUT", char) for char in between)
-        )
-
-    def _governs(self, start: int, end: int) -> bool:
-        """Tell whether a word of done or not done leads on to the names behind it."""
-        between = self._chars[start:end]
-        if len(between) > 9:
-            return False
-        return all(
-            char == COMMA
-            or char in (NAMED, NAMED_ON, "u", "s")
-            or self._lexicon.is_in("LEADS", char)
-            or self._lexicon.is_in("LISTING", char)
-            or self._lexicon.is_in("REP", char)
-            for char in between
-        )
 
     def _listed(self) -> list[ExerciseDone]:
         """Return what was told of the exercises, in the order of the reply."""

@@ -55,7 +55,13 @@ class Grammar:
         number: dict[str, str] = {}
         foreign = leading.common - _SAME
         sources: list[Mapping[str, str]] = [SHARED_RULES, leading.rules]
-        sources += [{label: less(block, foreign) for label, block in one.rules.items()} for one in others]
+        sources += [
+            {
+                label: less(block, leading.common if label.startswith("ex.") else foreign)  # each has its own "no"
+                for label, block in one.rules.items()
+            }
+            for one in others
+        ]
         for rules in sources:
             for label, block in rules.items():
                 target = number if label.startswith("num.") else plain if label.startswith(_PLAIN) else marked

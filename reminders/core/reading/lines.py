@@ -76,10 +76,13 @@ def completed_by(sets: int | None, reps: int | None, exercise: SessionExercise, 
     wanted_sets, wanted_reps = exercise.sets or 1, exercise.reps
     if amount is not None and 0 in (amount.sets, amount.reps):
         return "none"
+    is_uneven = amount is not None and amount.kind == "pair" and amount.reps is None
+    if amount is not None and amount.kind == "pair" and exercise.seconds and (amount.reps or 0) < exercise.seconds:
+        is_uneven = True  # "10 sec and 10 sec" of 20
     if sets is None:
         return "part" if reps is not None and wanted_reps and reps < wanted_reps * wanted_sets else "all"
     if sets < wanted_sets:
         return "part"
     if reps is None:
-        return "part" if amount is not None and amount.kind == "pair" else "all"
+        return "part" if is_uneven else "all"
     return "part" if wanted_reps and reps < wanted_reps else "all"

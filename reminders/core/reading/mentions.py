@@ -1,4 +1,4 @@
-"""Which exercises a reply names: by name, by letter, by place in the list; weak names only in company.
+"""Which exercises a reply names, by name or by letter; weak names only in company.
 
 What the reply says of them is decided in `exercises.py`.
 """
@@ -55,7 +55,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
 def _rated(at: int, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a number stands right behind a word: "hip: 4, back: 2" are ratings when both are body parts."""
     after = at + 2 if chars[at + 1 : at + 2] == COMMA else at + 1
-    return after < len(chars) and lexicon.is_in("SMALL", chars[after]) and not _is_unit(chars, after + 1, lexicon)
+    return after < len(chars) and lexicon.is_in("SMALL", chars[after]) and not is_unit(chars, after + 1, lexicon)
 
 
 def _is_rated_alone(mention: Mention, mentions: list[Mention], chars: str, lexicon: Lexicon) -> bool:
@@ -121,9 +121,13 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
     if letters.keys().isdisjoint(text.raw):
         return []
-    places = [at for at, word in enumerate(text.raw) if word in letters]
-    sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     chars = text.signature
+    places = [at for at, word in enumerate(text.raw) if word in letters]
+    if len({text.raw[at] for at in places} - lexicon.letter_words) == 1:
+        places = [at for at in places if not _is_of(chars, at, lexicon)]
+    if not places:
+        return []
+    sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     kept: list[Mention] = []
     for at in places:
         if at + 2 in places and lexicon.is_in("THRU", chars[at + 1]):  # "A thru C"
@@ -131,125 +135,52 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
             return [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
-        certain = text.raw[at] not in lexicon.letter_words
+        certain = text.raw[at] not in lexicon.letter_words or _is_led(chars, at, lexicon)
         telling = after in STOP + COMMA or any(
             lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
         )
         telling = telling or lexicon.is_in("STATUS_BEFORE", before)
         if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
-        if (certain and len(sure) > 1) or (telling and (certain or sure)):
+        listed = bool(sure) and _is_among(chars, at, places, lexicon)
+        if listed or (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
-    return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
+    named = any(text.raw[one.start] not in lexicon.letter_words or _is_led(chars, one.start, lexicon) for one in kept)
+    return kept if named else []
 
 
-def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
-    """Return exercises named by their place: "the first one", "the last two", "#3", "1, 2 and 4"."""
-    found: list[Mention] = []
-    if not _may_list(text, lexicon) and lexicon.ordinals.keys().isdisjoint(text.words):
-        return found
-    if _counts_rounds(text, lexicon):
-        return found
-    ordinals, signs = lexicon.ordinals, lexicon.chars("ITEMSIGN")
-    at = 0
-    while at < len(text.words):
-        if text.values[at] is None and text.words[at] not in ordinals and text.signature[at] not in signs:
-            at += 1
+def _is_of(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a letter is short for "of": "2 d 10", "los d la silla"."""
+    after = chars[at + 1 : at + 2]
+    return lexicon.is_in("DE", chars[at]) and any(
+        lexicon.is_in(concept, after) for concept in ("#", "THE", "ALL", "EACHWORD")
+    )
+
+
+def _is_led(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether an article, or a word for "except", makes a letter a name: "la A", "todo menos A, que"."""
+    if at and lexicon.is_in("LETTERLED", chars[at - 1]):
+        after = chars[at + 1 : at + 2]
+        return after in ("", COMMA, STOP) or any(lexicon.is_in(one, after) for one in ("STATUS", "NOT", "THE"))
+    return at > 0 and lexicon.is_in("EXCEPT", chars[at - 1]) and chars[at + 1 : at + 2] in ("", COMMA, STOP)
+
+
+def _is_among(chars: str, at: int, places: list[int], lexicon: Lexicon) -> bool:
+    """Tell whether a letter stands in a row of letters: "A, B and D"."""
+    for other in places:
+        low, high = (other + 1, at) if other < at else (at + 1, other)
+        if other in (at, at - 1):  # "C a medias": no letter
             continue
-        places, end = _places_at(text, at, count, lexicon)
-        found += [Mention(at, end, place, False) for place in places]
-        at = max(end, at + 1)
-    return found
+        if high - low <= 2 and all(
+            char == COMMA or lexicon.is_in("JOINAND", char) or lexicon.is_in("LETTERLED", char)
+            for char in chars[low:high]
+        ):
+            return True
+    return False
 
 
-def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
-    """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
-    words, chars = text.words, text.signature
-    if lexicon.ordinals.keys().isdisjoint(words):
-        return False
-    return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
-
-
-def _may_list(text: Text, lexicon: Lexicon) -> bool:
-    """Tell whether a text could name places by number."""
-    if not lexicon.chars("ITEMSIGN").isdisjoint(text.signature):
-        return True
-    return not lexicon.figures.isdisjoint(text.signature) and sum(map(str.isdigit, text.raw)) > 1
-
-
-def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
-    """Return the places that one token begins to name, and where their words end."""
-    chars, word = text.signature, text.words[at]
-    place = lexicon.ordinals.get(word)
-    following = chars[at + 1] if at + 1 < len(chars) else STOP
-    ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
-    first = text.values[at]
-    if ordinal in (1, -1) and first is not None and 1 < first < count:  # "los dos últimos"
-        size = int(first)
-        return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
-    if place is not None:
-        number = text.values[at + 1] if at + 1 < len(chars) else None
-        if number is not None and 1 < number < count and not _is_unit(chars, at + 2, lexicon):
-            size = int(number)
-            return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
-        if (
-            lexicon.is_in("ONE_OR_PART", following)
-            or following in STOP + COMMA
-            or lexicon.is_in("STATUS", following)
-            or _is_left_out(chars, at, lexicon)
-        ) and (-1 <= place <= count):
-            end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
-            return [count - 1 if place < 0 else place - 1], end
-    about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
-    if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
-        number = text.values[at + 1]
-        if number is not None and 1 <= number <= count and not _is_unit(chars, at + 2, lexicon):
-            return [int(number) - 1], at + 2
-    return _listed_places(text, at, count, lexicon)
-
-
-def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:
-    """Tell whether an article and a word for "except" stand before: "todos menos el último"."""
-    return at > 1 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("EXCEPT", chars[at - 2])
-
-
-def _is_unit(chars: str, at: int, lexicon: Lexicon) -> bool:
+def is_unit(chars: str, at: int, lexicon: Lexicon) -> bool:
     """Tell whether a word for sets, repetitions or time stands at a place."""
     return at < len(chars) and any(
         lexicon.is_in(concept, chars[at]) for concept in ("SET", "REP", "X", "SEC", "TIMEUNIT", "MEASURE_AFTER")
     )
-
-
-def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
-    """Return "1, 2 and 4" as places: three or more different numbers in rising order."""
-    numbers: list[int] = []
-    here = at
-    while here < len(text.words):
-        value = text.values[here]
-        if (
-            value is None
-            or not text.raw[here].isdigit()
-            or not 1 <= value <= count
-            or (numbers and value <= numbers[-1])
-        ):
-            break
-        numbers.append(int(value))
-        here += 1
-        while here < len(text.words) and (
-            text.signature[here] == COMMA or lexicon.is_in("JOINAND", text.signature[here])
-        ):
-            here += 1
-    if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon):
-        return list(range(numbers[0] - 1, int(text.values[here + 1] or 0))), here + 2
-    told = at > 0 and lexicon.is_in("STATUS_BEFORE", text.signature[at - 1])
-    if len(numbers) < (2 if told else 3) or _is_unit(text.signature, here, lexicon):
-        return [], at
-    return [number - 1 for number in numbers], here
-
-
-def _is_range(text: Text, at: int, low: int, count: int, lexicon: Lexicon) -> bool:
-    """Tell whether a number goes on to another one: "did 2 thru 4"."""
-    if at + 1 >= len(text.words) or not lexicon.is_in("THRU", text.signature[at]):
-        return False
-    high = text.values[at + 1]
-    return high is not None and low < high <= count and not _is_unit(text.signature, at + 2, lexicon)

@@ -17,6 +17,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "# OUTOF OF? TEN EXERNOUN"),
     ("other", "FRAC10 EXERNOUN"),
     ("all_count", "ALL|THE THE? # NOWISH"),
+    ("pair", "DIDVERB FILL? # JOINAND|AGAIN AGAIN|ANOTHER? # >$|,|."),
     ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
     ("other", "ONLY # NOWISH"),
     ("other", "CAUSE FILL? DIDVERB #"),
@@ -37,13 +38,19 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_pain", "PAINISH FILL* ,? FILL* FRAC10"),
     ("other", "FRAC ~ FRAC10"),
     ("other", "FRAC10 ~ FRAC"),
+    ("pain_level", "PAINISH FILL* WORST? ,? FILL* # POINTWORD"),
+    ("rated", "^ ANSWER_NO ,? # FILL* BODY|PAINISH|SORE"),
+    ("rated", "^ YES EM DIDVERB # $"),
+    ("rated", ",|. # SUBJECT HURTVERB >$|,|."),
+    ("other", "# OF|DE FILL? FEELING"),
+    ("rated", "AROUND OF? THE # $"),
     ("other", "RATE FILL* # RANGE #"),
     ("other", "WASWORD # TOOHARD"),
     ("other", "GOINGBACK BODY FILL* CLOCKPREP #"),
     ("rated", "WASWORD ARTICLE SMALL WHENWORD"),
     ("other", "AGE_WAS FILL* # WHENWORD"),
     ("other", "INSTEADOF OF? #"),
-    ("other", "MEASURE_BEFORE OF|FILL* ,? # OVER? #?"),
+    ("other", "MEASURE_BEFORE OF|FILL* ,? # !SET !REP !X OVER? #?"),
     ("other", "# over # >$"),
     ("other", "# RANGE # MEASURE_AFTER|AMPM"),
     ("other", "# MEASURE_AFTER"),
@@ -56,6 +63,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "THE # RANGE|to THE? # ORD"),
     ("other", "# ORD"),
     ("other", "YEAR"),
+    ("pair", "@ ,? # SEC? JOINAND|, # SEC"),
+    ("first_sets", "# SET? X|DE|OF # EACH? SEC"),
     ("second", "# RANGE # EACH? SEC"),
     ("second", "# EACH? SEC"),
     ("minute", "# RANGE # TIMEUNIT"),
@@ -75,9 +84,20 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("not_amount", "NOTNUM # X # REP|SET?"),
     ("not_amount", "NOTNUM # SET"),
     ("not_amount", "SELFSAID # X # REP|SET?"),
+    ("sets_only", "SELFSAID|NOTNUM WERE|FILL? # SET ~ ,? BUT|JOINAND|FILL* WERE|FILL ONLY? # SET? !X !OF !DE"),
+    ("not_amount", "NOTNUM WERE|FILL # SET"),
+    ("not_amount", "SELFSAID # SET"),
+    ("not_amount", "<SET|REP ,? JOINAND|BUT? NOTNUM #"),
+    ("first_sets", "# SET OF|DE THE? # EXERNOUN"),
     ("half_set", "# SET LINK_HALF LINK_HALF? HALFWORD"),
+    ("sets_reps", "# SET ,? DE|OF|FILL? # OF|DE|IN_BODY? EACHWORD|ALL"),
+    ("sets_reps", "# X # OF|DE|IN_BODY EACHWORD|ALL"),
+    ("de_amount", "# DE A? # OF|DE|IN_BODY EACHWORD|ALL"),
+    ("pair", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # OF|DE|IN_BODY EACHWORD|ALL"),
+    ("sets_reps", "# MORESETS SET OF|DE|X A? #"),
     ("sets_only", "# X|DE ALL"),
     ("sets", "ALL X #"),
+    ("other", "SHEETWORD|@ SAYSWORD # X # REP|SET? !#"),
     ("sets_reps", "# X # X # REP|SET?"),
     ("sets_reps", "# X|TIMES FILL? # X|TIMES"),
     ("sets_reps", "# X # REP|EACH?"),
@@ -85,14 +105,10 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("reps_sets", "@ ,? X # # TIMES"),
     ("x_count", "@ ,? X # SET?"),
     ("sets_only", "BODY X # SET?"),
-    ("other", "SHEETWORD SAYSWORD # X # REP|SET?"),
-    ("sets_only", "# X SECNUM"),
-    ("sets_only", "# SET|@ OF|X|FILL? SECNUM"),
-    ("sets_only", "# SECNUM"),
     ("sets_reps", "# SET ,? # OF? EACHWORD"),
-    ("reps_sets", "# OF? EACHWORD ,? # TIMES"),
+    ("reps_sets", "# OF? EACHWORD ONEWORD? ,? # MORESETS? TIMES"),
     ("sets_only", "# OF|DE EACHWORD"),
-    ("de_amount", "# DE A? #"),
+    ("de_amount", "# MORESETS? DE A? #"),
     ("first_sets", "# OUTOF|OF OF? THE? # @? SET"),
     ("sets", "N1 N1 SET"),
     ("sets_reps", "# SET OF|X|FILL|,|@|AND? OF|FILL? # REP|X|EACH? "),
@@ -108,6 +124,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_sets", "FRAC ,? @"),
     ("frac_sets", "@ ,? FRAC"),
     ("paired", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # MORE_REPS"),
+    ("pain_level", "PAINISH FILL* FROM_SCALE # TO_SCALE #"),
     ("count_of", "# OUTOF|OF OF? THE? #"),
     ("all_count", "ALL|THE THE? # $"),
     ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE|ALL"),
@@ -115,7 +132,12 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "OTHERS FILL? #"),
     ("other", "# NOT WASWORD? FILL? PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
+    ("pain_level", "PAINISH FILL* ,? NOTNUM FILL* # ,? BUT? FILL* # >$|,|."),
     ("pain_level", "PAINISH FILL* ,? FILL* # RANGE FILL* #"),
+    ("pain_level", "PAINISH ? FILL* # RANGE FILL* #"),
+    ("pain_level", "PAINISH ? FILL* #"),
+    ("pain_level", "PAINISH MUSTWORD|SAYSWORD _? FILL* #"),
+    ("pain_level", "PAINNOUN OF THE? BODYSIDE? BODY|CHEST BODYSIDE? ,? FILL* #"),
     ("pain_level", "PAINISH NOWISH ,? #"),
     ("pain_level", "# OF PAINNOUN"),
     ("pain_level", "# IN_BODY THE? PAINNOUN"),
@@ -123,6 +145,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("not_number", "NOTNUM FILL? OF? # SET?"),
     ("pain_level", "# DASHWORD|DASH|OR FILL? # FILL* PAINISH"),
     ("pain_level", "# FILL? FILL? PAINNOUN !USED"),
+    ("pain_level", "STARTED IN_BODY|WITHWORD # ,? JOINAND|BUT? ENDED IN_BODY|WITHWORD #"),
+    ("pain_level", "CLIMBED FROM_SCALE # TO_SCALE #"),
     ("pain_level", "NUMBERSAY WASWORD FILL* #"),
     ("pain_level", "PAINISH NOMORE NOMORE+ FILL* #"),
     ("sets", "# MORESETS? SET"),
@@ -131,6 +155,10 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("list", "# , # , # , #"),
     ("list", "# , # , #"),
     ("pair", "# JOINAND|AGAIN JOINAND|ANOTHER|AGAIN? #"),
+    ("number_ex", "@ ,? GOTTO TO_SCALE? #"),
+    ("ex_number", "GOTTO TO_SCALE? # IN_BODY THE? @"),
+    ("ex_number", "GOTTO TO_SCALE? # THE? @"),
+    ("other", "GOTTO TO_SCALE #"),
     ("number_ex", "@ FILL|DID? # !OF"),
     ("ex_number", "# OF? THE|FILL? @"),
     ("number_ex", "@ FILL|DID|,? #"),
@@ -189,6 +217,8 @@ SHARED_RULES: dict[str, str] = {
         ^ FILL* # ,|.
         . FILL* # ,|.
         DONE|ALL ,? FILL* # $
+        DONE|ALL|YES ,? .? FILL* WITHWORD? FILL* # ,|.
+        , FILL* # .
         YES FILL* # $
     """,
     "num.rating_also": """
@@ -199,7 +229,7 @@ SHARED_RULES: dict[str, str] = {
         BUT FILL* # NOWISH
         BODY FILL* #
         # FILL* BODY
-        , FILL* # ATMOVE
+        , FILL* # ATMOVE !# !USED
         AND FILL* # $
         AND FILL* # NOWISH|IN_BODY
     """,
@@ -228,6 +258,7 @@ SHARED_RULES: dict[str, str] = {
         NEVER FILL? FILL? #
     """,
     "num.alone": """
+        ^ FILL* # ,
         . # , # _? $
         , # $
         . FILL* # $

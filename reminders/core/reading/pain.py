@@ -126,6 +126,8 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_ans
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
     figures = figures if is_lone_answer and len(figures) == 1 else current
     figures = [figure for figure in figures if not _is_asked(figure, scope)]
+    if not (is_lone_answer or _corrects(hits) or "num.said" in hits):  # "he only two"
+        figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]
     if len(figures) > 1:
         outside = [figure for figure in figures if not _in_question(figure, scope)]
         figures = outside or figures
@@ -157,6 +159,8 @@ def _in_question(figure: Figure, scope: Scope) -> bool:
 def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
     """Tell whether a figure belongs to another day while the reply also speaks of now."""
     at = figure.at
+    if any(s <= at < e for s, e in hits.get("num.now", ())):
+        return False  # "since yesterday, I give it a 6"
     if any(s <= at < e for s, e in hits.get("num.past", ())):
         return True
     if scope.is_past(at, at + 1):

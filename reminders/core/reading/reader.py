@@ -16,10 +16,11 @@ from reminders.core.reading.grammar import Grammar, grammar_for, language_of
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold
-from reminders.core.reading.mentions import letter_mentions, mark_mentions, place_mentions, settle_mentions
+from reminders.core.reading.mentions import letter_mentions, mark_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
 from reminders.core.reading.patterns import QUESTION, STOP
+from reminders.core.reading.places import place_mentions
 from reminders.core.reading.quantities import Figure
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import Mention, names_of

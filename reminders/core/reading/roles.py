@@ -112,7 +112,7 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
 
 
 def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return bool(values) and _amount(numbers, start, end, values[0], None)
+    return bool(values) and _amount(numbers, start, end, values[-1], None)  # "I wrote 2 sets, it was only 1"
 
 
 def _reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:

@@ -12,7 +12,7 @@ from reminders.core.reading.tokens import Text
 _NEAR = 5  # a denial reaches this many words onward
 _ENDS = STOP + QUESTION
 _RIGHT_BEFORE = 2
-_PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO")
+_PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO", "YOUNG")
 
 
 def _is_two_digits(raw: str) -> bool:
@@ -251,6 +251,8 @@ class Scope:
                 return True
             if lexicon.is_in("LONGAGO", char):
                 return True
+            if lexicon.is_in("YOUNG", char) and at and lexicon.is_in("YOUNG_LED", chars[at - 1]):
+                return True  # "de joven me caí", but not "me caí, joven"
         return False
 
     def _is_short_year(self, at: int) -> bool:

@@ -210,6 +210,8 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     end = _before_signature(text, lexicon)
     pauses = STOP + COMMA + QUESTION
     while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
+        if end > 1 and lexicon.is_in("LETTERWORD", chars[end - 1]) and _leads_letter(chars[end - 2], lexicon):
+            break
         end -= 1
     # A closing question mark is meaning, a closing stop is not.
     end = end + 1 if end < len(chars) and chars[end] == QUESTION else end
@@ -218,6 +220,11 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
         start += 1
     if start < end and end - start < len(chars):
         _keep(text, start, end)
+
+
+def _leads_letter(char: str, lexicon: Lexicon) -> bool:
+    """Tell whether a token makes the letter behind it an exercise: "menos la A"."""
+    return lexicon.is_in("LETTERLED", char) or lexicon.is_in("EXCEPT", char)
 
 
 def _past_name(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> int:

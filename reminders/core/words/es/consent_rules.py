@@ -40,11 +40,15 @@ RULES = {
         ya no los|las quiero
         no ~ quiero|deseo|desea|quiere ~ mas ~ TEXT|mensajes|esto
         no mas ~ TEXT
-        no mas ~ $
+        ^ no mas $
+        , no mas $
+        no mas por? favor|porfa|gracias|porfavor $
+        ya|favor|porfa|porfavor|gracias|stop|basta no mas $
         REMOVE ~ de ~ lista|sistema|ahi|aqui|esto|servicio|base|sus
         REMOVE ~ mi ~ numero|nombre|telefono
         REMOVE ~ numero
         REMOVE me
+        quitadme|borradme|sacadme|eliminadme|dadme de la|baja
         quitenme|quiteme|borrenme|borreme|saquenme|saqueme|elimineme|eliminenme|desuscribanme|bajeme
         den|deme|denme|dar|darme|quiero|solicito|pido|dan|das|de ~ de baja
         darme|deme|denme|quiero|me baja
@@ -82,6 +86,12 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        fue|fueron|llego|llegaron|llega|cayo|entro a|al|en spam
+        carpeta de? spam
+        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
+        para seguir|continuar|recibir|volver|retomar|empezar|contestar|responder|leer|entender|usar|mandar|ver
+        SET|REP|@|#|vez|veces|todo no mas
+        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme el|la|los|las lista|listado|hoja|rutina|ejercicios|tabla
         ^ pare|paro|parar a|en|al|cuando|porque|xq|pq|despues|tras|antes ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
         ^ pare ~ porque|xq|pq|cuando
         no ~ den|demos|dar ~ de baja
@@ -135,6 +145,7 @@ RULES = {
     "opt_in": """
         ^ inicio|iniciar|alta|comenzar|empezar|activar|start|reactivar|unstop $
         ^ alta ~ favor|vez|otra|nuevo
+        ^ inicio|iniciar|alta|activar|start|reactivar por $
         de alta ~ mensajes|servicio|otra|recordatorios
         STARTIT ~ TEXT
         STARTIT|activenme|reactivenme ~ TEXT|servicio|nuevo
@@ -153,6 +164,7 @@ RULES = {
         activen ~ numero|mensajes
     """,
     "opt_in_not": """
+        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme|enviar|mandar|pasar el|la|los|las|mis lista|listado|hoja|rutina|tabla
         no ~ WANT
         ya no ~
         no quiero
@@ -160,6 +172,7 @@ RULES = {
     "opt_in_key": """
         ^ inicio|iniciar|alta|comenzar|activar|start|reactivar|unstop|inicia $
         ^ alta ~ favor|vez|otra
+        ^ inicio|iniciar|alta|activar|start|reactivar por $
     """,
     "help": """
         ^ HELPKEY $

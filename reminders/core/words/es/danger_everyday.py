@@ -5,10 +5,13 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "idiom.crisis": """
+        no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN
         me ~ voy|vas|va a ~ matar ~ con ~ tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas
         dormida|dormido en ~ silla|sofa
     """,
     "danger.chest_or_breathing": """
+        no se? me|le? quita|pasa|calma|baja|cede|quito|paso el|la|este|esta dolor|presion|opresion|ardor|apreton|peso|punzada ~ CHEST
+        no se? me|le? quita|pasa|calma|baja|cede|quito|paso la|el falta|ahogo de? aire?
         no ~ respiro|respirar ~ bien|normal|igual
         no ~ alcanzo|agarro|jalo|tengo|hallo|encuentro|llega ~ aliento|resuello
         no ~ alcanzo|agarro|jalo|hallo ~ aire
@@ -31,6 +34,7 @@ RULES = {
         hombre|hombro|brazo izquierdo ~ pecho
     """,
     "danger.nerve_or_bladder": """
+        no se? me|le? quita|pasa|quito|paso el|la|lo hormigueo|adormecimiento|entumecimiento|debilidad|dormido|entumido|adormecido
         me ~ gana|gano|ganaba|ganando|ganado ~ pipi|orina|orines|bano|popo|pis|chis|meada
         gana|ganaba|ganando ~ pipi|orina|chis
         hizo|hicieron|hace|pone|puso|volvio ~ agua|gelatina|trapo|hilacho|chicle ~ LEG|LIMB
@@ -57,6 +61,8 @@ RULES = {
         de la cintura ~ abajo ~ siento|dormida|dormido|nada
     """,
     "danger.fall_or_injury": """
+        volvio|volvieron a salir|zafar|safar|dislocar|doblar|torcer ~ JOINT|hueso
+        volvi|volvio|vuelto a caer|caerme|caerse|resbalar|resbalarme|tropezar
         me|se|nos habia|habria|hubiera? caido
         habia caido
         perdi|perdio pie
@@ -92,6 +98,7 @@ RULES = {
         costilla ~ crack|crac|trono|crujio
     """,
     "danger.faint_or_dizzy": """
+        no se? me|le? quita|pasa|quito|paso el|la|este|lo mareo|vertigo|mareada|mareado
         mareadisima|mareadisimo|sirimba|palida
         puse blanca|blanco ~~ sudando|sudor|frio|voy|iba
         quede|ando|toda ~ mareada|mareado|atarantada|atarantado|mareadisimo

@@ -92,7 +92,8 @@ RULES = {
         abri|rompi|parti|raje|corte|reventé|revente|descalabre ~ la|el|una ~ pera|ceja|frente|cabeza|barbilla|menton|labio|nariz|boca|mano|rodilla|pierna|dedo
         atropello|atropellaron|arrollo|embistio|embistieron|tumbo|tumbaron|empujo|empujaron|derribo|derribaron|chocaron|asaltaron|golpearon|volteo ~ me|nos|una|un|la|el|por
         me|nos|lo|la chocaron|choco|atropello|atropellaron|arrollo|tumbo|tumbaron|empujaron|empujo|tiraron|derribo|embistio|asaltaron|golpearon|volcamos
-        termine|acabe|quede|aterrice|fui|pare|vine ~ en|al|a ~ piso|suelo|bano|banqueta|pasto|urgencias|bruces
+        termine|acabe|quede|aterrice|pare ~ en|al|a ~ piso|suelo|bano|banqueta|pasto|urgencias|bruces
+        fui|vine ~ en|al|a ~ piso|suelo|bruces
         me ~ fui|vine ~ de ~ boca|cabeza|lado|espaldas|bruces|narices|hocico|frente|jeta|trompa|cara|nalgas|poto|culo|costado
         me vine|fui abajo|patras|atras
         me ~ desbarranque|embarre|estrelle|estampe|embroque|derrumbe|despene|descolgue|voltee|rode|desparrame|tumbe|espatarre
@@ -177,6 +178,7 @@ RULES = {
         fue puro|solo susto
     """,
     "slip": """
+        se me fue un|el? pie
         resbale|tropece|resbalo|tropezo|patine|enrede|atore|resbalon|tropezon
     """,
     "head_hit": """

@@ -24,7 +24,8 @@ RULES = {
         arrastro|arrastra|arrastrando|jalando ~ pie|pierna
         pie ~ caido|arrastra|arrastro
         no ~ aguanto|aguante|aguanta|controlo|controlar|detener|detengo|retener|siento|pude|sentir|puedo|alcance|alcanzo ~ BLADDER|chorro
-        no ~ puedo|podido|he ~ orinar|hacer|obrar|orinado|pipi|pis
+        no ~ puedo|podido|he ~ orinar|obrar|orinado|pipi|pis
+        no ~ puedo|podido|he ~ hacer del|de|mis bano|cuerpo|vientre|necesidades
         perdi|pierdo|perdio|perdiendo ~ control ~ BLADDER|esfinter|esfinteres
         me|se oriné|orine|orino|orina|orinando|orinaba|orino|hice|hago|hizo|hace|cague|ensucie|zurre|mee|meo|cago|moje ~ encima|sin|cuenta|pipi|popo|pis|ropa|cama|calzon|chis|sola|sentir|pantalon|pantalones
         me orine|zurre|cague|mee|orino

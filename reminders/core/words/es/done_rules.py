@@ -9,10 +9,10 @@ RULES = {
         hice|hize|ise|ice|hise|realice|yse|hicimos
         hizo|izo|hicieron|realizo
         ya ~ hice|hize|ise|hizo
-        ya ~ quedaron|quedo|estuvo|esta|estan|stuvo|estubo
-        ya estuvo|stuvo|esta|estan|quedo|acabe|termine|los|las
+        ya ~ quedaron|quedo|estuvo|esta|estan|stuvo|estubo|stubo
+        ya estuvo|stuvo|stubo|estubo|esta|estan|quedo|acabe|termine|los|las
         ya los|las $
-        yastan|yasta|yestuvo|siya|yastuvo
+        yastan|yasta|yestuvo|yastuvo
         los|las|lo hice|termine|acabe|complete|hize|ise
         me ~ avente|eche|chute|avento|aventado
         avente|chute|eche|despache|rife
@@ -66,6 +66,7 @@ RULES = {
         como dice|indica ~ papel|hoja
         lo indicado
         ni uno falto
+        sin saltarme|saltar|faltar|brincarme|fallar|perdonar ni? uno|una|ninguno|ninguna|nada
         de principio a fin
         los # $
     """,
@@ -98,6 +99,13 @@ RULES = {
         ALL sobre
     """,
     "part": """
+        tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
+        me raje|rendi
+        media|medio EXERNOUN
+        pare|deje|quede|detuve a media|medio|mitad
+        ya no segui|continue|seguimos|continuamos
+        dos|tres|# de los? cuatro|ejercicios
+        solo|nomas|nada una parte
         mitad|mita
         PART de ~ EXER|@|los|las
         a medias
@@ -111,7 +119,7 @@ RULES = {
         solo|nomas ~ pude|hice|alcance|una|un|uno|la|el|los|las|mitad
         alcance ~ una|un|unos|#|mitad|poquito
         no ~ todo|todos|todas|toda
-        no ~ termine|acabe|complete|terminar|acabar|completar|completo
+        no ~ termine|acabe|complete|terminar|acabar|completar|completo|completos|completas|completa|enteros|enteras
         no ~ los|las ~ todos|todas
         tuve que parar|detenerme|dejar|dejarlo|sentarme|suspender
         pare|deje|detuve|suspendi|quede ~ mitad|medias|camino|ahi|medio
@@ -158,11 +166,20 @@ RULES = {
         no alcance ~ terminar|todo|todos
         # %
     """,
+    "part_not": """
+        no me? falto|faltaron ninguno|ninguna|nada|ni
+    """,
     "part_sure": """
+        no completo|completos|completas|completa|enteros|enteras
+        media|medio EXERNOUN
+        ya no segui|continue|seguimos|continuamos
+        tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
+        me raje|rendi
         mitad|mita
         ALL menos|excepto|salvo
         ALL ~ menos|excepto|salvo
         no ~ todo|todos|todas
+        no los|las|lo hice|hize|ise todos|todas|todo|completos|completas
         solo|nomas|solamente ~ @
         menos @
         falto|faltaron
@@ -171,13 +188,16 @@ RULES = {
         solo|nomas|solamente ~ # SET
         no pude|complete ~
     """,
+    "yes_report_not": """
+        ^ dale ,? un|saludos|gracias|abrazo|besos
+    """,
     "yes_report": """
         ^ YES $
         ^ YES YES* ,? # $
         ^ YES ,|.
         ^ YES ~ hice|termine|todo|todos|senora|senorita|senor|ya|los|las
         ^ s #
-        ^ sip|simon|sii|siya|sisi|claro
+        ^ sip|simon|sii|sisi|claro
         ^ s $
         ya cumplimos|cumpli|acabamos
     """,
@@ -193,11 +213,19 @@ RULES = {
         ^ nada
     """,
     "rest_not": """
+        lo|los|las|el demas|resto|otros|otras|otro ya? no !me !duele !dolio
+        lo|los|las|el demas|resto|otros|otras|otro ni|nada|tampoco|pendiente|pendientes|manana|debiendo|luego
+        lo|los|las|el demas|resto|otros|otras|otro para|pa|lo|los|las manana|luego|despues|dejo|deje|debo
+        no hice|pude|alcance ~ lo|los|las demas|resto|otros|otras
+        falto|faltaron lo|los|las|el demas|resto|otros|otras
         los demas|resto no $
         el resto no
     """,
     "rest_done": """
         lo|los|las|el demas|resto|otros|otras|otro ~ si|igual|completo|completos|bien|hechos|todo|tambien|como|hice|completas|listo|perfecto
+        lo|los|las|el demas|resto|otros|otras|otro ~ hecho|hechas|listos|listas|lista|ya|enteros|enteras|cabal|cabales|ok|normal|salio|salieron|tal
+        lo|los|las|el demas|resto|otros|otras|otro ~ al tiro
+        hice ~ otros|otras #
         todo lo demas ~ bien|si|completo|hecho|hice|listo|$
         todo lo demas
         lo demas ~ completo|si|bien|todo|como
@@ -205,12 +233,8 @@ RULES = {
         lo otro tambien
     """,
     "others_not": """
-        otros|otras # ~ no|ni|nada|tampoco|debiendo|hueva|flojera|manana
+        otros|otras # ~ no|ni|nada|tampoco|debiendo|hueva|flojera|manana|deje|dejamos|faltaron|debo|salte|brinque|pendientes|olvide|luego
         ni ~ otros|otras #
         no ~ otros|otras #
-    """,
-    "others_done": """
-        otros|otras # ~ si|completos|completas|bien|igual|tambien
-        hice ~ otros|otras #
     """,
 }

@@ -6,21 +6,44 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 RULES = {
     "ex.done": """
         hice|hize|termine|acabe|complete|listo|hecho|hechos|avente|hizo|pude|done|logre|ise|hicimos|realice|cumpli|hecha
+        lista|listos|listas|hechas|echo|echos|echa|echas|ice|hise|yse|complete|finalice
+        realizado|realizada|realizados|realizadas|cumplido|cumplida|cumplidos|cumplidas|logrado|logrados
+        terminado|terminada|terminados|terminadas|completado|completados|acabado|acabados|acabadas
+        salio|salieron|quedo|quedaron bien|listo|listos|lista|listas|hecho|hechos
+        alcance|logre|pude|acabo a|de? hacer
+        le hice|entre|di a|con
     """,
     "ex.done_before": """
         puro|pura|puros|puras
         todo|todos el|los|lo|la @
         solo|nomas|solamente|unicamente|namas
-        nada mas
+        nada|na mas|ma
+        nada|no mas que el|la|los|las|lo? @
+        ^ no mas el|la|los|las|lo? @
+        meti|saque|eche|despache|avente el|los|las|la @
+        puro|pura
+        lo unico que hice|pude|alcance ~ fue|fueron
     """,
     "ex.done_after": """
         @ nomas|namas|solamente ,|.|$
-        @ nada mas
-        si|ya|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
+        @ nada|no|na mas|ma
+        al tiro
+        cabal|cabales|filete|joya|dale|okay|sip|simon|impecable|parejo|redondo|redonda|ejecutado|ejecutados
+        si|completo|completos|completa|completas|bien|emojiyes|todo|todos|perfecto|facil|ok|toditos|tambien|enteros|sip
+        ya !no !los !las !lo !la !ni
     """,
     "ex.part": """
         a medias
-        mitad|medias
+        mitad|mita|mitades|medias
+        dejo|deje|quedo|quedaron|quede a|por|en la? mitad|medias|medio
+        solo|nomas|nada|apenas # SEC
+        solo una parte|parte
+        solo|nomas|namas un|una pierna|pie|lado|lao|rodilla|brazo
+        na|nada|no ma|mas de un lado|lao|pie
+        de un solo lado|lao|pie
+        # SEC nomas|namas|solamente|no|nada
+        aguante|dure|llegue|alcance ~ TEN|SMALL SEC
+        lado|derecho|derecha|izquierda|pierna|pie si ,|y|pero? izquierdo|izquierda|otro|otra|derecho|derecha no
         solo|nomas ~ con ~ derecha|izquierda|un|una
         solo|nomas ~ lado|derecha|izquierda|derecho|izquierdo
         no ~ todo|completo|termine|complete
@@ -30,18 +53,39 @@ RULES = {
     "ex.not": """
         me la|lo|los|las salte|brinque
         nada !mas
-        no|ni|cero|falto|faltaron|faltan|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
-        no ~ hice|pude|hago|hize|termine|anime|quise
+        quedaron|quedo|quedan|queda|quede pendiente|pendientes|debiendo
+        me|nos salte|saltamos|brinque|faltaron
+        pendientes|nop|nel|nones|negativo|omitido|omitidos|omitida|ninguna|ninguno|jamas|olvide|deje
+        quite|cancele|evite
+        ni lo|la|los|las intente|probe|toque|hice|pude|empece|comence|acabe
+        ni tocarlo|tocarla|tocarlos|intentarlo|intentarla|hablar
+        no !mas !me !se !hay !tuve !paso !duele !dolio
+        no me|se !duele !dolio !dolieron !duelen !molesto !molesta !mareo !maree !cai !caigo !pego !falto !tambalee
+        ni !me !se
+        falto|faltaron|faltan !el !la !aire !fuerza
+        falto|faltaron|faltan el|la !aire !respiracion !fuerza !vista !aliento
+        cero|salte|brinque|emojino|tampoco|pendiente|omiti|nothing
+        no ~ hice|pude|hago|hize|termine|anime|quise|hecho|hechas|hechos|realice|logre|alcance|intente
         ni los|las|lo|el|la toque|hice
     """,
     "ex.but": """
-        menos|excepto|sin|salvo|quitando|exepto
+        menos|excepto|sin|salvo|quitando|exepto|exceptuando
+        a|con excepcion del|de
+        fuera del|de
+        lo unico que no hice|pude|alcance ~ fue|fueron
+        lo unico que me falto ~ fue
     """,
     "ex.not_after": """
-        @ ~ me falto|falta
+        @ lo|la|si|tambien? me falto|falta
         @ ~ quedo|quedaron|queda para|pa manana|luego
         @ lo|la|los|las dejo|deje|salte|brinque
-        @ ,? manana|pendiente|luego
+        @ ,? manana|pendiente|pendientes|luego
+        @ ,? se? lo|la|los|las|te|le|les? debo|quedo|quede debiendo?
+        @ ,? pa|para manana|luego|despues
+        @ ,? pa|para otro|la|el dia|rato|noche|tarde|proxima
+        @ ,? en veremos
+        @ ,? que|q|me hueva|flojera|fiaca|lata|pereza
+        @ ,? me dio|da|dieron hueva|flojera|fiaca|lata|pereza|miedo
     """,
     "day.today": """
         hoy

@@ -143,6 +143,13 @@ RULES = {
         como siempre
     """,
     "idiom.chest_or_breathing": """
+        matar|mata de un? infarto
+        me ahogo en|de papeles|tramites|pendientes|quehacer|tareas|cuentas|deudas
+        sin aliento|aire de ver|mirar
+        mareada|mareado|mareo|maree|marie|palida|palido|blanca|desmayo ,? y? con? sudando|sude|sudor|sudores|sudaba frio|fria|frios
+        casi|que me voy|desmayo|iba ,? y? con? sudando|sude|sudor|sudores|sudaba frio|fria|frios
+        sudando|sude|sudor|sudaba frio ,? y? casi? perdi|me voy|desmaye|sentido|desmayo
+        blanca|palida y? sudando|sude|sudor|sudaba frio
         ^ el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
         ,|.|y el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
         ^ respiro|respirando bien|perfecto|normal ,|.|y|ni|$
@@ -156,6 +163,13 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        FACE como? caida|caido
+        tumbo|tiro|tumbaron la|el|una|un gripe|gripa|fiebre|calor|cansancio|sueno|covid|virus|catarro|resfriado
+        malo|normal|raro|bueno|bien que me queme|arda
+        dio|dieron|da un|una|unos|unas? calambre|calambres|calambrito|calambritos|puntada|punzada|punzadas|piquete|ardor|comezon
+        algo se? me? quebro|kebro|rompio
+        se me quebro|kebro|rompio algo
+        de chico|nino|joven|muchacho me cai|quebre|rompi
         gallo|avion|helicoptero|puente|gobierno ~ se? cayo|cae|caia
         se cayo ~ gallo|avion|helicoptero|puente|gobierno
         senora|senor|muchacha|companera de|del la|mi|el? grupo|clase|edificio|cuadra|iglesia|terapia ~ se? cayo
@@ -174,12 +188,16 @@ RULES = {
         me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos
     """,
     "idiom.nerve_or_bladder": """
+        no|ni le veo|encuentro|hallo sentido|caso|chiste
+        boca del pecho|estomago
+        no senti|siento nada de mareo|dolor|molestia|molestias|cansancio|feo|raro|malo
         escribo|contesto ~~ no ve bien ,|.|$
         LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio
         cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|ver|cuando ~ PERSON|bisnieto|bisnieta|bisnietos
         no puedo hacer ejercicio|ejercicios|los|las|mis
     """,
     "idiom.severe_pain": """
+        no aguanto|soporto|resisto esta|la|tanta|mi soledad|tristeza|vida|pena|situacion|angustia|depresion
         no ~ puedo mas ,? ~ lo|los|la|las dejo|deje
         no puedo mas ,? ~ manana|otro|luego|despues ~ sigo|dia|termino|acabo
     """,

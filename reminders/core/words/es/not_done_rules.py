@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
+        no se ejecuto|realizo|efectuo|cumplio|hizo|hicieron
+        ahora|hoy|orita|ahorita si no
+        hoy me los|las salto|brinco
+        me los|las salto|brinco hoy
+        hoy toca descanso|descansar|flojera
         ^ NO $
         ^ NOPE $
         ^ NO|NOPE ,|.|
@@ -81,6 +87,9 @@ RULES = {
         no ~ se me|pudo
     """,
     "skip_not": """
+        sin saltarme|saltar|faltar|brincarme|fallar|perdonar|perder ni? uno|una|ninguno|ninguna|nada
+        no los|las|lo hice|hize|ise todos|todas|todo|completos|completas
+        no se me? quita|pasa|calma|baja|cede|quito
         hoy ~ no ~ duele|duelen|dolio|molesta|siento ~ nada|dolor|ya
         hoy ~ no ~ duele|duelen|dolio|molesta|siento
         que descanse|descansen
@@ -108,6 +117,11 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        hoy ya no ,|.|$
+        ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
+        no se ejecuto|realizo|efectuo|cumplio
+        ahora|hoy|orita|ahorita si no
+        no|ni ~ he|hemos|ha hecho|podido|realizado|logrado
         no ~ hice|hize|ise|hise|hizo|pude|alcance|hicimos
         hoy no
         no ~ hoy
@@ -146,7 +160,7 @@ RULES = {
         ya me pongo
         dame|deme|denme ~ chance|rato|minutos|hora|minutito|ratito
         en # minutos|min|horas|hora
-        en cuanto ~ llegue|pueda|salga|termine
+        en cuanto ~ llegue|pueda|salga|termine|acueste|duerma|despache|regrese|desocupe|baje|acabe|coma|cene|almuerce
         luego ~ los|lo|le|hago
         estoy ~ empezando|por
         antes de dormir|acostarme
@@ -170,6 +184,9 @@ RULES = {
         los|las hago|hare ~ rato|noche|tarde|luego|despues
     """,
     "later_plain": """
+        ^ luego|luegito|ahorita|ahoritita , que|q|es
+        ^ los|las|lo hago|hare|realizo en cuanto
+        ^ los|las|lo hago|hare|realizo apenas|nomas que|q|llegue|salga|termine|pueda
         ^ mas tardecito|tardecita ,|.|$
         ^ dame|deme|denme una? horita|ratito|minutito ~ $
         ^ los|las realizare|hare ~ por|en la tarde|noche
@@ -185,6 +202,7 @@ RULES = {
         manana $
     """,
     "skip_plain": """
+        hoy ya no $
         ^ negativo $
         ^ hoy le fallo|falle ~ $
         ^ hoy nones ~ $

@@ -5,12 +5,14 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.meant": """
+        ,|. es|era|fue # ,|.|$
         quise|queria|era SAIDWORD|decir|poner|escribir? FILL* #
         pon|ponga|ponle|pongale ~ #
     """,
     "num.retracted": """
         donde|cuando dice|decia|dije|puse|escribi|mande ~ #
         # ,|. no ,|. >#
+        # no ,|.|$
         para|pa no decir #
         por no decir #
         dije|puse|escribi que ~ #
@@ -42,12 +44,13 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        no hay|tengo|tuve|encuentro|hallo quien|manera|forma|modo|como|pastilla|medicina|palabras|remedio|dia|noche|posicion ~~ PAINWORD
         PAINWORD ,? no , ~ molestia|molesta|molesto|ardor|poco|poquito|si|un
         truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan ~~ sin PAINWORD
         casi|practicamente|apenas ~ sin|nada|no|ningun ~ PAINWORD
         PAINWORD nada mas
         PAINWORD ~ nomas|namas
-        truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan|clic ~~ no ~ duele|duelen|dolio|molesta|dolor
+        truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan|clic ~~ no ~ duele|duelen|dolio|molesta|dolor !nada
         no ~ aguanto|soporto|resisto|tolero|quiero|aguanta ~ PAINWORD
         no senti|siento nada de !PAINWORD
         no ~ nada de mareo|hormigueo
@@ -64,6 +67,7 @@ RULES = {
         nada de ~ dolor de pecho
     """,
     "pain_said": """
+        dando|dio|da|dan|dieron guerra|lata|problemas|candela|batalla
         PAIN
         SORE
         HURT
@@ -89,7 +93,15 @@ RULES = {
         no ~ numero
         igual|mas o menos|leve|poco|poquito|poquitico|regular|tolerable|soportable
     """,
+    "num.now": """
+        pongo|doy|diria|calculo|digo|califico FILL* #
+    """,
+    "num.rating": """
+        esta|anda|ando|amaneci|amanecio|sigue|sigo|va|estoy en FILL* #
+        el mio|mia FILL* #
+    """,
     "num.past": """
+        LASTTIME|YESTERDAYISH ,? que fue|era|estaba|tuve|tenia|andaba FILL* #
         cuando empece|comence|llegue|vine|inicie ~ era|estaba|andaba|dolia|tenia ~ #
         hace ~ SPAN|AGESPAN ~ era|estaba|andaba|dolia|tenia ~ #
         antes me|era|andaba|estaba|tenia|llegaba|traia ~ #
@@ -99,6 +111,8 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        # ,? era|fue|es|son de mi|la|el|su CLIENTLIKE|PERSON
+        el|la de mi|la|el|su CLIENTLIKE|PERSON es|era|fue|anda|esta FILL* #
         ^ de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
         , de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
         no ~ fueron|eran|hice ~ todos|todas ,? ~ fueron|eran|hice # nomas|namas|solamente|,|.|$

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "pause": """
+        aviso|avisamos|avisare|avisaremos|aviso|escribo|digo cuando|apenas salga|vuelva|regrese|regresemos|volvamos|mejore|salgamos
+        la|lo internaron|hospitalizaron
         vacaciones|viaje ~~ del # al #
         aguanteme|aguantenme|aguanten ~ TEXT|recordatorios|dias
         semana ~ que|q viene
@@ -32,6 +34,7 @@ RULES = {
         nada de ejercicio ~~ SPAN
         toda la semana
         luego ~ aviso|digo|les
+        luego|despues avisamos|avisaremos
         hasta entonces
         hasta que ~ vuelva|regrese|mejore|me
         hasta nuevo aviso
@@ -46,6 +49,8 @@ RULES = {
         ya estoy de vuelta
     """,
     "pause_span": """
+        TEXT|TEXTNOUN mientras|durante !viva !exista !dure
+        descansar esta|este|unos|unas semana|mes|dias|semanas|quincena
         esos|esas|estos|estas dias|fechas|semanas|meses
         semana santa|navidad|navidades
         por ahora|mientras
@@ -80,6 +85,11 @@ RULES = {
         me operan
     """,
     "pause_plain": """
+        PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN mientras|durante
+        PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN hasta !nunca !siempre
+        PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN por un|una|unos|unas|dos|tres|# SPAN
+        PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN esta|este|estos|estas|unos|unas SPAN
+        dejenme|dejeme descansar esta|este|unos|unas|# SPAN de los? TEXT|TEXTNOUN
         no voy a estar ~~ del # al # ~~ TEXT
         estare fuera ~~ del # al #
         ^ PAUSEIT los|las|mis|me|todo|esto? EXERNOUN|TEXTNOUN? por? favor? $
@@ -126,6 +136,7 @@ RULES = {
         volver a mis
     """,
     "resend": """
+        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme|enviar|mandar|pasar los|mis ejercicios
         mandelos|mandalos|mandenlos ~ de nuez
         de nuez
         RESENDIT
@@ -198,11 +209,13 @@ RULES = {
         puede ser
     """,
     "resend_plain": """
+        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme|enviar|mandar|pasar el|la|las|mi lista|listado|hoja|rutina|tabla
         ^ pasamelos|mandamelos|mandemelos|pasemelos|reenviemelos|mandenmelos ~ de nuevo|vez ~ $
         ^ que|q|cual|cuales|cuantos|cuantas me? tocaba|tocaban|tocara|eran ~ hoy? ? $
         ^ que|q tengo que|q hacer hoy ~ ? $
     """,
     "reschedule_plain": """
+        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
         ^ se? puede|pueden|podria|podrian mover|cambiar|pasar pal|al|para|a ~ WEEKDAY ? $
         ^ me lo|los cambian|cambia|pasan|pasa|mueven|mueve pa|para|a las|el ~ $
         ^ pasalo|paselo|muevelo|muevalo|pasenlo|muevanlo|cambielo|cambienlo pal|para|al|a ~ $

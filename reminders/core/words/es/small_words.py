@@ -29,11 +29,13 @@ CONCEPTS = {
     "ANIMAL": "perro perra perrito perrita gato gata gatito caballo vaca gallina burro loro pajaro puerco chivo mascota perros gatos borrego becerro pollo yegua potro mula ternero",
     "THING": "celular telefono tele television luz senal internet precio precios arbol techo lampara vaso plato taza silla andador baston sistema app computadora camion carro troca pantalla llamada lista bolsa florero ladrillo rama puente barda cerca jarra olla foto temperatura lluvia nieve pelicula novela mesa servicio agua pantaleta cartera lentes llaves celu cel andamio jornal reloj teja poste estante libro control remoto termo garrafa bandeja",
     "STORY": "pelicula novela telenovela serie programa libro cuento sueno sone personaje noticias historia",
-    "LONGAGO": "juventud mocedad veintes treintas chiquita chiquito nina joven juventud chica decadas novecientos",
+    "LONGAGO": "juventud mocedad veintes treintas decadas novecientos",
+    "YOUNG": "nina nino joven chica chico chiquita chiquito muchacha muchacho soltera soltero jovencita jovencito",
+    "YOUNG_LED": "de desde era",
     "AGESPAN": "ano anos mes meses decada decadas",
     "PASTSPAN": "ano mes pasado invierno verano enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
     "LAST": "pasado pasada",
-    "USED": "solia chiquita chiquito joven",
+    "USED": "solia",
     "AGOMARK": "hace pasado pasada atras hacen tiene",
     "TODAY": "hoy",
     "TOMORROW": "manana mannana",
@@ -53,13 +55,13 @@ CONCEPTS = {
     "THAT": "eso esto ese esa este esta esos esas estos",
     "OF": "de del a por con en al",
     "OF_MONTH": "de",
-    "FILL": "es fue era esta estaba estuvo de un una el la los como a en mas menos nivel solo nomas nada diria digo que le pongo pondria puse seria anda ando andaba andaban tuve tengo siento senti llego llega llegaba subio bajo bajo hasta fue maximo max promedio entre casi tipo quedo quedaria quede ahi ya por del me unos unas aproximadamente aprox creo tantito poquito hoy ahorita ahora quiza quizas tal vez numero calificacion escala doy va si seguro no fueron sera digamos y mi al se empezo empece acabe termine dolio andube anduve total molesto sentido pasa paso tirandole",
+    "FILL": "es fue era esta estaba estuvo de un una el la los como a en mas menos nivel solo nomas nada diria digo que le pongo pondria puse seria anda ando andaba andaban tuve tengo siento senti llego llega llegaba subio bajo bajo hasta fue maximo max promedio entre casi tipo quedo quedaria quede ahi ya por del me unos unas aproximadamente aprox creo tantito poquito hoy ahorita ahora quiza quizas tal vez numero calificacion escala doy va si seguro no fueron sera digamos y mi al se empezo empece acabe termine dolio andube anduve traigo trae total molesto sentido pasa paso tirandole",
     "LINK": "de sola solo buena",
     "LINK_HALF": "y",
     "HALFWORD": "medio media",
     "ONEWORD": "un una uno",
     "ONE_NOT_AFTER": "cada el la ese esa este otro otra cualquier ningun",
-    "ONE_NOT_BEFORE": "dolor molestia dolorcito ardor crujido tronido poco poquito momento dia rato lado vez barco lancha bote hamaca trompo nube ratito carro camion sillon sofa parque hospital avion tren puno peso nudo",
+    "ONE_NOT_BEFORE": "pie pierna rodilla mano brazo hombro tobillo dedo talon ojo tiron calambre golpe mareo dolor molestia dolorcito ardor crujido tronido poco poquito momento dia rato lado vez barco lancha bote hamaca trompo nube ratito carro camion sillon sofa parque hospital avion tren puno peso nudo",
     "ONE_AFTER": "solo nomas dolor en un de fue pain hice tambien",
     "ONE_BEFORE": "serie series set sets ronda vuelta tanda rep repeticion vez de x por y",
     "LETTERWORD": "a e o y",
@@ -70,6 +72,8 @@ NUMBERS = {
     "dieciseis": 16, "diecisiete": 17, "dieciocho": 18, "diecinueve": 19, "veinte": 20, "veinticinco": 25,
     "treinta": 30, "cuarenta": 40, "cincuenta": 50, "sesenta": 60, "setenta": 70, "ochenta": 80, "noventa": 90,
     "sinco": 5, "ceis": 6, "cuatr": 4, "dosee": 12, "dies": 10, "dose": 12, "beinte": 20, "trez": 3, "sero": 0,
+    "unito": 1, "dosito": 2, "doscito": 2, "tresito": 3, "trecito": 3, "cuatrito": 4, "cinquito": 5, "seisito": 6,
+    "tre": 3,
 }  # fmt: skip
 NEAR_NUMBERS = {
     "ambas": 2,
@@ -87,7 +91,7 @@ COMMON = frozenset(
     " cuando muy sin sobre tambien hasta hay donde quien desde todo nos durante todos uno les ni contra otros ese eso"
     " ante ellos e esto antes algunos que unos yo otro otras otra tanto esa estos mucho quienes nada muchos cual poco"
     " ella estar estas algunas algo nosotros hoy ayer ahora fue era soy estoy tengo hice hacer hago puedo pude son al"
-    " he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis".split()
+    " he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis na".split()
 )
 # Who writes by ear: h is silent, b and v, s z and soft c, ll and y, qu and k sound the same.
 SOUNDS = (

@@ -75,6 +75,34 @@ RULES = {
         que bueno|padre|bonito
     """,
     "correction": """
+        ^ aclaro|aclaracion|rectificacion|enmiendo|rectificando|retifico
+        le aclaro|rectifico|enmiendo
+        anula|anule|anulen|tacha|tache|desestime|descarte|omita|cancele lo|mi|el anterior|dicho|mensaje|reporte
+        error mio|mia
+        error en|de mi|dedo|captura|dedazo
+        fue error|errata
+        me exprese|explique|lie|enrede|confundi|equivoque|revolvi ~ mal|,|:|y|de|al
+        lei|marque|anote|apunte|escribi|capture|teclee mal|al
+        le? dije|puse|mande|escribi|conteste mal
+        le erre|regue|falle
+        la regue|cague
+        corrector|dictado|teclado puso|cambio|escribio|me
+        me puso|cambio el? corrector|dictado
+        no le? haga|hagan|haz caso
+        ^ siempre si|no ,? los|la|lo|las|hice
+        mi PERSON|CLIENTLIKE contesto|escribio|apreto|mando|puso
+        ese|esa|esos # ~ no|era|fue|fueron
+        ese|el listo|si|no|n|y|numero|mensaje que ~ mande|puse|envie ~ era|fue|es
+        mande|puse|escribi un|una # ~ pero|y ~ es|era|fue
+        antes dije|puse|mande|conteste|le|habia ~ #|que|dicho|puesto
+        el|lo|la que puse|mande|dije ~ ayer|rato|antes|manana ~ era|no|esta
+        menti|mentí
+        ^ mentira
+        el? mensaje ~ va|esta|salio mal
+        me comi un|una palabra|letra|numero|cero
+        puse listo|que|todo ~ antes de tiempo
+        ^ uy|ay|ups no ,
+        pon|ponga|pongale|ponle|cambie|cambiele|anote # ~ en? lugar|vez de|del FILL* #
         perdon|disculpe|disculpa|perdone ,? #
         perdon|disculpe|disculpa|perdone ~ puse|era|fue|fueron|es|si|quise|no|dije|son|mis
         corrijo|correccion|corrigo|errata|retracto|rectifico|correcion
@@ -153,6 +181,8 @@ RULES = {
         ^ para|de? los|las # de? nosotros|nosotras? $
     """,
     "helper": """
+        le|les escribe|habla|saluda _
+        le|les escribo yo por|de ella|el|mi
         soy ~ hija|hijo|esposo|esposa|nieta|nieto|cuidadora|nuera|sobrina|enfermera
         mi CLIENTLIKE ~ dice|dijo|hizo|termino|quiere|ya
         CLIENTLIKE ~ dice|dijo|hizo|ya|termino

@@ -1,0 +1,189 @@
+"""How the exercises named in a reply hang together: lists, and amounts told once for several names.
+
+What each of them comes to is decided in `exercises.py` and `lines.py`.
+"""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.lines import Told
+from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
+from reminders.core.reading.quantities import Amount, Numbers
+from reminders.core.reading.session import Mention
+
+_ENDS = STOP + QUESTION
+_FAR = 12  # tokens between a name and the word of done or not done that closes it
+_LEADS_FAR = 9  # tokens between a word and the name it leads on to
+_MOST_SETS = 6
+
+
+def reaches(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
+    """Tell whether a word of done or not done closes the names before it: not over "but", nor over ", the rest"."""
+    between = chars[start:end]
+    return (
+        len(between) <= _FAR
+        and not any(char in _ENDS or lexicon.is_in("BUT", char) for char in between)
+        and not is_rest_told(chars, start, end, lexicon)
+    )
+
+
+def is_rest_told(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
+    """Tell whether the rest is spoken of between a name and a word: "the balance, the rest I did"."""
+    comma = chars.find(COMMA, start, end)
+    return comma >= 0 and any(lexicon.is_in("REST", char) for char in chars[comma:end])
+
+
+def is_place(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether the token before a name makes it a place: "during", "held on to"; not "I could with"."""
+    before = chars[at - 1] if at > 0 else ""
+    if lexicon.is_in("OF", chars[at] if at >= 0 else "") and lexicon.is_in("CAUGHT", before):
+        return True
+    if at < 0 or not lexicon.is_in("PLACEWORD", chars[at]):
+        return False
+    return not (lexicon.is_in("WITHWORD", chars[at]) and lexicon.is_in("DIDVERB", before))
+
+
+def is_refused(chars: str, at: int, status: str, lexicon: Lexicon) -> bool:
+    """Tell whether a place was not managed: "with the heels I could not"."""
+    ends = chars[at + 1 : at + 2] in ("", COMMA, STOP)
+    return status == "not" and ends and lexicon.is_in("DIDVERB", chars[at])
+
+
+def leads_to(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
+    """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
+    return end - start <= 4 and all(lexicon.is_in("LEADS", char) for char in chars[start:end])
+
+
+def governs(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
+    """Tell whether a word of done or not done leads on to the names behind it."""
+    between = chars[start:end]
+    return len(between) <= _LEADS_FAR and all(
+        char in (COMMA, NAMED, NAMED_ON, USED, SECONDS)
+        or any(lexicon.is_in(concept, char) for concept in ("LEADS", "LISTING", "REP"))
+        for char in between
+    )
+
+
+def overrules(chars: str, told: Told, at: int, status: str, lexicon: Lexicon) -> bool:
+    """Let a word right behind a name overrule what led to it: "did chair, heels no", "all but C, of that half"."""
+    between = chars[told.mention.end : at]
+    if status == "not" and told.status is None and is_rest_told(chars, told.mention.end, at, lexicon):
+        if told.amount is None and not told.is_place:
+            told.status = "done"  # "the wall, the rest I did not"
+    elif status == "not" and told.status == "done" and _is_denial(between + chars[at], lexicon):
+        told.status = status
+    elif status == "part" and (told.status == "not" or (told.status == "done" and COMMA not in between)):
+        if not reaches(chars, told.mention.end, at, lexicon):
+            return False
+        told.status = status
+    else:
+        return False
+    return True
+
+
+def _is_denial(chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether words are nothing but a denial, no "but" and no "except"."""
+    first = chars[0]
+    return (lexicon.is_in("NEGATOR", first) or lexicon.is_in("CLITIC", first)) and not any(
+        char == COMMA or lexicon.is_in("BUT", char) or lexicon.is_in("EXCEPT", char) for char in chars
+    )
+
+
+def parts_lists(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> bool:
+    """Tell whether a comma parts two lists, since "and" has closed the first: "B, C and D, the A I skipped"."""
+    between = chars[earlier.mention.end : later.mention.start]
+    if COMMA not in between or any(lexicon.is_in("JOINAND", char) for char in between):
+        return False
+    at = earlier.mention.start - 1
+    while at >= 0 and not lexicon.is_in("JOINAND", chars[at]) and _is_small(chars[at], lexicon):
+        at -= 1
+    return at > 0 and lexicon.is_in("JOINAND", chars[at]) and chars[at - 1] in (NAMED, NAMED_ON)
+
+
+def is_apart(chars: str, earlier: Told, later: Told, status: str, lexicon: Lexicon) -> bool:
+    """Tell whether a word about the later name leaves the earlier one alone; a part is told of one name alone."""
+    is_parted = status == "part" and COMMA in chars[earlier.mention.end : later.mention.start]
+    return is_parted or parts_lists(chars, earlier, later, lexicon)
+
+
+def close_lists(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
+    """Names in a list closed before another one was told of are done: "B and C, the A no"."""
+    for one, later in pairwise(told):
+        if parts_lists(chars, one, later, lexicon) and one.status is None:
+            for earlier in reversed([other for other in told if other.mention.end <= one.mention.end]):
+                if earlier.status is not None or (earlier is not one and not _joined(chars, earlier, one, lexicon)):
+                    break
+                if earlier.amount is None and not earlier.is_place:
+                    earlier.status = "done"
+
+
+def _joined(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> bool:
+    """Tell whether two names stand in one list, with nothing but names and small words between them."""
+    between = chars[earlier.mention.end : later.mention.start]
+    return all(char in (COMMA, NAMED, NAMED_ON) or _is_small(char, lexicon) for char in between)
+
+
+def _is_small(char: str, lexicon: Lexicon) -> bool:
+    """Tell whether a token only joins names."""
+    return lexicon.is_in("LISTING", char) or lexicon.is_in("THE", char)
+
+
+def in_order(numbers: Numbers, mentions: Sequence[Mention], session: Sequence[SessionExercise]) -> list[Told]:
+    """Return the prescription told dose by dose, with another exercise named after it: "2x10 2x8 2x12 and balance"."""
+    doses = sorted((one for one in numbers.amounts if one.reps is not None), key=lambda one: one.start)
+    wanted = [(one.sets, one.reps) for one in session[: len(doses)]]
+    told = [(one.sets, one.reps) for one in doses]
+    if not 1 < len(doses) < len(session) or told != wanted or len(set(told)) < len(told):
+        return []
+    if not mentions or any(mention.start < doses[-1].end or mention.exercise < len(doses) for mention in mentions):
+        return []
+    return [Told(Mention(one.start, one.end, at, False), one) for at, one in enumerate(doses)]
+
+
+def close_doses(told: Sequence[Told], doses: int, chars: str, lexicon: Lexicon) -> None:
+    """A name right behind the doses told in order is done as well: "2x10 2x8 2x12 and balance"."""
+    if doses and leads_to(chars, told[doses - 1].mention.end, told[doses].mention.start, lexicon):
+        told[doses].status = "done"
+
+
+def share_amounts(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
+    """Give an amount told for each of a list, or behind the whole list, to all of it: "chair and wall 2x8 each"."""
+    for at, one in enumerate(told):
+        amount = one.amount
+        if not at or amount is None or amount.start < one.mention.end:
+            continue
+        between = chars[told[at - 1].mention.end : one.mention.start]
+        is_list = any(lexicon.is_in("JOINAND", char) for char in between)
+        aside = is_list and chars[one.mention.end : amount.start] == COMMA
+        if not aside and not _is_each(chars, amount, lexicon):
+            continue
+        for earlier in reversed(told[:at]):
+            if earlier.amount is not None or not _joined(chars, earlier, one, lexicon):
+                break
+            earlier.amount = amount
+
+
+def _is_each(chars: str, amount: Amount, lexicon: Lexicon) -> bool:
+    """Tell whether an amount is one for each exercise, not for each side."""
+    for at in range(amount.start, min(amount.end + 2, len(chars))):
+        if lexicon.is_in("EACHWORD", chars[at]):
+            return not any(lexicon.is_in(side, chars[at + 1 : at + 2]) for side in ("SIDEWORD", "LIMB"))
+    return False
+
+
+def spread_sets(told: Sequence[Told], free: list[Amount], chars: str) -> list[Amount]:
+    """Give sets told once to all repetitions: "chair 10, wall 8, heels 12, all of it twice"; return what is left."""
+    counted = [one for one in told if one.amount is not None]
+    if len(free) != 1 or free[0].sets is None or free[0].reps is not None or len(counted) < 2:
+        return free
+    sets = free[0].sets
+    if sets > _MOST_SETS or any(one.amount is None or one.amount.sets is not None for one in counted):
+        return free
+    for one in told:
+        if one.amount is not None:
+            one.amount = Amount(one.amount.start, one.amount.end, sets, one.amount.reps)
+        elif one.status is None and SECONDS in chars[one.mention.end : one.mention.end + 3]:
+            one.amount = Amount(free[0].start, free[0].end, sets, None)
+    return []

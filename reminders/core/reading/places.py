@@ -1,0 +1,167 @@
+"""Which exercises a reply names by their place in the list: "the first one", "the last two", "#3", "1 yes 2 no".
+
+Names and letters are found in `mentions.py`.
+"""
+
+from itertools import pairwise
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.mentions import is_unit
+from reminders.core.reading.patterns import COMMA, STOP
+from reminders.core.reading.session import Mention
+from reminders.core.reading.tokens import Text
+
+
+def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
+    """Return exercises named by their place: "the first one", "the last two", "#3", "1, 2 and 4"."""
+    found: list[Mention] = []
+    if lexicon.ordinals.keys().isdisjoint(text.words) and not _may_list(text, lexicon):
+        return found
+    if _counts_rounds(text, lexicon):
+        return found
+    if items := _numbered_items(text, count, lexicon):
+        return items
+    ordinals, signs = lexicon.ordinals, lexicon.chars("ITEMSIGN")
+    at = 0
+    while at < len(text.words):
+        if text.values[at] is None and text.words[at] not in ordinals and text.signature[at] not in signs:
+            at += 1
+            continue
+        places, end = _places_at(text, at, count, lexicon)
+        if found and not places and _is_left_number(text, at, count, lexicon):
+            places, end = [int(text.raw[at]) - 1], at + 1  # "did 1, 2 and 4, the 3 no"
+        found += [Mention(at, end, place, False) for place in places]
+        at = max(end, at + 1)
+    return found
+
+
+def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
+    """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
+    words, chars = text.words, text.signature
+    if not lexicon.chars("ROUNDORD").isdisjoint(chars) and not lexicon.chars("SET").isdisjoint(chars):
+        return True  # "una ronda, la segunda ya no"
+    return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
+
+
+def _numbered_items(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
+    """Return all exercises told in their order by number: "1 yes 2 yes 3 half 4 no"."""
+    chars = text.signature
+    places = [at for at, raw in enumerate(text.raw) if raw.isdigit() and 1 <= int(raw) <= count][:count]
+    if count < 3 or [int(text.raw[at]) for at in places] != list(range(1, count + 1)):
+        return []
+    told = [at for at in places if any(lexicon.is_in("STATUS", char) for char in chars[at + 1 : at + 3].lstrip(COMMA))]
+    apart = all(high - low > 1 for low, high in pairwise(places))
+    return [Mention(at, at + 1, k, False) for k, at in enumerate(places)] if apart and len(told) > count - 2 else []
+
+
+def _is_left_number(text: Text, at: int, count: int, lexicon: Lexicon) -> bool:
+    """Tell whether a number behind an article is followed by a word of done or not done."""
+    raw, chars = text.raw[at], text.signature
+    is_number = raw.isdigit() and 1 <= int(raw) <= count
+    return (
+        is_number and at > 0 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("STATUS", chars[at + 1 : at + 2])
+    )
+
+
+def _is_in_row(text: Text, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether another ordinal stands in one list with this one: "the first and the third"."""
+    chars = text.signature
+    for step in (1, -1):
+        other = at + step
+        while 0 <= other < len(chars) and (
+            chars[other] == COMMA or lexicon.is_in("JOINAND", chars[other]) or lexicon.is_in("THE", chars[other])
+        ):
+            other += step
+        if abs(other - at) > 1 and 0 <= other < len(chars) and text.words[other] in lexicon.ordinals:
+            return True
+    return False
+
+
+def _may_list(text: Text, lexicon: Lexicon) -> bool:
+    """Tell whether a text could name places by number."""
+    return not lexicon.chars("ITEMSIGN").isdisjoint(text.signature) or sum(map(str.isdigit, text.raw)) > 1
+
+
+def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
+    """Return the places that one token begins to name, and where their words end."""
+    chars, word = text.signature, text.words[at]
+    place = lexicon.ordinals.get(word)
+    following = chars[at + 1] if at + 1 < len(chars) else STOP
+    ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
+    first = text.values[at]
+    if ordinal in (1, -1) and first is not None and 1 < first < count:  # "los dos últimos"
+        size = int(first)
+        return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
+    if place is not None:
+        number = text.values[at + 1] if at + 1 < len(chars) else None
+        if number is not None and 1 < number < count and not is_unit(chars, at + 2, lexicon):
+            size = int(number)
+            return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
+        if lexicon.is_in("PART", following):
+            return [], at + 1  # "la tercera parte"
+        if (
+            lexicon.is_in("ONE_OR_PART", following)
+            or lexicon.is_in("CLITIC", following)
+            or following in STOP + COMMA
+            or lexicon.is_in("STATUS", following)
+            or _is_left_out(chars, at, lexicon)
+            or _is_in_row(text, at, lexicon)
+            or (lexicon.is_in("DIDVERB", following) and lexicon.is_in("#", chars[at + 2 : at + 3]))
+            or (lexicon.is_in("HALFLED", following) and lexicon.is_in("PART", chars[at + 2 : at + 3]))
+        ) and (-1 <= place <= count):
+            end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
+            return [count - 1 if place < 0 else place - 1], end
+    about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
+    if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
+        number = text.values[at + 1]
+        if number is not None and 1 <= number <= count and not is_unit(chars, at + 2, lexicon):
+            places, end = _listed_places(text, at + 1, count, lexicon, is_told=True)
+            return (places, end) if places else ([int(number) - 1], at + 2)
+    return _listed_places(text, at, count, lexicon)
+
+
+def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether an article and a word for "except" stand before: "todos menos el último"."""
+    return at > 1 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("EXCEPT", chars[at - 2])
+
+
+def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: bool = False) -> tuple[list[int], int]:
+    """Return "1, 2 and 4" as places: three or more different numbers in rising order."""
+    before = at - 1
+    while before > 0 and lexicon.is_in("THE", text.signature[before]):
+        before -= 1
+    told = is_told or (at > 0 and lexicon.is_in("STATUS_BEFORE", text.signature[before]))
+    numbers: list[int] = []
+    here = at
+    while here < len(text.words):
+        value = text.values[here]
+        if (
+            value is None
+            or not text.raw[here].isdigit()
+            or not 1 <= value <= count
+            or (numbers and value <= numbers[-1])
+        ):
+            break
+        numbers.append(int(value))
+        here += 1
+        while here < len(text.words) and (
+            text.signature[here] == COMMA
+            or lexicon.is_in("JOINAND", text.signature[here])
+            or (told and before < at - 1 and lexicon.is_in("THE", text.signature[here]))  # "did the 1 and the 2"
+        ):
+            here += 1
+    if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon, is_told):
+        return list(range(numbers[0] - 1, int(text.values[here + 1] or 0))), here + 2
+    if len(numbers) < (2 if told else 3) or is_unit(text.signature, here, lexicon):
+        return [], at
+    return [number - 1 for number in numbers], here
+
+
+def _is_range(text: Text, at: int, low: int, count: int, lexicon: Lexicon, is_told: bool) -> bool:
+    """Tell whether a number goes on to another one: "did 2 thru 4"."""
+    if at + 1 >= len(text.words):
+        return False
+    if not lexicon.is_in("THRU", text.signature[at]) and not (is_told and lexicon.is_in("DASH", text.signature[at])):
+        return False
+    high = text.values[at + 1]
+    return high is not None and low < high <= count and not is_unit(text.signature, at + 2, lexicon)
