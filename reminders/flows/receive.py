@@ -1,4 +1,4 @@
-"""Hearing: raw first, understood later. Each message is kept as it came, then handled as one thing, whole or not at all.
+"""Hearing: raw first, understood later. Each message is kept as it came, then handled as one thing, whole or not.
 
 A message that cannot be handled is counted and tried again with growing waits; it is never lost, and the effects of
 one that can are written together with the mark that it is handled.
