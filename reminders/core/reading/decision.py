@@ -59,7 +59,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
-    elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence)):
+    elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session)):
         completed = amount
     elif intent == "report":
         verdict = judged["completed"]
@@ -120,6 +120,14 @@ def _is_bare(evidence: Evidence) -> bool:
 def _is_plain_part(evidence: Evidence) -> bool:
     """Tell whether nothing but a plain "half", "some of them" tells how much was done."""
     return evidence.has("part_plain") and not (evidence.has("all") or evidence.told.amounts or evidence.numbers.counts)
+
+
+def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
+    """Tell whether a count tells it all: "3 of the 4", fewer sets than any exercise has."""
+    fewest = min((exercise.sets or 1 for exercise in session), default=0)
+    counts = evidence.numbers.counts
+    some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and not evidence.has("all")
+    return some or (evidence.told.sets is not None and evidence.told.sets < fewest)
 
 
 def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:

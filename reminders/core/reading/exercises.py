@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.lines import SessionTold, Told, amount_of, completed_by, joined, merged
+from reminders.core.reading.lines import SessionTold, Told, joined, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.quantities import Amount, Numbers
@@ -45,7 +45,10 @@ class Teller:
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
         self._chars = numbers.signature
-        self._told = [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+        told_of = {start for start, _ in hits.get("ex.place", ())} if "all" in hits else set()
+        self._told = [
+            Told(mention, is_place=mention.start in told_of or self._is_place(mention)) for mention in mentions
+        ]
 
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
@@ -160,6 +163,7 @@ class Teller:
         marks = self._status_marks()
         if not self._told:
             return
+        self._marks = {at: status for at, status, _ in marks}
         comes_first = any(at < self._told[0].mention.start for at, _, way in marks if way != "after")
         waiting = []
         for at, status, way in marks:
@@ -223,13 +227,19 @@ class Teller:
         for told in self._told:
             if told.mention.start <= at:
                 continue
-            if not self._governs(end, told.mention.start):
+            if not self._governs(end, told.mention.start) or self._is_other(status, end, told.mention.start):
                 break
             if told.status is None:
                 told.status, found = status, True
                 told.is_place = told.is_place and status != "part"  # "the left side only on my lifts"
             end = told.mention.end
         return found
+
+    def _is_other(self, status: str, start: int, end: int) -> bool:
+        """Tell whether a word that says something else stands between: "none of A, all of B"."""
+        while start in self._marks:  # "no do the wall"
+            start += 1
+        return any(self._marks.get(at, status) != status for at in range(start, end))
 
     def _give_by_listing(self) -> None:
         """Names in a sentence that holds nothing but names are done: "A, B and D."."""
@@ -281,18 +291,8 @@ class Teller:
             if told.amount is not None and (told.amount.reps or 0) > _TOO_MANY:
                 continue
             told.is_listed = True
-            done = self._judge(told)
+            done = line_told(told, self._session[told.mention.exercise])
             old = result.get(told.mention.exercise)
             if old is None or (old.sets is None and old.reps is None):
                 result[told.mention.exercise] = done if old is None else merged(old, done)
         return list(result.values())
-
-    def _judge(self, told: Told) -> ExerciseDone:
-        """Return one exercise's line: its amount against the prescription, or the word said of it."""
-        exercise = self._session[told.mention.exercise]
-        if told.status == "not" and told.amount is None:
-            return ExerciseDone(exercise.name, None, None, "none")
-        sets, reps = amount_of(told.amount, exercise)
-        if told.status == "part":
-            return ExerciseDone(exercise.name, sets, reps, "part")
-        return ExerciseDone(exercise.name, sets, reps, completed_by(sets, reps, exercise, told.amount))

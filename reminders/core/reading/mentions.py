@@ -11,6 +11,8 @@ from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, ST
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
+_TIMES = ("TIMEUNIT", "WEEKDAY", "DAYPART", "PASTSPAN", "TIMES")
+
 
 def mark_mentions(text: Text, mentions: list[Mention], lexicon: Lexicon) -> str:
     """Return the signature with the named exercises marked; in "rows? done" the question is no question."""
@@ -39,7 +41,11 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
             continue
         if _is_one_side(mention, chars, lexicon) or (len(parts) > 1 and mention.start in parts):
             continue
-        company = _has_company(mention, chars, lexicon)
+        if lexicon.is_in("POSTURE", chars[mention.start]) and lexicon.is_in("SMALL", chars[mention.start - 1 :][:1] or STOP):
+            continue  # "5 sitting, 3 standing"
+        is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
+        described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
+        company = not described and _has_company(mention, chars, lexicon)
         if not company and (strong or len(mentions) > 1):
             neighbours = [other for other in mentions if other is not mention]
             company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
@@ -60,10 +66,21 @@ def _is_rated_alone(mention: Mention, mentions: list[Mention], chars: str, lexic
     """
     if mention.end - mention.start > 1 or not lexicon.is_in("BODY", chars[mention.start]):
         return False
-    others = [other for other in mentions if other is not mention]
+    others = [
+        other
+        for other in mentions
+        if other is not mention and (_counted(other, chars, lexicon) or _is_beside(mention, other, chars, lexicon))
+    ]
     left = _unfilled(chars, mention.end, lexicon)
-    ends = left[mention.end + 1 : mention.end + 2] in ("", COMMA, STOP)
+    after = left[mention.end + 1 : mention.end + 2]
+    ends = after in ("", COMMA, STOP) or any(lexicon.is_in(one, after) for one in ("NOWISH", "ATMOVE", "IN_BODY"))
     return not others and ends and _rated(mention.end - 1, left, lexicon)
+
+
+def _counted(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a number stands at a name: then the numbers of the reply are amounts."""
+    around = chars[max(0, mention.start - 2) : mention.start] + chars[mention.end : mention.end + 2]
+    return any(lexicon.is_in("#", char) for char in around)
 
 
 def _unfilled(chars: str, start: int, lexicon: Lexicon) -> str:
@@ -131,7 +148,7 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
         telling = after in STOP + COMMA or any(
             lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
         )
-        telling = telling or lexicon.is_in("STATUS_BEFORE", before)
+        telling = telling or lexicon.is_in("STATUS_BEFORE", before) or at + 1 in places  # "A B C yes"
         if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
         if (certain and len(sure) > 1) or (telling and (certain or sure)):
@@ -176,10 +193,11 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     following = chars[at + 1] if at + 1 < len(chars) else STOP
     ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
     first = text.values[at]
-    if ordinal in (1, -1) and first is not None and 1 < first < count:  # "los dos últimos"
+    timed = any(lexicon.is_in(one, chars[at + 2 : at + 3] or STOP) for one in _TIMES)  # "it was 2 last week"
+    if ordinal in (1, -1) and first is not None and 1 < first < count and not timed:  # "los dos últimos"
         size = int(first)
         return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
-    if place is not None:
+    if place is not None and not (at and lexicon.is_in("EVERYWORD", chars[at - 1])):  # not "every last one"
         number = text.values[at + 1] if at + 1 < len(chars) else None
         if number is not None and 1 < number < count and not _is_unit(chars, at + 2, lexicon):
             size = int(number)

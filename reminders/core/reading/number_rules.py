@@ -16,6 +16,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "HOURPREP # _ PAINNOUN"),
     ("other", "# OUTOF OF? TEN EXERNOUN"),
     ("other", "FRAC10 EXERNOUN"),
+    ("count_of", "# OUTOF|OF OF? THE? # NOWISH"),
     ("all_count", "ALL|THE THE? # NOWISH"),
     ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
     ("other", "ONLY # NOWISH"),
@@ -45,6 +46,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "INSTEADOF OF? #"),
     ("other", "MEASURE_BEFORE OF|FILL* ,? # OVER? #?"),
     ("other", "# over # >$"),
+    ("other", "BIG over BIG"),
     ("other", "# RANGE # MEASURE_AFTER|AMPM"),
     ("other", "# MEASURE_AFTER"),
     ("other", "# HALF_LINK? MEASURE_AFTER"),
@@ -56,6 +58,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "THE # RANGE|to THE? # ORD"),
     ("other", "# ORD"),
     ("other", "YEAR"),
+    ("sets_reps", "FEW TEN YES_OTHER"),
     ("second", "# RANGE # EACH? SEC"),
     ("second", "# EACH? SEC"),
     ("minute", "# RANGE # TIMEUNIT"),
@@ -74,6 +77,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_reps", "DID # DE A? #"),
     ("not_amount", "NOTNUM # X # REP|SET?"),
     ("not_amount", "NOTNUM # SET"),
+    ("not_amount", "SENDER SAIDWORD ~ # SET"),
     ("not_amount", "SELFSAID # X # REP|SET?"),
     ("half_set", "# SET LINK_HALF LINK_HALF? HALFWORD"),
     ("sets_only", "# X|DE ALL"),
@@ -108,7 +112,13 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_sets", "FRAC ,? @"),
     ("frac_sets", "@ ,? FRAC"),
     ("paired", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # MORE_REPS"),
+    ("of_ex", "# OUTOF|OF OF? THE? # IN_BODY? THE? @"),
+    ("of_ex", "@ FILL? FILL? # OUTOF|OF OF? THE? #"),
     ("count_of", "# OUTOF|OF OF? THE? #"),
+    ("same", "# ~~ ANOTHER #"),
+    ("same", "# ~~ THE OTHERS #"),
+    ("same", "# ~~ # MORE_REPS"),
+    ("number_ex", "@ ALL #"),
     ("all_count", "ALL|THE THE? # $"),
     ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE|ALL"),
     ("all_count", "# EXERNOUN"),
@@ -134,7 +144,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("number_ex", "@ FILL|DID? # !OF"),
     ("ex_number", "# OF? THE|FILL? @"),
     ("number_ex", "@ FILL|DID|,? #"),
-    ("times", "# THROUGH"),
+    ("times", "# TIMES? THROUGH"),
     ("times", "# TIMES"),
     ("dash_amount", "# DASH #"),
     ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? # DASHWORD|OR|DASH #"),
@@ -154,6 +164,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
 SHARED_RULES: dict[str, str] = {
     "num.rating": """
         CALLIT ~ #
+        ^ # POSTURE
+        # POSTURE , FILL* # POSTURE
         ARTICLE|SAYS_RATE FILL* # DASHWORD|OR FILL* #
         SAYS_RATE FILL* #
         ARTICLE #
@@ -194,6 +206,8 @@ SHARED_RULES: dict[str, str] = {
     "num.rating_also": """
         # DASHWORD|OR FILL* #
         # NOWISH
+        # POSTURE
+        , FILL* # FILL* POSTURE
         # IN_BODY THE? DAYPART|NOWISH
         NOWISH FILL* #
         BUT FILL* # NOWISH

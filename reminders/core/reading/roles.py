@@ -254,7 +254,21 @@ def _beside_exercise(
     return _amount(numbers, start, end, None, values[0], "beside")
 
 
+def _of_exercise(
+    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
+) -> bool:
+    """ "3 of the 4 carries" counts within one exercise."""
+    return len(values) > 1 and values[0] <= values[1] and _beside_exercise(numbers, start, end, places, values, exercises)
+
+
+def _same(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Ten, a rest and another ten" is two sets of ten."""
+    return len(values) == 2 and values[0] == values[1] and _pair(numbers, start, end, places, values, exercises)
+
+
 def _times(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    if values[0] > _MOST_SETS:
+        return _amount(numbers, start, end, None, values[0], "times")
     return _amount(numbers, start, end, values[0], None, "times")
 
 
@@ -293,4 +307,6 @@ _TAKERS = {
     "ex_number": _beside_exercise,
     "number_ex": _beside_exercise,
     "times": _times,
+    "of_ex": _of_exercise,
+    "same": _same,
 }

@@ -19,7 +19,7 @@ _TOKEN = re.compile(
     r"|(?P<clock>\d{1,2}:\d{2}|\d{1,2}\.\d{2}(?=\s?[ap]m))"
     r"|(?P<frac>\d{1,3}\s?/\s?\d{1,3})"
     r"|(?P<num>\d{1,3}(?:,\d{3})+(?!\d)|\d+(?:\.\d+)?)"
-    r"|(?P<word>[a-z]+)"
+    r"|(?P<word>\b(?:a1c|b12)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b)|[a-z]+)"
     r"|(?P<dash>(?<=\d)\s?-\s?(?=\d))"
     r"|(?P<stop>\n\s*\n|\n|[.!?;]+)"
     r"|(?P<comma>,|:|\(|\)|--?(?=\s)|\"|=)"
@@ -200,7 +200,8 @@ def _with_half(text: Text, chars: list[str], at: int, value: float, lexicon: Lex
     end = at + 1
     while end < len(chars) and end < at + 3 and lexicon.is_in("LINK_HALF", chars[end]):
         end += 1
-    if at + 1 < end < len(chars) and lexicon.is_in("HALFWORD", chars[end]):
+    begins = end + 1 < len(chars) and lexicon.is_in("THE", chars[end + 1])  # "the first two and half the third"
+    if at + 1 < end < len(chars) and lexicon.is_in("HALFWORD", chars[end]) and not begins:
         _drop(text, chars, at + 1, end + 1)
         return value + 0.5
     return value
@@ -218,7 +219,10 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
     end = _before_signature(text, lexicon)
     pauses = STOP + COMMA + QUESTION
+    whole, points = lexicon.chars("ALL"), lexicon.chars("THATS")
     while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
+        if chars[end - 1] in whole and chars[end - 2 : end - 1] in points:
+            break  # "thanks all" is polite, "that's all" is not
         end -= 1
     # A closing question mark is meaning, a closing stop is not.
     end = end + 1 if end < len(chars) and chars[end] == QUESTION else end

@@ -182,6 +182,7 @@ RULES = {
         heart attack on there|tv|television|screen
     """,
     "idiom.nerve_or_bladder": """
+        gave|give|giving|gives the|my|those|them? side|sideways? leg lift|lifts|raise|raises|ones|exercise|exercises
         give|gave me|him|her a stroke from|when|if|over|watching
         weak in the knees for|over
         LEG ~~ good kind|way|tired|workout|burn

@@ -58,6 +58,8 @@ RULES = {
         ALL
         the lot
         the whole
+        every|ever last one
+        half ~~ other|second half
         and then some
         kit and caboodle
         start to finish
@@ -116,6 +118,7 @@ RULES = {
         everything hurts|aches|else|is|was
         everything else
         ALL the rest|others|other
+        not ~ whole|full|entire|hole
         in ALL
         ALL else
         full time
@@ -209,6 +212,19 @@ RULES = {
         leaving out
         got # in
         wasnt|isnt able ~ finish|complete|ALL
+        not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
+    """,
+    "part_not": """
+        half ~~ other|second half
+        half|quarter|third|couple past|hour|hours|mile|block|minute
+        half hour|hours|asleep|dozen|dead|expected|century
+        a little|bit sore|stiff|tired|achy|tender|better|worse|harder|easier|pain|hurt|winded|wobbly
+        one of ~ days|kids|grandkids|cats|dogs|nights|ladies|girls|guys
+        every one of
+        ran out of milk|gas|coffee|bread|eggs|clean|paper|gas
+        tried to|not
+        # of the ~ days
+        called it a day|night
     """,
     "part_plain": """
         did|done|do|got|managed|finished|completed HALFWORD
@@ -228,6 +244,7 @@ RULES = {
         not ALL
         SKIPS ~ @
         had to stop
+        not ~ whole|full|entire|hole thing|lot|session|routine|list|program|way
     """,
     "yes_report": """
         ^ YES $

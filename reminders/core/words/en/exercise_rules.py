@@ -10,10 +10,23 @@ RULES = {
     "ex.done_before": """
         all|both of? the? @
         only|just|do|made|doing
+        ONLY manage|get
+        could|able to? ONLY? manage|do|get
+    """,
+    "ex.place": """
+        @ was|were|is|are the? FILL* worst|hardest|toughest|killer|tricky|trickiest|sorest|challenge|struggle
+        @ was|were|is|are FILL* hard|tough|difficult|brutal|heavy|painful|sore|uncomfortable|achy|tiring !DONE
+        @ was|were|is|are getting|feeling|becoming|coming
+        @ hurt|hurts|bother|bothers|bothered|burn|burned|burns|ached|aches|pulled|stung
+        @ made|makes|make|gave|give|gives|got|had|has my|me|it|one
+        @ felt|feel|feels|seem|seemed|seems
+        @ FILL* SMALL ,? FILL* everything|rest|others
     """,
     "ex.done_after": """
         @ only ,|.|$
         @ alone
+        @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
+        @ ,? thats|that is|was? as far
         yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
@@ -25,7 +38,8 @@ RULES = {
         didnt|couldnt|cant finish|complete
         not all
         a few
-        a bit|little
+        a bit|little of
+        @ a bit|little ,|.|$
     """,
     "ex.not": """
         didnt|dont|couldnt bother|bothered with|w?
@@ -36,14 +50,38 @@ RULES = {
         leaving|leave out|off
         passed on
         sat out
+        left the|my|those|them|this|these @
+        leave|leaving the|my|those|them|this|these @
+        no time|energy|room|strength|way for|to
+        ran out of time|steam|energy before|for|to
+        wasnt|isnt|werent|not|unable able? to do|perform|manage|get|finish|attempt|try
+        gave|giving @ a miss|pass|rest|skip
+        gave|give|giving the|my @ a miss|pass|rest|skip
+        neither|nor
+        abandoned|deserted|dodged|refused|bagged|scrapped|ducked|cheated
+        wont|wouldnt do|be|get|try
+        will|would not do|be|get|try
+        lost|dropped the @
     """,
     "ex.but": """
         except|but|minus|without|excluding|cept|besides|excep|barring|save|xcept
         apart from
         other than
+        aside from
+        exception of
+        exclusion of
+        not counting|including
+        sans
+        <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
         @ ,? tomorrow|later|pending
+        @ was|were|is|are FILL* too much|hard|heavy|painful|difficult|tough|sore !but !so
+        @ hurt|hurts FILL* too much|bad|badly
+        @ has|have|had|will|must|can to? have? to? wait
+        @ got|get a|an f|zero|miss
+        @ undone|unattempted|untouched|not attempted|untried
+        @ i|ill|we|id will|cant|couldnt|cannot|leave|left|skip|skipped|owe|will
     """,
     "day.today": """
         today|todays|tonight

@@ -7,6 +7,10 @@ RULES = {
     "num.retracted": """
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
+    "num.times_through": """
+        everything|them|em|lot|list|program|routine|exercises USED TIMES
+        ALL of it|these USED TIMES
+    """,
     "num.rating": """
         mistake|error|typo for #
     """,
