@@ -46,7 +46,8 @@ RULES = {
         cant|couldnt ~ feel ~ floor|ground|toilet|seat|myself
         shooting|electric|shocks ~ both ~ legs|arms
         half of my|his|her ~ body|face
-        lost ~ sight|vision|words|speech|balance ~ suddenly|sudden|eye|one
+        lost ~ sight|vision|words|speech ~ suddenly|sudden|eye|one
+        lost ~ balance ~ suddenly|sudden
         cant|couldnt ~ think|come|get ~ word|words|name|names ~ for|out|right
         wet ~ without ~ knowing|feeling|noticing
         numb from ~ waist|knee|knees|hip|neck down
@@ -169,6 +170,7 @@ RULES = {
         not ~ want|wanna ~ to ~ live|be alive
     """,
     "idiom.chest_or_breathing": """
+        price|prices ~ gave|give|gives me chest pain|pains lol|haha
         puffing|puffed|winded|breathless|panting a|little ~~ settled|normal|fine|ok
         out of breath ~ dog|cat|puppy|laughing|dancing
         out of breath from laughing|laughin|singing

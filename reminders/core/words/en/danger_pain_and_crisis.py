@@ -51,6 +51,7 @@ RULES = {
         pain ~ throwing|threw up
     """,
     "idiom.severe_pain": """
+        killing me softly
         killing me lol|haha
         boobs|feet|dogs ~ killing me
         never a TEN|#
@@ -165,6 +166,8 @@ RULES = {
         cant do ~ life|living ~ anymore
         cant do ~ this life
         dead inside ~ end|done
+        i mean living|life|dying
+        not the exercise|exercises ,|. life|living|being
         everyone ~ better without
         only way out
         checking|check out ~ life|good|permanently

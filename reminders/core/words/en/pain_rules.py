@@ -12,6 +12,7 @@ RULES = {
         ALL of it|these USED TIMES
     """,
     "num.rating": """
+        a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
         mistake|error|typo for #
     """,
     "num.meant": """
