@@ -37,6 +37,7 @@ BUILD = (
     "es-build-5",
     "en-build-6",
     "es-build-6",
+    "en-build-7",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

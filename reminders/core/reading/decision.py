@@ -15,6 +15,8 @@ from reminders.core.reading.model import SessionExercise
 NO_DANGER = "none"
 _BARE = 2  # words
 _AGAINST_RULES = 0.6  # belief in a sign that the rules found denied, another's or an idiom
+_GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
+_VAGUE = ("unclear", "chat")
 _SHORT = 6  # words
 _LEADS = 3  # words
 _NO_RATING = frozenset({"later", "question", "chat", "unclear", "reschedule", "resend"})
@@ -40,7 +42,7 @@ class Decision:
 
 def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon: Lexicon) -> Decision:
     """Return what the reply is for and how much was done."""
-    rule = "pain" if evidence.asked != "amount" and _says_alone(evidence, "pain_none") else decide(evidence)
+    rule = "pain" if evidence.asked != "amount" and _is_free_alone(evidence) else decide(evidence)
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
@@ -49,6 +51,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
+        intent = rule if sureness < _GUESS and rule not in _VAGUE else intent
         begins = any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ()))
         if intent == "opt_out" and begins and "opt_out" not in evidence.hits:
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
@@ -92,6 +95,11 @@ def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
     size = len(evidence.signature)
     return any(end - start >= size - more for start, end in evidence.spans(label))
+
+
+def _is_free_alone(evidence: Evidence) -> bool:
+    """Tell whether a reply says "no pain" and nothing of a session."""
+    return _says_alone(evidence, "pain_none") and not evidence.done()
 
 
 def _is_plain_rating(evidence: Evidence) -> bool:
@@ -182,7 +190,7 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
     if rule == "report" and evidence.asked == "amount" and len(evidence.scope.text.words) <= _SHORT:
         return True
     is_skip = rule == "skip" and evidence.asked is None and _says_alone(evidence, "skip_sure", 0)
-    if is_skip or _says_alone(evidence, "pain_none"):
+    if is_skip or _is_free_alone(evidence):
         return True
     if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:
         return True  # the bare rating that was asked for

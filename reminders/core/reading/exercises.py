@@ -45,9 +45,11 @@ class Teller:
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
         self._chars = numbers.signature
-        told_of = {start for start, _ in hits.get("ex.place", ())} if "all" in hits else set()
+        asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
         self._told = [
-            Told(mention, is_place=mention.start in told_of or self._is_place(mention)) for mention in mentions
+            Told(mention, is_place=mention.start in told_of or self._is_place(mention))
+            for mention in mentions
+            if not any(low <= mention.start < high for low, high in asked)
         ]
 
     def _is_place(self, mention: Mention) -> bool:

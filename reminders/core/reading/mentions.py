@@ -41,7 +41,9 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
             continue
         if _is_one_side(mention, chars, lexicon) or (len(parts) > 1 and mention.start in parts):
             continue
-        if lexicon.is_in("POSTURE", chars[mention.start]) and lexicon.is_in("SMALL", chars[mention.start - 1 :][:1] or STOP):
+        if lexicon.is_in("POSTURE", chars[mention.start]) and lexicon.is_in(
+            "SMALL", chars[mention.start - 1 :][:1] or STOP
+        ):
             continue  # "5 sitting, 3 standing"
         is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
         described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
@@ -149,6 +151,9 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
             lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
         )
         telling = telling or lexicon.is_in("STATUS_BEFORE", before) or at + 1 in places  # "A B C yes"
+        opens = before in STOP + COMMA or lexicon.is_in("STATUS_BEFORE", before) or lexicon.is_in("JOIN", before)
+        if not certain and not opens and lexicon.is_in("#", after):
+            continue  # "about a 4"
         if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
         if (certain and len(sure) > 1) or (telling and (certain or sure)):

@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        like|want to cancel $
+        these|those|your|the TEXTNOUN are|is unwanted|unwelcome
+        knock|cut it|that|them off|out ~ with ~ TEXT|TEXTNOUN
+        knock|cut off|out ~ TEXT|TEXTNOUN
+        enough already|now ~ TEXT|TEXTNOUN
+        already enough ~ TEXT|TEXTNOUN
         rather|prefer not ~ get|receive|have|be ~ TEXT|these|them|this|texted|any
         make|get these|them|TEXTNOUN ~ stop|end
         no|not|never|dont ~ further|more|any|another|anymore|again ~ TEXTNOUN ~ from you|yall|u|please|$ !today
@@ -106,6 +112,8 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        my|your|his|her|next|bus|truck|rest|pit|last|first|every|each|a|the stop
+        never|didnt|havent|dint ~ get|got|receive|received|gotten
         PAIN|HURT|SEVERE|awful|terrible ~~ make it|this|them stop
         ^ no more today|now|tonight
         dont|never|do|not stop|quit|cancel ~ sending|TEXT|texting|these|them ~ these|them|me|us|it?
@@ -193,6 +201,9 @@ RULES = {
         unstop|subscribe|optin|resubscribe
     """,
     "help": """
+        who|whos is? ~ texting|messaging me|us
+        do i ~ just? write|text|answer|reply|respond|type back|here
+        what ~ do|are|does the? numbers|letters mean|for
         dont|not understand|know what ~ means|is|mean
         what ~ y3|y|n means|mean|is
         does|will|do this|it|these|i ~ cost|charge|pay|charged
@@ -234,6 +245,13 @@ RULES = {
         ^ HELPKEY HELPKEY* please|me|$
     """,
     "wrong_number": """
+        who is|are _ ,|.|? ~ my phone|number
+        this is my phone|number
+        youre|you|ur|your ~ texting|messaging a|the _ ,|.|$
+        nobody|noone|no one by|with|of that name
+        i dont|do not know any|a|no|this|your clinic|therapist|pt|therapy|physio
+        not who|whom you|youre|your looking|want|after|think
+        ^ not me ,|.|$
         ^ not _ phone|number
         you|youve|you've|u reached|called|texted|got a|the? WRONG
         this aint|isnt|not him|her|them|he|she ,|.|$

@@ -51,6 +51,7 @@ RULES = {
         pain ~ throwing|threw up
     """,
     "idiom.severe_pain": """
+        killing me less
         killing me softly
         killing me lol|haha
         boobs|feet|dogs ~ killing me

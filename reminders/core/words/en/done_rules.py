@@ -9,6 +9,7 @@ RULES = {
         done fell|fall|hurt|lost|broke
     """,
     "done": """
+        in the bag
         DONE
         DID EXER|EM|ALL|MY
         DID !not ~ EXER
@@ -247,6 +248,7 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|list|program|way
     """,
     "yes_report": """
+        ^ emojiyes emojiyes+ $
         ^ YES $
         ^ YES YES* ,? # $
         ^ YES ,|.

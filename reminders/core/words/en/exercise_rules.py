@@ -23,7 +23,7 @@ RULES = {
         @ FILL* SMALL ,? FILL* everything|rest|others
     """,
     "ex.done_after": """
-        @ only ,|.|$
+        @ only ,|.|$|today|tonight|this|for
         @ alone
         @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
         @ ,? thats|that is|was? as far
@@ -90,5 +90,10 @@ RULES = {
     "day.yesterday": """
         yesterday|yesterdays|yday
         last night|nights|evening
+    """,
+    "ex.asked": """
+        ^ can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
+        . can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
+        ^ is|are|was|would it|the|my|they|these ~~ @ ~~ ?
     """,
 }

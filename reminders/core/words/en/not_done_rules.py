@@ -5,6 +5,16 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        got up and went
+        ^ honestly|sadly|unfortunately|regrettably|sorry|alas|frankly ,? no|nope|not|none|zero|nothing ,|.|$
+        rain check
+        overslept
+        slept right? through
+        life|day|time|company|something got in the? way
+        ^ negative
+        let it slide
+        ^ afraid|fraid not
+        didnt get around to
         didnt happen|work
         not one|a single
         instead $
@@ -140,6 +150,7 @@ RULES = {
         no i didnt
     """,
     "skip_not": """
+        rain check ~ appointment|visit
         didnt|never do|get|have to stop
         didnt|dont|never miss|missed|skip|forget
         havent missed|skipped
@@ -168,6 +179,9 @@ RULES = {
         not today
     """,
     "later": """
+        not done but ~ will
+        give me ~ till|until #|CLOCK|noon|tonight
+        not done !with but|yet
         let me ~ finish|eat|get|do ~~ then|and ~ ill|i
         after that ~ ill|i
         ^ ~ no , tonight
@@ -235,6 +249,7 @@ RULES = {
         put ~ off till|until ~ tonight|evening|later
     """,
     "later_sure": """
+        not done but ~ will
         nothing yet
         ^ gimme a|an|# hour|minute|min|bit|few
         not yet

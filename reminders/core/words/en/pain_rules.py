@@ -8,7 +8,7 @@ RULES = {
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
     "num.times_through": """
-        everything|them|em|lot|list|program|routine|exercises USED TIMES
+        everything|them|em|lot|list|program|routine|exercises|thing|shebang|sheet|workout|works|nonsense USED TIMES
         ALL of it|these USED TIMES
     """,
     "num.rating": """
@@ -21,6 +21,9 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* #
     """,
     "pain_none": """
+        not one|# bit|lick|twinge|speck|hint|ounce|iota|drop|peep|murmur|whimper of? PAINWORD
+        what pain ,|.|$
+        denies|denied ~ pain|discomfort
         didnt|doesnt|dont|didn|never hurt|ache a|one|at|none bit|lick|all|whatsoever?
         pain ~ nil|nada|zip|zilch
         PAINWORD ,? neg|negative|nought|naught
@@ -69,6 +72,7 @@ RULES = {
         pain|hurt no more|longer|joke
     """,
     "pain_said": """
+        BODY ~ grouchy|cranky|grumpy|crabby|ornery|mad|angry|unhappy|complaining|griping|whining
         PAIN
         SORE
         HURT
@@ -85,6 +89,7 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        none whatsoever|at|today|now|really
         ^ nought|naught|neg|negative
         ^ NO|none|NOPE|nothing|nothin|nuthin|not|zip|zilch|nada|zero|nil
         ^ not really? any|none|at|today

@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "pause": """
+        in the hospital
+        let you know when ~ out|home|back|better|done
+        rest of the month|week|summer|winter|year off
+        take|taking ~ off ~ month|week|weeks
+        doc|doctor|dr|surgeon says|said|wants nothing|none|no ~ till|until
+        wants me to ~ lay|stay off
         hold off
         hold|holding em|them|these|my
         wait on me
@@ -51,6 +57,8 @@ RULES = {
         until further notice
     """,
     "pause_span": """
+        during ~ time|trip|that|those|this
+        rest of the month|week|summer|winter|year
         til ~ i|we|WEEKDAY|MONTH|#|next|the
         while ~ away|gone|im|i|on|in|we
         week of
@@ -79,6 +87,12 @@ RULES = {
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
     "resume": """
+        my # SPAN is|are up|over|done
+        weeks|week|month|months|time is|are up|over
+        ready to ~ pick ~ up
+        can|you ~ send|start ~ them|these|it again
+        cleared up ,|and|so
+        pick|start ~ back up
         no need to ~ hold|pause|wait
         stop holding|pausing
         longer hold|pause
@@ -115,6 +129,9 @@ RULES = {
         im back ,?
     """,
     "resend": """
+        which|what ones ~ i|we doing|do|supposed
+        didnt|havent|never|dint ~ receive|get|got|received|see anything|nothing|text|message|list|it
+        nothing ~ came|come through|in|today|yet
         ^ the? list|exercises|routine please|again|today? $
         message|text|list|it came|comes ~ garbled|blank|scrambled|cut|empty|broken|funny
         cant|couldnt ~ open|read|see|find ~ list|text|message|link|exercises
@@ -152,6 +169,7 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "reschedule": """
+        move|make|change|switch it|them|mine|my|the ~ after|before|around lunch|dinner|supper|breakfast|work|church|noon
         text|send|remind|message ~ in|at|on the? DAYTIME|WEEKDAY|#|CLOCK
         cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY
         better|best at|after|before|around|on|in #|CLOCK|DAYTIME|WEEKDAY
@@ -184,6 +202,7 @@ RULES = {
         only ~ on WEEKDAY
     """,
     "reschedule_sure": """
+        move|make|change|switch it|them|mine|my|the ~ after|before|around lunch|dinner|supper|breakfast|work|church|noon
         cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY
         SWITCH ~~ to ~ WEEKDAY|DAYTIME|CLOCK|#
         INSTEAD ~ WEEKDAY|DAYTIME

@@ -97,4 +97,20 @@ COMMON = frozenset(
     " still got them did until before".split()
 )
 SOUNDS = (("ph", "f"), ("ck", "k"), ("exc", "ex"), ("z", "s"), ("ie", "ei"), ("ea", "ee"), ("ay", "ai"))
-SPELLED_OUT = {"twice": "two times", "thrice": "three times", "twicet": "two times", "b4": "before", "tens": "x ten", "eights": "x eight", "twelves": "x twelve"}
+SPELLED_OUT = {
+    "twice": "two times",
+    "thrice": "three times",
+    "twicet": "two times",
+    "b4": "before",
+    "cudnt": "couldnt",
+    "cudn": "couldnt",
+    "coudnt": "couldnt",
+    "couldent": "couldnt",
+    "havnt": "havent",
+    "dident": "didnt",
+    "didt": "didnt",
+    "stp": "stop",
+    "tens": "x ten",
+    "eights": "x eight",
+    "twelves": "x twelve",
+}

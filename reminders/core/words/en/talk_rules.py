@@ -66,6 +66,8 @@ RULES = {
         whats|what ~ the|best|right|difference
     """,
     "chat": """
+        ^ hi|hello|hey|howdy there|ben|all|folks|everyone|team|yall? $
+        how|what about those|them|that _ $
         ^ CHATWORD ~ $
         ^ CHATWORD CHATWORD* $
         CHATWORD ~ you|u|all|everyone|clinic|team|much|so|heart|again
@@ -155,6 +157,7 @@ RULES = {
         that was ~ yesterday|wednesday|monday|my|supposed|wrong|tuesday|thursday|friday|sunday|saturday
     """,
     "correction_not": """
+        oops|whoops|oop|sorry ~ deleted|erased|lost|forgot|missed|dropped|fell|misplaced
         ^ sorry ,? cant|couldnt|no|i|didnt|not|too|but|for|about|im
         sorry $
         sorry ~ late|didnt|couldnt|for|about|missed|forgot|delay|cant|busy|to
@@ -212,5 +215,8 @@ RULES = {
     """,
     "near_day": """
         today|now
+    """,
+    "correction_plain_not": """
+        ^ oops|whoops|oop|sorry ~ deleted|erased|lost|forgot|missed|dropped|fell|misplaced
     """,
 }
