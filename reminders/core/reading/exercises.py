@@ -94,7 +94,8 @@ class Teller:
                 distinct = {(two.sets, one.reps)}
             elif "self_fix" in self._hits or "correction" in self._hits:
                 distinct = {(one.sets, one.reps)}
-        if len(distinct) == 1:
+        spans = result.spans  # "two sets, but I left off the tandem"
+        if len(distinct) == 1 and (not spans or (len(spans) == 1 and real[0].start < spans[0][0])):
             result.sets, result.reps = next(iter(distinct))
         result.amounts = real
 

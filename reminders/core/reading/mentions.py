@@ -154,7 +154,8 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
         opens = before in STOP + COMMA or lexicon.is_in("STATUS_BEFORE", before) or lexicon.is_in("JOIN", before)
         if not certain and not opens and lexicon.is_in("#", after):
             continue  # "about a 4"
-        if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
+        is_last = at == len(chars) - 1 or lexicon.is_in("TODAY", after)
+        if at and is_last and lexicon.is_in("STATUS_BEFORE", before):
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
         if (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
@@ -177,7 +178,19 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
         places, end = _places_at(text, at, count, lexicon)
         found += [Mention(at, end, place, False) for place in places]
         at = max(end, at + 1)
-    return found
+    return found + _left_over(text, found, count, lexicon)
+
+
+def _left_over(text: Text, found: list[Mention], count: int, lexicon: Lexicon) -> list[Mention]:
+    """Return the one number told beside several places: "did 1, 2 and 4. Not 3"."""
+    named = {at for one in found for at in range(one.start, one.end)}
+    places, chars = {one.exercise for one in found}, text.signature
+    rest = [at for at in range(1, len(chars)) if text.raw[at].isdigit() and at not in named]
+    if len(places) < 2 or len(rest) != 1:
+        return []
+    at, number = rest[0], text.values[rest[0]] or 0
+    is_told = lexicon.is_in("STATUS_BEFORE", chars[at - 1]) and chars[at + 1 : at + 2] in ("", STOP, COMMA)
+    return [Mention(at, at + 1, int(number) - 1, False)] if is_told and 1 <= number <= count else []
 
 
 def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:

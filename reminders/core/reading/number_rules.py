@@ -8,6 +8,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "^ SMALL YESKEY !# !YESKEY_NOT"),
     ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
     ("pain_level", "^ YES_OTHER SMALL $"),
+    ("pain_level", "^ NO_KEY SMALL !# !SET !REP !X !OF !EXERNOUN !YESKEY_NOT"),
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
     ("pain_one", "# IN_BODY ARTICLE? RATE OF_SCALE? FROM_SCALE? # RANGE|TO_SCALE|DASH TEN"),
     ("other", "INTIME # ,|.|$"),
@@ -144,6 +145,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("number_ex", "@ FILL|DID? # !OF"),
     ("ex_number", "# OF? THE|FILL? @"),
     ("number_ex", "@ FILL|DID|,? #"),
+    ("number_ex", "@ ,? ~ ONLY DIDVERB? FILL? # !OF"),
+    ("number_ex", "@ ,? ~ STOPPED HOURPREP #"),
     ("times", "# TIMES? THROUGH"),
     ("times", "# TIMES"),
     ("dash_amount", "# DASH #"),
@@ -242,6 +245,7 @@ SHARED_RULES: dict[str, str] = {
         NEVER FILL? FILL? #
     """,
     "num.alone": """
+        PAINISH ~~ # $
         . # , # _? $
         , # $
         . FILL* # $

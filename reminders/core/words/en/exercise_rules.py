@@ -44,7 +44,8 @@ RULES = {
     "ex.not": """
         didnt|dont|couldnt bother|bothered with|w?
         no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
-        didnt|dont|cant|couldnt|havent|never|wouldnt|wasnt
+        didnt|dont|havent|never|wouldnt|wasnt
+        cant|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
         didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen ~ to|time?
         left out|off|undone
         leaving|leave out|off

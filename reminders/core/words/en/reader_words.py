@@ -10,6 +10,7 @@ CONCEPTS = {
     "SIDEDET": "left right each one both other good bad per either same wrong",
     "HOURPREP": "at by until till",
     "ITS": "its it",
+    "NO_KEY": "n",
     "EVERYWORD": "every ever evry",
     "THATS": "thats is",
     "POSTURE": "sitting standing walking driving lying laying resting bending climbing uphill downhill stairs upstairs downstairs sleeping kneeling moving",
