@@ -10,6 +10,7 @@ from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold, Told, joined, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
+from reminders.core.reading.owners import Owners
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.session import Mention
@@ -51,6 +52,7 @@ class Teller:
             for mention in mentions
             if not any(low <= mention.start < high for low, high in asked)
         ]
+        self._owners = Owners(self._told, text, self._chars, lexicon)
 
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
@@ -70,6 +72,7 @@ class Teller:
         result = SessionTold()
         free = self._give_amounts()
         self._give_statuses()
+        self._give_holds()
         free = self._give_lone(free)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
@@ -103,7 +106,7 @@ class Teller:
         """Give each amount to the exercise it stands with; return those that stand with none."""
         free = []
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
-            owner = self._owner(amount)
+            owner = self._owners.of(amount)
             if owner is None:
                 free.append(amount)
             elif owner.amount is None:
@@ -111,6 +114,13 @@ class Teller:
             else:
                 owner.amount = joined(owner.amount, amount)
         return free
+
+    def _give_holds(self) -> None:
+        """A hold shorter than prescribed is part of its exercise: "tandem, 10 seconds was all I could do"."""
+        for at, length in self._numbers.seconds:
+            owner = self._owners.of(Amount(at, at + 1, None, None))
+            if owner is not None and length < (self._session[owner.mention.exercise].seconds or 0):
+                owner.status = "part"
 
     def _give_lone(self, free: list[Amount]) -> list[Amount]:
         """Give a lone amount to the one exercise that was done: "only the wall ones. 2 times 8"."""
@@ -125,37 +135,6 @@ class Teller:
             done[0].amount = free[0] if old is None else joined(old, free[0])
             return []
         return free
-
-    def _owner(self, amount: Amount) -> Told | None:
-        """Return the exercise an amount belongs to: the one inside it, right behind it, or last before it."""
-        for told in self._told:
-            if amount.start <= told.mention.start < amount.end:
-                return told
-        following = next((told for told in self._told if told.mention.start >= amount.end), None)
-        if following is not None and self._leads_to(amount.end, following.mention.start):
-            before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
-            if before is None or before.amount is not None or not self._is_close(before.mention.end, amount.start):
-                return following
-            if "," in self._text.words[before.mention.end : amount.start]:  # "all of A, one set of B"
-                return following
-        before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
-        if before is not None and self._is_close(before.mention.end, amount.start):
-            return before
-        return None
-
-    def _leads_to(self, start: int, end: int) -> bool:
-        """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
-        return end - start <= 4 and all(self._lexicon.is_in("LEADS", char) for char in self._chars[start:end])
-
-    def _is_close(self, start: int, end: int) -> bool:
-        """Tell whether an amount still belongs to the name before it."""
-        between = self._chars[start:end]
-        if len(between) > 9 or any(char in _ENDS for char in between):
-            return False
-        commas = between.count(COMMA)
-        if commas > 1 or (commas and len(between) > 3):
-            return False
-        return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))
 
     def _give_statuses(self) -> None:
         """Give each word of done or not done to the names it stands with.

@@ -13,7 +13,7 @@ UNKNOWN = "\u4e00"
 _FIRST = 0x4E01
 _NOTHING: frozenset[str] = frozenset()
 _REPAIR_FROM = 5  # shorter words have too many neighbours
-_SWAP_FROM = 3
+_SWAP_FROM = 4
 _CACHE = 60_000  # words kept with what was found for them; a flood of nonsense starts the cache afresh
 # Concepts of tokens that are no words: numbers by their size and shape.
 NUMBER_SHAPES: dict[str, tuple[str, ...]] = {

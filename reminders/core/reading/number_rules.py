@@ -213,6 +213,7 @@ SHARED_RULES: dict[str, str] = {
         , FILL* # FILL* POSTURE
         # IN_BODY THE? DAYPART|NOWISH
         NOWISH FILL* #
+        AFTERWORD _ FILL* #
         BUT FILL* # NOWISH
         BODY FILL* #
         # FILL* BODY
@@ -245,7 +246,6 @@ SHARED_RULES: dict[str, str] = {
         NEVER FILL? FILL? #
     """,
     "num.alone": """
-        PAINISH ~~ # $
         . # , # _? $
         , # $
         . FILL* # $

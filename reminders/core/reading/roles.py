@@ -37,6 +37,7 @@ class NumberGrammar:
         present = set(signature)
         if not self._numeric & present:
             return numbers
+        present |= {SECONDS, USED}  # what numbers become on the way
         for at in sorted(set().union(*[self._by_char[char] for char in present if char in self._by_char])):
             role, rule = self._rules[at]
             if rule.may_hold(present):

@@ -23,6 +23,11 @@ def _other(numbers: Numbers, start: int, end: int, places: list[int], values: li
     return True
 
 
+def _second(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    numbers.seconds += zip(places, values, strict=True)
+    return True
+
+
 def _minute(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     numbers.has_minutes = True
     return True
@@ -228,7 +233,7 @@ def _times(numbers: Numbers, start: int, end: int, places: list[int], values: li
 
 TAKERS: dict[str, Taker] = {
     "other": _other,
-    "second": _other,
+    "second": _second,
     "minute": _minute,
     "frac_pain": _pain,
     "pain_of": _pain_of,

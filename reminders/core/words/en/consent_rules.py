@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        put a stop to
         like|want to cancel $
         these|those|your|the TEXTNOUN are|is unwanted|unwelcome
         knock|cut it|that|them off|out ~ with ~ TEXT|TEXTNOUN
@@ -112,8 +113,9 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
-        my|your|his|her|next|bus|truck|rest|pit|last|first|every|each|a|the stop
-        never|didnt|havent|dint ~ get|got|receive|received|gotten
+        next|bus|truck|rest|pit|last|first stop
+        minutes|hours|seconds|hour|minute|forever|long to stop
+        never|didnt|havent|dint get|got|receive|received|gotten
         PAIN|HURT|SEVERE|awful|terrible ~~ make it|this|them stop
         ^ no more today|now|tonight
         dont|never|do|not stop|quit|cancel ~ sending|TEXT|texting|these|them ~ these|them|me|us|it?
@@ -201,6 +203,7 @@ RULES = {
         unstop|subscribe|optin|resubscribe
     """,
     "help": """
+        dont|not know ~ what|which|how ~ push|press|type|answer|reply|say|put|hit
         who|whos is? ~ texting|messaging me|us
         do i ~ just? write|text|answer|reply|respond|type back|here
         what ~ do|are|does the? numbers|letters mean|for

@@ -268,6 +268,9 @@ RULES = {
         ^ zero $
     """,
     "rest_not": """
+        REST|others i did not|nothing
+        REST|others i didnt|couldnt|skipped|left|wont|havent
+        REST|others can|will|must|may wait
         REST|others no|not|none|skipped|nope|zero|nah
         sat out the? rest|others
         none|nothing|zip of|on? the? REST|others

@@ -179,6 +179,7 @@ RULES = {
         not today
     """,
     "later": """
+        when|once|after i get off|home|back
         not done but ~ will
         give me ~ till|until #|CLOCK|noon|tonight
         not done !with but|yet

@@ -11,6 +11,9 @@ RULES = {
         everything|them|em|lot|list|program|routine|exercises|thing|shebang|sheet|workout|works|nonsense USED TIMES
         ALL of it|these USED TIMES
     """,
+    "num.alone": """
+        hurts|hurt|hurting|hurtin like|as ~~ # $
+    """,
     "num.rating": """
         a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
         mistake|error|typo for #
@@ -108,5 +111,8 @@ RULES = {
         nothing i cant
         no more|worse|different|change|better|idea|number|clue
         no ~ than
+    """,
+    "num.after_done": """
+        crushed|nailed|killed|aced|smashed it|em|them ,? # $
     """,
 }
