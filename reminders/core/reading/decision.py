@@ -187,7 +187,8 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return evidence.has(f"{rule}_key")
     if rule == "pain" and _is_plain_rating(evidence):
         return True
-    if rule == "report" and evidence.asked == "amount" and len(evidence.scope.text.words) <= _SHORT:
+    counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
+    if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:
         return True
     is_skip = rule == "skip" and evidence.asked is None and _says_alone(evidence, "skip_sure", 0)
     if is_skip or _is_free_alone(evidence):

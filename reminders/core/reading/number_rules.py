@@ -153,6 +153,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? # DASHWORD|OR|DASH #"),
     ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? #"),
     ("other", "DIDVERB #"),
+    ("rated", "RANGE_START ARTICLE # AND ARTICLE? #"),
+    ("rated", "SAYS_RATE FILL* RANGE_START # AND #"),
     ("rated", "BODY FILL* ,? FILL* # RANGE FILL* #"),
     ("rated", "BODY FILL* ,? FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),

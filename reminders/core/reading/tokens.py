@@ -138,7 +138,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
     at = 0
     is_in = lexicon.is_in
     has_unit = not lexicon.chars("UNIT").isdisjoint(chars)
-    near = lexicon.near_numbers if has_unit else {}
+    near = lexicon.near_numbers if has_unit or not lexicon.chars("OUTOF").isdisjoint(chars) else {}
     while at < len(chars):
         if text.values[at] is None and text.words[at] not in near:
             at += 1
@@ -146,6 +146,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
         word = text.words[at]
         following = next((k for k in range(at + 1, min(at + 4, len(chars))) if not is_in("LINK", chars[k])), None)
         before_unit = following is not None and is_in("UNIT", chars[following])
+        before_unit = before_unit or _is_rated(text, chars, at, lexicon)
         value = text.values[at]
         if value is None:
             value = near.get(word) if before_unit else None
@@ -164,6 +165,13 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
         if text.second[at] is None:
             chars[at] = lexicon.shape_chars[shape_of(value)]
         at += 1
+
+
+def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "out of ten" follows: "pain to out of 10"."""
+    if at + 3 >= len(chars) or not lexicon.is_in("OUTOF", chars[at + 1]):
+        return False
+    return lexicon.is_in("OF", chars[at + 2]) and text.values[at + 3] == 10
 
 
 def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:

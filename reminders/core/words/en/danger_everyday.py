@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "taken_back": """
+        CLIENTLIKE|PERSON had|took|fell|got|is|was ~~ not me ,|.|$
         take|taking back ~ dizzy
     """,
     "slip": """

@@ -216,6 +216,7 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "part_not": """
+        halfway through the|my|a !list !set !exercises !routine !program !workout !first !second !session
         half ~~ other|second half
         half|quarter|third|couple past|hour|hours|mile|block|minute
         half hour|hours|asleep|dozen|dead|expected|century

@@ -30,6 +30,7 @@ RULES = {
         yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
+        EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
         could|can? ONLY hold|held|holding
         half|halfway|partial|partly|partially|sorta|kinda
         some of

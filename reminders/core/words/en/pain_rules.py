@@ -64,7 +64,7 @@ RULES = {
         NO ~ pain|discomfort to speak
         NO ~ pain|discomfort worth
         no pain|discomfort|soreness than
-        without PAINWORD !at
+        not|never|cant|couldnt|hardly|cannot|without ~ without PAINWORD
         no CHEST
         no BODY pain but
         no pain ~ until|till

@@ -11,6 +11,7 @@ CONCEPTS = {
     "HOURPREP": "at by until till",
     "ITS": "its it",
     "NO_KEY": "n",
+    "RANGE_START": "between tween",
     "EVERYWORD": "every ever evry",
     "THATS": "thats is",
     "POSTURE": "sitting standing walking driving lying laying resting bending climbing uphill downhill stairs upstairs downstairs sleeping kneeling moving",
@@ -118,7 +119,7 @@ CONCEPTS = {
     # exercises
     "ONE_OR_PART": "one ones exercise exercises thing things part stuff ups up",
     "STATUS": "tomorrow yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
-    "STATUS_BEFORE": "no not skipped skip did done finished only just except but without minus didnt do completed missed",
+    "STATUS_BEFORE": "cept excep xcept besides barring excluding bar no not skipped skip did done finished only just except but without minus didnt do completed missed",
     "LISTING": "of and n plus or nor also then & / the my a both as for well",
     "PLACEWORD": "on during doing from in at after since while reaching when by over under against",
     "ITEMSIGN": "number item exercise ex",
