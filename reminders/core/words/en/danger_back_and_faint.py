@@ -104,6 +104,7 @@ RULES = {
         trying not to faint|pass|black|keel
     """,
     "idiom.faint_or_dizzy": """
+        dizzy meds|pills|pill|medicine|medication
         PERSON|CLIENTLIKE passed and|away|last|on|this|,|.
         dizzy with _? plans|planning|preparations|errands|company
         knocked out with|from|by jet

@@ -60,6 +60,7 @@ RULES = {
         at severe pain
     """,
     "danger.crisis": """
+        want|wanna out of this|my life|world|misery
         want|wanna|wish|wanted|rather|like|ready|going|gonna|thinking|thought|think|hoping ~ DIE|dead|dying
         wish|wished|wishing ~ was|were|wasnt ~ dead|here|born|alive|around
         wish|hope|hoping|pray|praying ~ wouldnt|dont|didnt|would|not|god|lord ~ wake|take

@@ -9,6 +9,7 @@ RULES = {
         done fell|fall|hurt|lost|broke
     """,
     "done": """
+        i sure|certainly|absolutely|surely|definitely did
         in the bag
         DONE
         DID EXER|EM|ALL|MY

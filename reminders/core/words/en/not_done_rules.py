@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ^ no dice|chance|soap|deal|sir|maam|joy|luck ,|.|$
+        count me out
+        big|fat|hard|absolutely|definitely|emphatic|resounding no|not ,|.|$
+        BODY said|says|told ~ no|not|nope
+        ^ not a|any #|one|single ,|.|$
+        in the cards
         got up and went
         ^ honestly|sadly|unfortunately|regrettably|sorry|alas|frankly ,? no|nope|not|none|zero|nothing ,|.|$
         rain check
@@ -179,6 +185,10 @@ RULES = {
         not today
     """,
     "later": """
+        next ~ on my agenda|list
+        give me|us a few|sec|second|minute|min|hour|bit
+        in a|an|# hour|hours|bit|while|few|minutes or|$|,|.
+        then starting|start|begin
         when|once|after i get off|home|back
         not done but ~ will
         give me ~ till|until #|CLOCK|noon|tonight

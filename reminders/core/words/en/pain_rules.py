@@ -75,6 +75,10 @@ RULES = {
         pain|hurt no more|longer|joke
     """,
     "pain_said": """
+        ^ FILL* bad|rough|terrible|awful|worse|better today|tonight|now $
+        ^ not FILL* bad|awful|terrible today|tonight|now? $
+        BODY ~ singing|talking|screaming|hollering|yelling|barking|complaining
+        BODY went|goes|gone|going out
         BODY ~ grouchy|cranky|grumpy|crabby|ornery|mad|angry|unhappy|complaining|griping|whining
         PAIN
         SORE

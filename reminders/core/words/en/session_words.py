@@ -1,7 +1,7 @@
 """English words for a session and its parts: done and not done, sets and repetitions, measures, texts and requests."""
 
 CONCEPTS = {
-    "YES": "yes yep yeah yup ya yea y yess yas yessir yea yah yupp affirmative check checked emojiyes aye absolutely sure roger yepper ye yuh",
+    "YES": "ayup yessum yessiree yes yep yeah yup ya yea y yess yas yessir yea yah yupp affirmative check checked emojiyes aye absolutely sure roger yepper ye yuh",
     "NOPE": "nope nah naw n nay negative emojino nada noo nop",
     "DID": "did do done didd doing done completed finished",
     "DIDPAST": "did done completed finished complete finish",

@@ -34,6 +34,8 @@ RULES = {
         ^ no no i did
     """,
     "question": """
+        does|do|is|will _ work|working|available|there|in on|today|tomorrow
+        need|want|like to ask
         ?
         ^ QWORD ~
         should|can|could|may|must|shall i|we|he|she|my
@@ -66,6 +68,12 @@ RULES = {
         whats|what ~ the|best|right|difference
     """,
     "chat": """
+        tell|say _ ~ hi|hello|hey|thanks|thank
+        ill try|do ~ harder|better|best
+        love|enjoy getting|hearing|seeing|reading
+        ^ same to you|ya|u $
+        kids|grandkids|family|company|son|daughter is|are coming|visiting ~ $
+        how much you help|helped|mean
         ^ hi|hello|hey|howdy there|ben|all|folks|everyone|team|yall? $
         how|what about those|them|that _ $
         ^ CHATWORD ~ $
