@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        BACKBONE ~ gave|give|gives|giving !me !us !him !her
+        gave|give|gives|giving in|inside|at|down ~ BACKBONE
+        felt|feel|heard ~ give|gave|giving ~ BACKBONE
         BACKBONE ~ CRACK
         BACKBONE ~~ crack|cracked|pop|popped|snap|snapped|crunch|crunched
         CRACK ~ BACKBONE

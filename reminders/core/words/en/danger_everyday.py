@@ -58,6 +58,7 @@ RULES = {
         gone|went|all|suddenly confused ~~ arm|face|speech|name|words
     """,
     "danger.fall_or_injury": """
+        FELL back ,|.|$|and|hard|against|onto|over|when|hitting
         came|come a cropper
         FELL for no|the _
         FELL behind|between|under the|my|a couch|sofa|bed|door|shed|chair|house|counter|garage|barn|toilet

@@ -112,10 +112,11 @@ RULES = {
         swole|swollen|swelled ~ up ~~ stepped|hit|fell|twisted|dropped
     """,
     "idiom.fall_or_injury": """
+        time|clock|clocks fell|fall|falls back
         landed on my|his|her feet
         bottom fell out
-        never|didnt did? go|went down
-        zero|typo|digit slipped
+        never|didnt did? go down !so !that !like
+        N0|typo|digit slipped
         something|sumthin|somethin cracked|popped|snapped in|inside
         hurt myself on purpose
         spill .? of coffee|tea|milk|water

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.nerve_or_bladder": """
+        no pee|peeing|urine ,|.|$|since|for|yet|today|all|in
+        no pee|urine|peeing ~ since|days|hours|all|yet|for
         NUMB ~ LIMB|FACE|SADDLE|BODY|tongue
         LIMB|FACE|SADDLE|BODY|tongue ~ NUMB
         LIMB|FACE|SADDLE ~~ NUMBONLY
@@ -123,7 +125,7 @@ RULES = {
         feel|feeling|felt sorry
         is|are|was|were not numb|tingly|tingling !only !just
         nothing numb|tingly
-        NUMBONLY for? # years|yrs ,|.|$|from
+        NUMBONLY for? # years|yrs from
         went|gone|goes|going|go from a? # to
         on my|his|her pins !and
         numb from the tv|television|cold
