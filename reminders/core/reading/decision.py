@@ -15,6 +15,8 @@ from reminders.core.reading.model import SessionExercise
 NO_DANGER = "none"
 _BARE = 2  # words
 _AGAINST_RULES = 0.6  # belief in a sign that the rules found denied, another's or an idiom
+_PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
+_TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
 _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
 _VAGUE = ("unclear", "chat")
 _SHORT = 6  # words
@@ -74,7 +76,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         completed,
         sureness,
         amount_sureness,
-        evidence.has("correction_plain") or (judged.likeliest("correction") == "True" and not _is_bare(evidence)),
+        _corrects(evidence, judged, intent),
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
@@ -95,6 +97,15 @@ def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
     size = len(evidence.signature)
     return any(end - start >= size - more for start, end in evidence.spans(label))
+
+
+def _corrects(evidence: Evidence, judged: Verdicts, intent: str) -> bool:
+    """Tell whether a reply puts an earlier one right: a wish or a stranger's word hardly does."""
+    if intent in _PUTS_NOTHING_RIGHT:
+        return False
+    if evidence.has("correction_plain"):
+        return True
+    return intent in _TOLD and judged.likeliest("correction") == "True" and not _is_bare(evidence)
 
 
 def _is_free_alone(evidence: Evidence) -> bool:

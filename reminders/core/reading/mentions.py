@@ -41,6 +41,9 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
             continue
         if _is_one_side(mention, chars, lexicon) or (len(parts) > 1 and mention.start in parts):
             continue
+        before = chars[mention.start - 1] if mention.start else STOP
+        if mention.start == 2 and lexicon.is_in("YESKEY", chars[0]) and lexicon.is_in("SMALL", before):
+            continue  # "Y5 hip"
         if lexicon.is_in("POSTURE", chars[mention.start]) and lexicon.is_in(
             "SMALL", chars[mention.start - 1 :][:1] or STOP
         ):
@@ -143,7 +146,10 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     for at in places:
         if at + 2 in places and lexicon.is_in("THRU", chars[at + 1]):  # "A thru C"
             low, high = letters[text.raw[at]], letters[text.raw[at + 2]]
-            return [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
+            kept += [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
+            continue
+        if kept and kept[-1].end > at:
+            continue
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
         certain = text.raw[at] not in lexicon.letter_words
@@ -159,7 +165,8 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
         if (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
-    return kept if any(text.raw[mention.start] not in lexicon.letter_words for mention in kept) else []
+    is_sure = any(one.end > one.start + 1 or text.raw[one.start] not in lexicon.letter_words for one in kept)
+    return kept if is_sure else []
 
 
 def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
@@ -209,6 +216,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     chars, word = text.signature, text.words[at]
     place = lexicon.ordinals.get(word)
     following = chars[at + 1] if at + 1 < len(chars) else STOP
+    if place is not None and lexicon.is_in("HALFWORD", following):
+        return [], at  # "the first half"
     ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
     first = text.values[at]
     timed = any(lexicon.is_in(one, chars[at + 2 : at + 3] or STOP) for one in _TIMES)  # "it was 2 last week"
@@ -230,9 +239,10 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
             return [count - 1 if place < 0 else place - 1], end
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
-        number = text.values[at + 1]
-        if number is not None and 1 <= number <= count and not _is_unit(chars, at + 2, lexicon):
-            return [int(number) - 1], at + 2
+        number_at = at + 1 + (chars[at + 1] == STOP and at + 2 < len(chars))  # "ex. 2"
+        number = text.values[number_at]
+        if number is not None and 1 <= number <= count and not _is_unit(chars, number_at + 1, lexicon):
+            return [int(number) - 1], number_at + 1
     return _listed_places(text, at, count, lexicon)
 
 

@@ -8,6 +8,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "^ SMALL YESKEY !# !YESKEY_NOT"),
     ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
     ("pain_level", "^ YES_OTHER SMALL $"),
+    ("pain_level", "^ YES JOIN SMALL $"),
     ("pain_level", "^ NO_KEY SMALL !# !SET !REP !X !OF !EXERNOUN !YESKEY_NOT"),
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
     ("pain_one", "# IN_BODY ARTICLE? RATE OF_SCALE? FROM_SCALE? # RANGE|TO_SCALE|DASH TEN"),

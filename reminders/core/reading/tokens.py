@@ -176,7 +176,7 @@ def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
 
 def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:
     """Tell whether "one" counts something here; "the wall one" and "one foot" do not."""
-    if before_unit:
+    if before_unit or (at + 2 < len(chars) and chars[at + 1] == UNKNOWN and lexicon.is_in("SET", chars[at + 2])):
         return True
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False

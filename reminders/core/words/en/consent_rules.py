@@ -115,6 +115,7 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        so you|youd|ya|yall would? leave me be|alone
         next|bus|truck|rest|pit|last|first stop
         minutes|hours|seconds|hour|minute|forever|long to stop
         never|didnt|havent|dint get|got|receive|received|gotten

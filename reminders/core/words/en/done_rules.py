@@ -74,7 +74,8 @@ RULES = {
         ALL # TIMES|SET|REP|X
         thats|that ~ lot|all
         thats all folks
-        ALL but|except|minus|cept|besides|save|without
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL except|minus|cept|besides|save|without
         ALL ~ but @
         not ALL
         not quite ALL
@@ -151,7 +152,8 @@ RULES = {
         ONLY ~ @
         ONLY @
         ONLY did|managed|got|made|finished ~ #
-        ALL but|except|minus|cept|besides|save
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL except|minus|cept|besides|save
         couldnt|didnt|couldn|cant|cudnt finish|complete
         didnt|couldnt make it through
         had to stop|quit
@@ -240,7 +242,8 @@ RULES = {
     "part_sure": """
         thats ~ my|your|the lot
         half
-        ALL but|except|minus|cept|besides|save
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL except|minus|cept|besides|save
         ONLY # SET
         ONLY @
         most of

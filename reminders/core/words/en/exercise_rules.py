@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "ex.done": """
+        knocked|knock|banged|cranked|pounded|churned out
         done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
     """,
     "ex.done_before": """
@@ -48,7 +49,7 @@ RULES = {
         no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
         cant|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
-        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen ~ to|time?
+        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
         left out|off|undone
         leaving|leave out|off
         passed on
@@ -83,6 +84,7 @@ RULES = {
         @ hurt|hurts FILL* too much|bad|badly
         @ has|have|had|will|must|can to? have? to? wait
         @ got|get a|an f|zero|miss
+        @ didnt|never|not happen|happened
         @ undone|unattempted|untouched|not attempted|untried
         @ i|ill|we|id will|cant|couldnt|cannot|leave|left|skip|skipped|owe|will
     """,

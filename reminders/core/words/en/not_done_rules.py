@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        refused|declined ~ EXERNOUN
+        refused|declined to do|exercise
         ^ no dice|chance|soap|deal|sir|maam|joy|luck ,|.|$
         count me out
         big|fat|hard|absolutely|definitely|emphatic|resounding no|not ,|.|$

@@ -63,7 +63,7 @@ CONCEPTS = {
     "OUTOF_THIRDS": "thirds third quarters quarter fifths halves",
     "MINUSWORD": "minus negative",
     "GOAL": "target goal",
-    "RATINGWORD": "vas nrs eva painlevel",
+    "RATINGWORD": "vas nrs nprs eva painlevel",
     "NUMBERSAY": "number mine",
     "YESKEY": "y yes yep yeah yup",
     "YESKEY_NOT": "x each per leg side sides hold holds o old",
@@ -119,7 +119,7 @@ CONCEPTS = {
     # exercises
     "ONE_OR_PART": "one ones exercise exercises thing things part stuff ups up",
     "STATUS": "tomorrow yes yep yeah yup ya done no nope not skipped skip did didnt complete completed finished finish ok okay good fine check emojiyes emojino emojisad none y n full all partial half only nope naw nah left easy hard skipped",
-    "STATUS_BEFORE": "cept excep xcept besides barring excluding bar no not skipped skip did done finished only just except but without minus didnt do completed missed",
+    "STATUS_BEFORE": "half most some none all both zero nothing cept excep xcept besides barring excluding bar no not skipped skip did done finished only just except but without minus didnt do completed complete missed",
     "LISTING": "of and n plus or nor also then & / the my a both as for well",
     "PLACEWORD": "on during doing from in at after since while reaching when by over under against",
     "ITEMSIGN": "number item exercise ex",
