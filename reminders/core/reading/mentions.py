@@ -144,7 +144,7 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     chars = text.signature
     kept: list[Mention] = []
     for at in places:
-        if at + 2 in places and lexicon.is_in("THRU", chars[at + 1]):  # "A thru C"
+        if at + 2 in places and any(lexicon.is_in(one, chars[at + 1]) for one in ("THRU", "TO_SCALE")):  # "A thru C"
             low, high = letters[text.raw[at]], letters[text.raw[at + 2]]
             kept += [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
             continue

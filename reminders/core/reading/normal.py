@@ -52,6 +52,7 @@ _MARKS = re.compile("[\u0300-\u036f\u200b-\u200f\u2060\ufe0e\ufe0f\u20e3\U0001f3
 _SMILEY = re.compile(r"(?<!\w)(?:[:;=]['o^-]?[)dp\]*3](?!\w)|<3(?!\d)|\^_\^|xd+\b)")
 _FROWN = re.compile(r"(?<!\w)[:;=]['-]?[(\[/|](?!\w)")
 _LETTERS = re.compile(r"(?<![a-z-])([a-h]) ?- ?([a-h])(?![a-z-])")  # "A-C": items of the list
+_NUMBERS = re.compile(r"\bno\. ?(?=\d)")  # "no. 1 yes, no. 2 no"; one alone is an answer
 _TITLE = re.compile(r"\b(mrs?|ms|sra?|srta)\.(?=\s*[a-z])")  # their full stop ends no sentence
 _JOINS = (
     ("'ll ", " will "),
@@ -77,6 +78,8 @@ def fold(text: str) -> str:
     if ":" in text or ";" in text or "=" in text or "<" in text or "^" in text or "xd" in text:
         text = _FROWN.sub(" emojisad ", _SMILEY.sub(" emojismile ", text))
     text = _TITLE.sub(r"\1 ", text)
+    if text.count("no. ") > 1:
+        text = _NUMBERS.sub("number ", text)
     if "-" in text:
         text = _LETTERS.sub(r"\1 thru \2", text)
     text += " "

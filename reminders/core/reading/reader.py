@@ -174,7 +174,11 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
         evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
     tells_session = intent in _OF_A_SESSION
     is_severe = pain.value is not None and pain.value >= SEVERE_FROM
-    counts = tells_session or (bool(danger.grades) and (pain.is_stated or is_severe))
+    counts = (
+        tells_session
+        or (intent == "later" and pain.is_stated)
+        or (bool(danger.grades) and (pain.is_stated or is_severe))
+    )
     if is_severe and (counts or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)

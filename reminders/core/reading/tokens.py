@@ -160,6 +160,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
             continue
         if not text.raw[at][0].isdigit():
             value = _with_next_word(text, chars, at, value, lexicon)
+            value = _with_tenths(text, chars, at, value, lexicon)
         value = _with_half(text, chars, at, value, lexicon)
         text.values[at] = value
         if text.second[at] is None:
@@ -201,6 +202,15 @@ def _with_next_word(text: Text, chars: list[str], at: int, value: float, lexicon
         return value
     _drop(text, chars, at + 1, at + 1 + step)
     return value + units
+
+
+def _with_tenths(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:
+    """Take in the tenths of "three point five"."""
+    tenths = text.values[at + 2] if at + 2 < len(chars) and lexicon.is_in("HALF_LINK", chars[at + 1]) else None
+    if tenths is None or not 0 <= tenths <= 9:
+        return value
+    _drop(text, chars, at + 1, at + 3)
+    return value + tenths / 10
 
 
 def _with_half(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:

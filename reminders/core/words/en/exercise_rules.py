@@ -28,7 +28,7 @@ RULES = {
         @ alone
         @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
         @ ,? thats|that is|was? as far
-        yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
+        tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
         EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
@@ -37,7 +37,8 @@ RULES = {
         some of
         most of
         one|left|right|good|bad side|leg|foot ONLY?
-        ONLY one|left|right|good side|leg|foot
+        ONLY on? the|my? one|left|right|good|bad|strong|stronger|weak|weaker side|leg|foot
+        @ ,? mostly|hardly|barely|partly|nearly
         didnt|couldnt|cant finish|complete
         not all
         a few
@@ -62,6 +63,7 @@ RULES = {
         gave|giving @ a miss|pass|rest|skip
         gave|give|giving the|my @ a miss|pass|rest|skip
         neither|nor
+        too tired|sore|weak|wobbly|stiff|shaky|dizzy|scared|hard|heavy|painful|much|pooped|beat|worn for|to|w
         abandoned|deserted|dodged|refused|bagged|scrapped|ducked|cheated
         wont|wouldnt do|be|get|try
         will|would not do|be|get|try
@@ -85,6 +87,7 @@ RULES = {
         @ has|have|had|will|must|can to? have? to? wait
         @ got|get a|an f|zero|miss
         @ didnt|never|not happen|happened
+        @ is|are|was|were? for|until|till? tomorrow|later
         @ undone|unattempted|untouched|not attempted|untried
         @ i|ill|we|id will|cant|couldnt|cannot|leave|left|skip|skipped|owe|will
     """,

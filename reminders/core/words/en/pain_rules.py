@@ -15,6 +15,7 @@ RULES = {
         hurts|hurt|hurting|hurtin like|as ~~ # $
     """,
     "num.rating": """
+        # or so
         a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
         mistake|error|typo for #
     """,
