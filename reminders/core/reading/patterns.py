@@ -149,7 +149,8 @@ class RuleSet:
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        self._rules: list[tuple[Rule, list[str], int]] = []
+        self._rules: list[tuple[Rule, list[str]]] = []
+        self._needs: list[int] = []
         bits: dict[frozenset[str], int] = {}
         always: list[int] = []
         by_char: dict[str, list[int]] = {}
@@ -159,7 +160,8 @@ class RuleSet:
             needs = 0
             for some in rule.others:
                 needs |= 1 << bits.setdefault(some, len(bits))
-            self._rules.append((rule, labels, needs))
+            self._rules.append((rule, labels))
+            self._needs.append(needs)
             if not rule.needed:
                 always.append(at)
             for char in rule.needed[0] if rule.needed else ():
@@ -173,7 +175,7 @@ class RuleSet:
 
     def find(self, signature: str) -> "dict[str, list[tuple[int, int]]]":
         """Return label → spans (from, to) of all rules that hold, each once, in no order."""
-        by_char, rules, bits = self._by_char, self._rules, self._bits
+        by_char, rules, bits, needs = self._by_char, self._rules, self._bits, self._needs
         has = 0
         candidates = set(self._always)
         for char in set(signature):
@@ -183,9 +185,9 @@ class RuleSet:
         found: dict[str, list[tuple[int, int]]] = {}
         lacks = ~has
         for at in candidates:
-            rule, labels, needs = rules[at]
-            if needs & lacks:
+            if needs[at] & lacks:
                 continue
+            rule, labels = rules[at]
             regex = rule._regex or rule.regex()
             match = regex.match(signature) if rule.is_anchored else regex.search(signature)
             if match is None:

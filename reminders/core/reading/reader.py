@@ -97,8 +97,9 @@ def _evidence(
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
     scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
     danger = find_danger(hits, scope)
-    signs = [span for spans in danger.spans.values() for span in spans]
-    mentions = [one for one in mentions if not any(one.start < high and low < one.end for low, high in signs)]
+    if mentions and danger.spans:
+        signs = [span for spans in danger.spans.values() for span in spans]
+        mentions = [one for one in mentions if not any(one.start < high and low < one.end for low, high in signs)]
     teller = Teller(text, sorted(mentions, key=lambda one: one.start), numbers, hits, session, lexicon)
     evidence = Evidence(hits, scope, asked, danger, numbers, teller.tell(), Pain(), marked)
     completion.add_groups(evidence, session)
