@@ -226,9 +226,7 @@ RULES = {
         a little|bit sore|stiff|tired|achy|tender|better|worse|harder|easier|pain|hurt|winded|wobbly
         one of ~ days|kids|grandkids|cats|dogs|nights|ladies|girls|guys
         every one of
-        ran out of milk|gas|coffee|bread|eggs|clean|paper|gas
-        tried to|not
-        # of the ~ days
+        ran out of milk|gas|coffee|bread|eggs|clean|paper
         called it a day|night
     """,
     "part_plain": """
