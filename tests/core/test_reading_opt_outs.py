@@ -43,7 +43,7 @@ MERELY_CONTAIN = {
         "did them nonstop", "my husband told me to stop at 8", "end of set two hurt, 4", "I quit after 5",
         "cancelled my trip so I did all four", "should I stop the heel raises?",
         "will do at my next stop", "it took ten minutes to stop", "I never got my text this morning",
-        "I want out of this life",
+        "I want out of this life", "I dont want any more of this life",
     ),
     "es": (
         "alto en azúcar hoy, no hice", "me tuve que parar después de una serie", "baja la presión, hice todo",

@@ -57,6 +57,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         begins = any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ()))
         if intent == "opt_out" and begins and "opt_out" not in evidence.hits:
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
+    if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
+        intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     if intent == "report" and _is_uneven_pair(evidence):

@@ -60,7 +60,7 @@ RULES = {
         at severe pain
     """,
     "danger.crisis": """
-        want|wanna ~ of this life|living|world
+        dont|not|no|never want|wanna ~ of this life|living|world
         want|wanna out of this|my life|world|misery
         want|wanna|wish|wanted|rather|like|ready|going|gonna|thinking|thought|think|hoping ~ DIE|dead|dying
         wish|wished|wishing ~ was|were|wasnt ~ dead|here|born|alive|around
