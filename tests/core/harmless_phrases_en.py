@@ -1,6 +1,22 @@
 """English sentences that only look like a danger sign, for the tables that read them."""
 
 HARMLESS = (
+    # words of danger in other company
+    "the swing set is done, 6 going down steps, 2 walking",
+    "everything went fine, all done",
+    "my chiropractor cracked my back and it feels wonderful",
+    "my feet are not numb, done",
+    "dizzy? no. falls? none. done? yes",
+    "it was my neighbor had the fall, not me",
+    "gave the leg lifts a miss today",
+    "pain did not go above a 3",
+    "the knee has gone from 5 to 3",
+    "landed on my feet, no harm",
+    "zero slipped in, pain is 1",
+    "give me a call back please",
+    "gave it a rest, back is a 3",
+    "the bottom fell out of the market",
+    "not steady on my pins, did the chair ones",
     # denied
     "No falls, no dizziness, all done, pain 2",
     "I did not fall",

@@ -21,7 +21,9 @@ OPT_OUTS = {
         "stop messaging", "no mas mensajes", "kill the texts", "I'm done with these messages, remove me",
         "can you stop sending these", "not interested anymore, take me off", "leave me alone", "STOP STOP STOP",
         "Stop!!!!", "stop it", "pls stop", "stop sending", "stoppp", "unsubcribe me", "I revoke my consent",
-        "block me from this", "end messages",
+        "block me from this", "end messages", "put a stop to these texts", "I didn't ask to get these texts",
+        "knock it off with the texts", "cut it out with the messages", "I want these texts to stop", "stp texting me",
+        "I'd like to cancel", "I want out",
     ),
     "es": (
         "alto", "baja", "stop", "parar", "ya no me manden mensajes", "no quiero más mensajes", "quíteme de la lista",
@@ -42,6 +44,8 @@ MERELY_CONTAIN = {
         "at the end I was tired, done", "cancel my appointment tuesday", "quit smoking yesterday! done",
         "did them nonstop", "my husband told me to stop at 8", "end of set two hurt, 4", "I quit after 5",
         "cancelled my trip so I did all four", "should I stop the heel raises?",
+        "will do at my next stop", "it took ten minutes to stop", "I never got my text this morning",
+        "I want out of this life", "I dont want any more of this life",
     ),
     "es": (
         "alto en azúcar hoy, no hice", "me tuve que parar después de una serie", "baja la presión, hice todo",

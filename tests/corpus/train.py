@@ -38,6 +38,7 @@ BUILD = (
     "en-build-6",
     "es-build-6",
     "es-build-7",
+    "en-build-7",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

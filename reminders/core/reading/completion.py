@@ -10,6 +10,7 @@ from reminders.core.reading.lines import line_of
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 
 _FEW = 2  # exercises that are not told in a row
+_MOST_SETS = 6
 
 
 def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
@@ -17,6 +18,7 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
     told = evidence.told
     if not session:
         return
+    _put_right(evidence)
     named = {one.name for one in told.by_exercise}
     if not named:
         _add_in_order(evidence, session)
@@ -30,6 +32,22 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
         told.rest = "not"
     elif evidence.has("rest_done"):
         told.rest = "done"
+
+
+def _put_right(evidence: Evidence) -> None:
+    """Take the one number left over of a correction about sets for the sets: "I put 2 sets. It was 1"."""
+    loose, told, text = evidence.numbers.loose, evidence.told, evidence.scope.text
+    about_sets = not evidence.scope.lexicon.chars("SETS_WORD").isdisjoint(text.signature)
+    if (
+        not (about_sets and evidence.has("correction", "correction_plain", "num.said"))
+        or told.amounts
+        or told.by_exercise
+    ):
+        return
+    if len(loose) == 1 and not evidence.has("pain_said") and evidence.asked is None:
+        value = text.values[loose.pop()] or 0
+        if 1 <= value <= _MOST_SETS and value == int(value):
+            told.sets = int(value)
 
 
 def _add_in_order(evidence: Evidence, session: Sequence[SessionExercise]) -> None:

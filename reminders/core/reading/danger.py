@@ -42,7 +42,7 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             span
             for span in hits[label]
             if not _inside(span, idioms)
-            and not _taken_back(span, hits, scope)
+            and not _taken_back(span, flag, hits, scope)
             and _holds(span, flag, scope, danger, "happening" in hits)
         ]
         spans = _without_denied(spans, hits[label], scope)
@@ -97,10 +97,12 @@ def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) ->
     return True
 
 
-def _taken_back(span: Span, hits: Hits, scope: Scope) -> bool:
+def _taken_back(span: Span, flag: str, hits: Hits, scope: Scope) -> bool:
     """Tell whether the sentence takes the words back, or says that it was always so, or "none of that" comes after."""
     low, high = scope.sentence(*span)
     if any(low <= at < high for label in ("taken_back", "chronic") for at, _ in hits.get(label, ())):
+        return True
+    if flag != "crisis" and scope.is_answered_no(high):
         return True
     return any(at >= span[1] for at, _ in hits.get("denied_all", ()))
 

@@ -16,6 +16,10 @@ from reminders.core.reading.model import SessionExercise
 NO_DANGER = "none"
 _BARE = 2  # words
 _AGAINST_RULES = 0.6  # belief in a sign that the rules found denied, another's or an idiom
+_PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
+_TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
+_GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
+_VAGUE = ("unclear", "chat")
 _SHORT = 6  # words
 _LEADS = 3  # words
 _NO_WORD_FOR_IT = 0.9  # belief in a correction that no rule sees
@@ -43,7 +47,7 @@ class Decision:
 
 def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon: Lexicon) -> Decision:
     """Return what the reply is for and how much was done."""
-    rule = "pain" if evidence.asked != "amount" and _says_alone(evidence, "pain_none") else decide(evidence)
+    rule = "pain" if evidence.asked != "amount" and _is_free_alone(evidence) else decide(evidence)
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
@@ -52,9 +56,12 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     else:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
+        intent = rule if sureness < _GUESS and rule not in _VAGUE else intent
         is_doubtful = intent == "opt_out" and "opt_out" not in evidence.hits
         if is_doubtful and any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
+    if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
+        intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     if intent == "report" and _is_uneven_pair(evidence):
@@ -62,7 +69,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
-    elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence)):
+    elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session)):
         completed = amount
     elif intent == "report":
         verdict = judged["completed"]
@@ -74,17 +81,10 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         completed,
         sureness,
         amount_sureness,
-        evidence.has("correction_plain") or _corrects(evidence, judged),
+        _corrects(evidence, judged, intent),
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
-
-
-def _corrects(evidence: Evidence, judged: Verdicts) -> bool:
-    """Tell whether the judge sees a correction: in words for one, or with near certainty without any."""
-    if judged.likeliest("correction") != "True" or _is_bare(evidence):
-        return False
-    return evidence.has("correction") or judged["correction"].sureness >= _NO_WORD_FOR_IT
 
 
 def _leads_with_rating(evidence: Evidence) -> bool:
@@ -102,6 +102,23 @@ def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
     size, spans = len(evidence.signature), evidence.spans(label)
     return bool(spans) and any(end - start >= size - more for start, end in spans)
+
+
+def _corrects(evidence: Evidence, judged: Verdicts, intent: str) -> bool:
+    """Tell whether a reply puts an earlier one right: a wish or a stranger's word hardly does."""
+    if intent in _PUTS_NOTHING_RIGHT:
+        return False
+    if evidence.has("correction_plain"):
+        return True
+    if intent not in _TOLD or judged.likeliest("correction") != "True" or _is_bare(evidence):
+        return False
+    # In words for one the judge is believed; without any it must be nearly sure.
+    return evidence.has("correction") or judged["correction"].sureness >= _NO_WORD_FOR_IT
+
+
+def _is_free_alone(evidence: Evidence) -> bool:
+    """Tell whether a reply says "no pain" and nothing of a session."""
+    return _says_alone(evidence, "pain_none") and not evidence.done()
 
 
 def _is_plain_rating(evidence: Evidence) -> bool:
@@ -130,6 +147,14 @@ def _is_bare(evidence: Evidence) -> bool:
 def _is_plain_part(evidence: Evidence) -> bool:
     """Tell whether nothing but a plain "half", "some of them" tells how much was done."""
     return evidence.has("part_plain") and not (evidence.has("all") or evidence.told.amounts or evidence.numbers.counts)
+
+
+def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
+    """Tell whether a count tells it all: "3 of the 4", fewer sets than any exercise has."""
+    fewest = min((exercise.sets or 1 for exercise in session), default=0)
+    counts = evidence.numbers.counts
+    some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and not evidence.has("all")
+    return some or (evidence.told.sets is not None and evidence.told.sets < fewest)
 
 
 def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
@@ -182,10 +207,11 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return evidence.has(f"{rule}_key")
     if rule == "pain" and _is_plain_rating(evidence):
         return True
-    if rule == "report" and evidence.asked == "amount" and len(evidence.scope.text.words) <= _SHORT:
+    counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
+    if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:
         return True
     is_skip = rule == "skip" and evidence.asked is None and _says_alone(evidence, "skip_sure", 0)
-    if is_skip or _says_alone(evidence, "pain_none"):
+    if is_skip or _is_free_alone(evidence):
         return True
     if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:
         return True  # the bare rating that was asked for

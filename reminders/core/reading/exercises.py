@@ -9,8 +9,9 @@ from collections.abc import Sequence
 from reminders.core.reading import listing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.lines import SessionTold, Told, amount_of, completed_by, joined, merged
+from reminders.core.reading.lines import SessionTold, Told, joined, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
+from reminders.core.reading.owners import Owners
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.session import Mention
@@ -46,9 +47,12 @@ class Teller:
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
         self._chars = numbers.signature
+        asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
+        mentions = [one for one in mentions if not any(low <= one.start < high for low, high in asked)]
         doses = listing.in_order(numbers, mentions, session)
-        self._told = doses + [Told(mention, is_place=self._is_place(mention)) for mention in mentions]
+        self._told = doses + [Told(one, is_place=one.start in told_of or self._is_place(one)) for one in mentions]
         listing.close_doses(self._told, len(doses), self._chars, lexicon)
+        self._owners = Owners(self._told, text, self._chars, lexicon)
 
     def _is_place(self, mention: Mention) -> bool:
         """Tell whether a name stands behind "during", "on", "after" and the like."""
@@ -69,6 +73,7 @@ class Teller:
         free = self._give_amounts()
         listing.share_amounts(self._told, self._chars, self._lexicon)
         self._give_statuses()
+        self._give_holds()
         free = listing.spread_sets(self._told, self._give_lone(free), self._chars)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
@@ -93,7 +98,8 @@ class Teller:
                 distinct = {(two.sets, one.reps)}
             elif "self_fix" in self._hits or "correction" in self._hits:
                 distinct = {(one.sets, one.reps)}
-        if len(distinct) == 1:
+        spans = result.spans  # "two sets, but I left off the tandem"
+        if len(distinct) == 1 and (not spans or (len(spans) == 1 and real[0].start < spans[0][0])):
             result.sets, result.reps = next(iter(distinct))
         result.amounts = real
 
@@ -104,7 +110,7 @@ class Teller:
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
                 continue
-            owner = self._owner(amount)
+            owner = self._owners.of(amount)
             if owner is None:
                 free.append(amount)
             elif owner.amount is None:
@@ -112,6 +118,13 @@ class Teller:
             else:
                 owner.amount = joined(owner.amount, amount)
         return free
+
+    def _give_holds(self) -> None:
+        """A hold shorter than prescribed is part of its exercise: "tandem, 10 seconds was all I could do"."""
+        for at, length in self._numbers.seconds:
+            owner = self._owners.of(Amount(at, at + 1, None, None))
+            if owner is not None and length < (self._session[owner.mention.exercise].seconds or 0):
+                owner.status = "part"
 
     def _give_lone(self, free: list[Amount]) -> list[Amount]:
         """Give a lone amount to the one exercise that was done: "only the wall ones. 2 times 8"."""
@@ -130,33 +143,6 @@ class Teller:
             return []
         return free
 
-    def _owner(self, amount: Amount) -> Told | None:
-        """Return the exercise an amount belongs to: the one inside it, right behind it, or last before it."""
-        for told in self._told:
-            if amount.start <= told.mention.start < amount.end:
-                return told
-        following = next((told for told in self._told if told.mention.start >= amount.end), None)
-        if following is not None and listing.leads_to(self._chars, amount.end, following.mention.start, self._lexicon):
-            before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
-            if before is None or before.amount is not None or not self._is_close(before.mention.end, amount.start):
-                return following
-            if "," in self._text.words[before.mention.end : amount.start]:  # "all of A, one set of B"
-                return following
-        before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
-        if before is not None and self._is_close(before.mention.end, amount.start):
-            return before
-        return None
-
-    def _is_close(self, start: int, end: int) -> bool:
-        """Tell whether an amount still belongs to the name before it."""
-        between = self._chars[start:end]
-        if len(between) > 9 or any(char in _ENDS for char in between):
-            return False
-        commas = between.count(COMMA)
-        if commas > 1 or (commas and len(between) > 3):
-            return False
-        return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))
-
     def _give_statuses(self) -> None:
         """Give each word of done or not done to the names it stands with.
 
@@ -166,6 +152,7 @@ class Teller:
         marks = self._status_marks()
         if not self._told:
             return
+        self._marks = {at: status for at, status, _ in marks}
         comes_first = any(at < self._told[0].mention.start for at, _, way in marks if way != "after")
         waiting = []
         for at, status, way in marks:
@@ -245,13 +232,20 @@ class Teller:
         for told in self._told:
             if told.mention.start <= at:
                 continue
-            if not listing.governs(self._chars, end, told.mention.start, self._lexicon):
+            other = self._is_other(status, end, told.mention.start)
+            if other or not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
             if told.status is None:
                 told.status, found = status, True
                 told.is_place = told.is_place and status != "part"  # "the left side only on my lifts"
             end = told.mention.end
         return found
+
+    def _is_other(self, status: str, start: int, end: int) -> bool:
+        """Tell whether a word that says something else stands between: "none of A, all of B"."""
+        while start in self._marks:  # "no do the wall"
+            start += 1
+        return any(self._marks.get(at, status) != status for at in range(start, end))
 
     def _give_by_listing(self) -> None:
         """Names in a sentence that holds nothing but names are done: "A, B and D."."""
@@ -280,18 +274,8 @@ class Teller:
             if told.amount is not None and (told.amount.reps or 0) > _TOO_MANY:
                 continue
             told.is_listed = True
-            done = self._judge(told)
+            done = line_told(told, self._session[told.mention.exercise])
             old = result.get(told.mention.exercise)
             if old is None or (old.sets is None and old.reps is None):
                 result[told.mention.exercise] = done if old is None else merged(old, done)
         return list(result.values())
-
-    def _judge(self, told: Told) -> ExerciseDone:
-        """Return one exercise's line: its amount against the prescription, or the word said of it."""
-        exercise = self._session[told.mention.exercise]
-        if told.status == "not" and told.amount is None:
-            return ExerciseDone(exercise.name, None, None, "none")
-        sets, reps = amount_of(told.amount, exercise)
-        if told.status == "part":
-            return ExerciseDone(exercise.name, sets, reps, "part")
-        return ExerciseDone(exercise.name, sets, reps, completed_by(sets, reps, exercise, told.amount))

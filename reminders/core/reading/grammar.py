@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.number_rules import SHARED_RULES
+from reminders.core.reading.number_labels import SHARED_RULES
 from reminders.core.reading.patterns import RuleSet, less
 from reminders.core.reading.roles import NumberGrammar
 from reminders.core.words import VOCABULARIES

@@ -16,6 +16,7 @@ UNKNOWN = "\u4e00"
 _FIRST = 0x4E01
 _NOTHING: frozenset[str] = frozenset()
 _REPAIR_FROM = 5  # shorter words have too many neighbours
+_SWAP_FROM = 4
 _CACHE = 60_000  # words kept with what was found for them; a flood of nonsense starts the cache afresh
 # Concepts of tokens that are no words: numbers by their size and shape.
 NUMBER_SHAPES: dict[str, tuple[str, ...]] = {
@@ -209,13 +210,20 @@ class Lexicon:
             if by_sound is not None and abs(len(by_sound) - len(word)) <= 2:
                 return by_sound
         if len(word) < _REPAIR_FROM:
-            return None
+            return self._swapped(word)
         best: str | None = None
         for cut in _cuts(word):
             for known in self._neighbours.get(cut, ()):
                 if known[0] == word[0] and one_off(word, known) and (best is None or known < best):
                     best = known
         return best
+
+    def _swapped(self, word: str) -> str | None:
+        """Return the known word that a short one becomes when two neighbouring letters change places: "teh"."""
+        if len(word) < _SWAP_FROM:
+            return None
+        swaps = (word[:at] + word[at + 1] + word[at] + word[at + 2 :] for at in range(len(word) - 1))
+        return next((swap for swap in swaps if self._of_word.get(swap)), None)
 
     def _sound(self, word: str) -> str:
         """Return how the leading language would hear a word."""

@@ -39,6 +39,16 @@ def line_of(exercise: SessionExercise, amount: Amount) -> ExerciseDone:
     return ExerciseDone(exercise.name, sets, reps, completed_by(sets, reps, exercise, amount))
 
 
+def line_told(told: Told, exercise: SessionExercise) -> ExerciseDone:
+    """Return one exercise's line: its amount against the prescription, or the word said of it."""
+    if told.status == "not" and told.amount is None:
+        return ExerciseDone(exercise.name, None, None, "none")
+    sets, reps = amount_of(told.amount, exercise)
+    if told.status == "part":
+        return ExerciseDone(exercise.name, sets, reps, "part")
+    return ExerciseDone(exercise.name, sets, reps, completed_by(sets, reps, exercise, told.amount))
+
+
 def merged(old: ExerciseDone, new: ExerciseDone) -> ExerciseDone:
     """Return two lines about one exercise as one; an amount says more than a word."""
     if new.sets is None and new.reps is None:

@@ -43,7 +43,16 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
             continue
         if _is_one_side(mention, chars, lexicon) or (len(parts) > 1 and mention.start in parts):
             continue
-        company = _has_company(mention, chars, lexicon)
+        before = chars[mention.start - 1] if mention.start else STOP
+        if mention.start == 2 and lexicon.is_in("YESKEY", chars[0]) and lexicon.is_in("SMALL", before):
+            continue  # "Y5 hip"
+        if lexicon.is_in("POSTURE", chars[mention.start]) and lexicon.is_in(
+            "SMALL", chars[mention.start - 1 :][:1] or STOP
+        ):
+            continue  # "5 sitting, 3 standing"
+        is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
+        described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
+        company = not described and _has_company(mention, chars, lexicon)
         if not company and (strong or len(mentions) > 1):
             neighbours = [other for other in mentions if other is not mention]
             company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
@@ -64,10 +73,21 @@ def _is_rated_alone(mention: Mention, mentions: list[Mention], chars: str, lexic
     """
     if mention.end - mention.start > 1 or not lexicon.is_in("BODY", chars[mention.start]):
         return False
-    others = [other for other in mentions if other is not mention]
+    others = [
+        other
+        for other in mentions
+        if other is not mention and (_counted(other, chars, lexicon) or _is_beside(mention, other, chars, lexicon))
+    ]
     left = _unfilled(chars, mention.end, lexicon)
-    ends = left[mention.end + 1 : mention.end + 2] in ("", COMMA, STOP)
+    after = left[mention.end + 1 : mention.end + 2]
+    ends = after in ("", COMMA, STOP) or any(lexicon.is_in(one, after) for one in ("NOWISH", "ATMOVE", "IN_BODY"))
     return not others and ends and _rated(mention.end - 1, left, lexicon)
+
+
+def _counted(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a number stands at a name: then the numbers of the reply are amounts."""
+    around = chars[max(0, mention.start - 2) : mention.start] + chars[mention.end : mention.end + 2]
+    return any(lexicon.is_in("#", char) for char in around)
 
 
 def _unfilled(chars: str, start: int, lexicon: Lexicon) -> str:
@@ -130,23 +150,33 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     kept: list[Mention] = []
     for at in places:
-        if at + 2 in places and lexicon.is_in("THRU", chars[at + 1]):  # "A thru C"
+        if at + 2 in places and any(lexicon.is_in(one, chars[at + 1]) for one in ("THRU", "TO_SCALE")):  # "A thru C"
             low, high = letters[text.raw[at]], letters[text.raw[at + 2]]
-            return [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
+            kept += [Mention(at, at + 3, one, False) for one in range(low, high + 1)]
+            continue
+        if kept and kept[-1].end > at:
+            continue
         after = chars[at + 1] if at + 1 < len(chars) else STOP
         before = chars[at - 1] if at else STOP
         certain = text.raw[at] not in lexicon.letter_words or _is_led(chars, at, lexicon)
         telling = after in STOP + COMMA or any(
             lexicon.is_in(one, after) for one in ("STATUS", "LISTING", "#", "WASWORD")
         )
-        telling = telling or lexicon.is_in("STATUS_BEFORE", before)
-        if at and at == len(chars) - 1 and lexicon.is_in("STATUS_BEFORE", before):
+        telling = telling or lexicon.is_in("STATUS_BEFORE", before) or at + 1 in places  # "A B C yes"
+        opens = before in STOP + COMMA or lexicon.is_in("STATUS_BEFORE", before) or lexicon.is_in("JOIN", before)
+        if not certain and not opens and lexicon.is_in("#", after):
+            continue  # "about a 4"
+        is_last = at == len(chars) - 1 or lexicon.is_in("TODAY", after)
+        if at and is_last and lexicon.is_in("STATUS_BEFORE", before):
             return [*kept, Mention(at, at + 1, letters[text.raw[at]], False)]  # "all except A"
         listed = bool(sure) and _is_among(chars, at, places, lexicon)
         if listed or (certain and len(sure) > 1) or (telling and (certain or sure)):
             kept.append(Mention(at, at + 1, letters[text.raw[at]], False))
-    named = any(text.raw[one.start] not in lexicon.letter_words or _is_led(chars, one.start, lexicon) for one in kept)
-    return kept if named else []
+    is_sure = any(
+        one.end > one.start + 1 or text.raw[one.start] not in lexicon.letter_words or _is_led(chars, one.start, lexicon)
+        for one in kept
+    )
+    return kept if is_sure else []
 
 
 def _is_of(chars: str, at: int, lexicon: Lexicon) -> bool:

@@ -52,6 +52,8 @@ _LETTERS = {sign: _MARKS.sub("", unicodedata.normalize("NFKD", sign)).lower() fo
 _PLAIN = {sign: letter for sign, letter in _LETTERS.items() if letter.isascii()} | _LETTER_SIGNS | _SIGN_WORDS
 _SMILEY = re.compile(r"(?<!\w)(?:[:;=]['o^-]?[)dp\]*3](?!\w)|<3(?!\d)|\^_\^|xd+\b)")
 _FROWN = re.compile(r"(?<!\w)[:;=]['-]?[(\[/|](?!\w)")
+_ITEM_RANGE = re.compile(r"(?<![a-z-])([a-h]) ?- ?([a-h])(?![a-z-])")  # "A-C": items of the list
+_NUMBERS = re.compile(r"\bno\. ?(?=\d)")  # "no. 1 yes, no. 2 no"; one alone is an answer
 _TITLE = re.compile(r"\b(mrs?|ms|sra?|srta)\.(?=\s*[a-z])")  # their full stop ends no sentence
 _JOINS = (
     ("'ll ", " will "),
@@ -79,6 +81,10 @@ def fold(text: str) -> str:
         text = _FROWN.sub(" emojisad ", _SMILEY.sub(" emojismile ", text))
     if "." in text:
         text = _TITLE.sub(r"\1 ", text)
+        if text.count("no. ") > 1:
+            text = _NUMBERS.sub("number ", text)
+    if "-" in text:
+        text = _ITEM_RANGE.sub(r"\1 thru \2", text)
     text += " "
     if "'" in text or "/" in text:
         for spelling, plain in _JOINS:

@@ -8,6 +8,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pain_level", "^ SMALL YESKEY !# !YESKEY_NOT"),
     ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
     ("pain_level", "^ YES_OTHER SMALL $"),
+    ("pain_level", "^ YES JOIN SMALL $"),
+    ("pain_level", "^ NO_KEY SMALL !# !SET !REP !X !OF !EXERNOUN !YESKEY_NOT"),
     ("other", "DATE|CLOCK|PHONE|PRESSURE"),
     ("pain_one", "# IN_BODY ARTICLE? RATE OF_SCALE? FROM_SCALE? # RANGE|TO_SCALE|DASH TEN"),
     ("other", "INTIME # ,|.|$"),
@@ -16,6 +18,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "HOURPREP # _ PAINNOUN"),
     ("other", "# OUTOF OF? TEN EXERNOUN"),
     ("other", "FRAC10 EXERNOUN"),
+    ("count_of", "# OUTOF|OF OF? THE? # NOWISH"),
     ("all_count", "ALL|THE THE? # NOWISH"),
     ("pair", "DIDVERB FILL? # JOINAND|AGAIN AGAIN|ANOTHER? # >$|,|."),
     ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
@@ -52,6 +55,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "INSTEADOF OF? #"),
     ("other", "MEASURE_BEFORE OF|FILL* ,? # !SET !REP !X OVER? #?"),
     ("other", "# over # >$"),
+    ("other", "BIG over BIG"),
     ("other", "# RANGE # MEASURE_AFTER|AMPM"),
     ("other", "# MEASURE_AFTER"),
     ("other", "# HALF_LINK? MEASURE_AFTER"),
@@ -65,6 +69,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "YEAR"),
     ("pair", "@ ,? # SEC? JOINAND|, # SEC"),
     ("first_sets", "# SET? X|DE|OF # EACH? SEC"),
+    ("sets_reps", "FEW TEN YES_OTHER"),
     ("second", "# RANGE # EACH? SEC"),
     ("second", "# EACH? SEC"),
     ("minute", "# RANGE # TIMEUNIT"),
@@ -83,6 +88,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_reps", "DID # DE A? #"),
     ("not_amount", "NOTNUM # X # REP|SET?"),
     ("not_amount", "NOTNUM # SET"),
+    ("not_amount", "SENDER SAIDWORD ~ # SET"),
     ("not_amount", "SELFSAID # X # REP|SET?"),
     ("sets_only", "SELFSAID|NOTNUM WERE|FILL? # SET ~ ,? BUT|JOINAND|FILL* WERE|FILL ONLY? # SET? !X !OF !DE"),
     ("not_amount", "NOTNUM WERE|FILL # SET"),
@@ -125,7 +131,13 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_sets", "@ ,? FRAC"),
     ("paired", "# JOINAND|AGAIN|, JOINAND|AGAIN? ANOTHER? # MORE_REPS"),
     ("pain_level", "PAINISH FILL* FROM_SCALE # TO_SCALE #"),
+    ("of_ex", "# OUTOF|OF OF? THE? # IN_BODY? THE? @"),
+    ("of_ex", "@ FILL? FILL? # OUTOF|OF OF? THE? #"),
     ("count_of", "# OUTOF|OF OF? THE? #"),
+    ("same", "# ~~ ANOTHER #"),
+    ("same", "# ~~ THE OTHERS #"),
+    ("same", "# ~~ # MORE_REPS"),
+    ("number_ex", "@ ALL #"),
     ("all_count", "ALL|THE THE? # $"),
     ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE|ALL"),
     ("all_count", "# EXERNOUN"),
@@ -162,12 +174,16 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("number_ex", "@ FILL|DID? # !OF"),
     ("ex_number", "# OF? THE|FILL? @"),
     ("number_ex", "@ FILL|DID|,? #"),
-    ("times", "# THROUGH"),
+    ("number_ex", "@ ,? ~ ONLY DIDVERB? FILL? # !OF"),
+    ("number_ex", "@ ,? ~ STOPPED HOURPREP #"),
+    ("times", "# TIMES? THROUGH"),
     ("times", "# TIMES"),
     ("dash_amount", "# DASH #"),
     ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? # DASHWORD|OR|DASH #"),
     ("other", "DIDVERB SAYS_RATE|ARTICLE|ONLY|ISH SAYS_RATE|ARTICLE? #"),
     ("other", "DIDVERB #"),
+    ("rated", "RANGE_START ARTICLE # AND ARTICLE? #"),
+    ("rated", "SAYS_RATE FILL* RANGE_START # AND #"),
     ("rated", "BODY FILL* ,? FILL* # RANGE FILL* #"),
     ("rated", "BODY FILL* ,? FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),
@@ -177,117 +193,3 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("hour", "CLOCKPREP #"),
     ("other", "AGE_BEFORE #"),
 )
-
-# Rules of figures that speak of concepts alone; spans cover the figure they mark.
-SHARED_RULES: dict[str, str] = {
-    "num.rating": """
-        CALLIT ~ #
-        ARTICLE|SAYS_RATE FILL* # DASHWORD|OR FILL* #
-        SAYS_RATE FILL* #
-        ARTICLE #
-        # ISH
-        # AT? ITS? WORST
-        WORST ,? FILL* #
-        ITS A? FILL* # NOWISH
-        JUST_AT FILL* # $
-        NOWISH FILL* #
-        ^ # NOWISH
-        , # NOWISH
-        . # NOWISH
-        AND|BUT|ARTICLE|SAYS_RATE # NOWISH
-    """,
-    "num.rating_body": """
-        BODY FILL* ,? FILL* #
-        BODY _ #
-        # FILL+ BODY
-        # IN_BODY THE? BODYSIDE? BODY
-    """,
-    "num.after_done": """
-        DONE|ALL|YES ,? .? FILL* # DASH|DASHWORD|OR # $
-        . FILL* # DASH # $
-        , FILL* # DASH # $
-        ^ YES|DONE|ALLDONE ,? .? FILL* # $
-        ^ YES|DONE DONE|YES|ALL|EXER ,? .? FILL* # $
-        ^ YES ,? JOINAND? #
-        ^ YES ,? .? #
-        . YES FILL* # $
-        YES ~ EXERNOUN ,? # $
-        . FILL* # $
-        , FILL* # $
-        ^ FILL* # ,|.
-        . FILL* # ,|.
-        DONE|ALL ,? FILL* # $
-        DONE|ALL|YES ,? .? FILL* WITHWORD? FILL* # ,|.
-        , FILL* # .
-        YES FILL* # $
-    """,
-    "num.rating_also": """
-        # DASHWORD|OR FILL* #
-        # NOWISH
-        # IN_BODY THE? DAYPART|NOWISH
-        NOWISH FILL* #
-        BUT FILL* # NOWISH
-        BODY FILL* #
-        # FILL* BODY
-        , FILL* # ATMOVE !# !USED
-        AND FILL* # $
-        AND FILL* # NOWISH|IN_BODY
-    """,
-    "yes_report": """
-        ^ YES ,? .? #|FRAC10
-        ^ SMALL YESKEY !# !YESKEY_NOT
-        ^ YES_OTHER SMALL $
-    """,
-    "num.invited": """
-        ^ YES ,? .? FILL* PAINISH? FILL* #
-        ^ # YESKEY !# !YESKEY_NOT
-        ^ YES_OTHER # $
-    """,
-    "num.retracted": """
-        NOT FILL? FILL? #
-        NOT YESKEY #
-        # THAT? SENDER? SAIDWORD
-        # FILL? MISTAKE
-        INSTEADOF FILL? #
-        THATNUM #
-    """,
-    "num.said": """
-        SAIDWORD ~ #
-    """,
-    "num.never": """
-        NEVER FILL? FILL? #
-    """,
-    "num.alone": """
-        ^ FILL* # ,
-        . # , # _? $
-        , # $
-        . FILL* # $
-        . FILL* # .
-        ^ # .
-    """,
-    "num.past": """
-        BEFOREWORD FILL* # ,|.|BUT TODAY
-        # WHENWORD SENDER PASTVERB
-        # WASWORD FILL? WEEKDAY|YESTERDAYISH
-        BEFOREWORD ~ SURGERY ~ #
-        # BEFOREWORD ~ SURGERY
-        # ~~ IN_YEAR MONTH|YEAR
-        YESTERDAYISH FILL* _? FILL* #
-        LASTTIME !that _? _? FILL* #
-        USEDTO _? _? FILL* #
-        # YESTERDAYISH
-        # LASTTIME
-    """,
-    "num.before": """
-        BEFOREWORD ~ #
-        # ~ BEFOREWORD
-    """,
-    "num.after": """
-        AFTERWORD ~ #
-        # ~ AFTERWORD
-    """,
-    "num.times_through": """
-        USED TIMES? THROUGH
-        USED TIMES EACH|ALL
-    """,
-}

@@ -11,6 +11,8 @@ from reminders.core.reading.patterns import COMMA, STOP
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
+_TIMES = ("TIMEUNIT", "WEEKDAY", "DAYPART", "PASTSPAN", "TIMES")
+
 
 def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     """Return exercises named by their place: "the first one", "the last two", "#3", "1, 2 and 4"."""
@@ -32,7 +34,19 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
             places, end = [int(text.raw[at]) - 1], at + 1  # "did 1, 2 and 4, the 3 no"
         found += [Mention(at, end, place, False) for place in places]
         at = max(end, at + 1)
-    return found
+    return found + _left_over(text, found, count, lexicon)
+
+
+def _left_over(text: Text, found: list[Mention], count: int, lexicon: Lexicon) -> list[Mention]:
+    """Return the one number told beside several places: "did 1, 2 and 4. Not 3"."""
+    named = {at for one in found for at in range(one.start, one.end)}
+    places, chars = {one.exercise for one in found}, text.signature
+    rest = [at for at in range(1, len(chars)) if text.raw[at].isdigit() and at not in named]
+    if len(places) < 2 or len(rest) != 1:
+        return []
+    at, number = rest[0], text.values[rest[0]] or 0
+    is_told = lexicon.is_in("STATUS_BEFORE", chars[at - 1]) and chars[at + 1 : at + 2] in ("", STOP, COMMA)
+    return [Mention(at, at + 1, int(number) - 1, False)] if is_told and 1 <= number <= count else []
 
 
 def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
@@ -87,12 +101,15 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     chars, word = text.signature, text.words[at]
     place = lexicon.ordinals.get(word)
     following = chars[at + 1] if at + 1 < len(chars) else STOP
+    if place is not None and lexicon.is_in("HALFWORD", following):
+        return [], at  # "the first half"
     ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
     first = text.values[at]
-    if ordinal in (1, -1) and first is not None and 1 < first < count:  # "los dos últimos"
+    timed = any(lexicon.is_in(one, chars[at + 2 : at + 3] or STOP) for one in _TIMES)  # "it was 2 last week"
+    if ordinal in (1, -1) and first is not None and 1 < first < count and not timed:  # "los dos últimos"
         size = int(first)
         return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
-    if place is not None:
+    if place is not None and not (at and lexicon.is_in("EVERYWORD", chars[at - 1])):  # not "every last one"
         number = text.values[at + 1] if at + 1 < len(chars) else None
         if number is not None and 1 < number < count and not is_unit(chars, at + 2, lexicon):
             size = int(number)
@@ -113,10 +130,11 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
             return [count - 1 if place < 0 else place - 1], end
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
-        number = text.values[at + 1]
-        if number is not None and 1 <= number <= count and not is_unit(chars, at + 2, lexicon):
-            places, end = _listed_places(text, at + 1, count, lexicon, is_told=True)
-            return (places, end) if places else ([int(number) - 1], at + 2)
+        number_at = at + 1 + (chars[at + 1] == STOP and at + 2 < len(chars))  # "ex. 2"
+        number = text.values[number_at]
+        if number is not None and 1 <= number <= count and not is_unit(chars, number_at + 1, lexicon):
+            places, end = _listed_places(text, number_at, count, lexicon, is_told=True)
+            return (places, end) if places else ([int(number) - 1], number_at + 1)
     return _listed_places(text, at, count, lexicon)
 
 

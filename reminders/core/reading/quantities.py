@@ -32,6 +32,7 @@ class Numbers:
     retracted: list[int] = field(default_factory=list)  # places of figures taken back within the text
     off_scale: bool = False
     has_minutes: bool = False
+    seconds: list[tuple[int, float]] = field(default_factory=list)  # place and length of holds
     counts: list[tuple[int, int, int]] = field(default_factory=list)  # place, done, of (0: all of them named)
     items: list[tuple[int, int, int]] = field(default_factory=list)  # start, end, number in the list
     loose: list[int] = field(default_factory=list)  # places of numbers that nothing claimed

@@ -93,8 +93,11 @@ def _evidence(
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
     scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
     danger = find_danger(hits, scope)
+    if mentions and danger.spans:
+        signs = [span for spans in danger.spans.values() for span in spans]
+        mentions = [one for one in mentions if not any(one.start < high and low < one.end for low, high in signs)]
     told = SessionTold()
-    if mentions or numbers.amounts:
+    if mentions or numbers.amounts or numbers.seconds:
         told = Teller(text, sorted(mentions, key=_START), numbers, hits, session, lexicon).tell()
     evidence = Evidence(hits, scope, asked, danger, numbers, told, Pain(), marked)
     completion.add_groups(evidence, session)
@@ -184,7 +187,11 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
         evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
     tells_session = intent in _OF_A_SESSION
     is_severe = pain.value is not None and pain.value >= SEVERE_FROM
-    counts = tells_session or (bool(danger.grades) and (pain.is_stated or is_severe))
+    counts = (
+        tells_session
+        or (intent == "later" and pain.is_stated)
+        or (bool(danger.grades) and (pain.is_stated or is_severe))
+    )
     if is_severe and (counts or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)

@@ -4,18 +4,12 @@ Amounts, pain figures and counts come out here with their places; what they add 
 """
 
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.number_rules import NUMBER_RULES
 from reminders.core.reading.patterns import SECONDS, USED, Rule, rule_for
-from reminders.core.reading.quantities import Amount, Figure, Numbers
+from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.sieve import Sieve
-from reminders.core.reading.tokens import Text, worst_whole
-
-_MOST_SETS = 6  # "10 x 2" is two sets of ten: nobody is given more sets than this
-_FEWEST_REPS = 5
-_MOST_REPS = 30
-_WIDEST_RANGE = 3  # "3-4", "4-7": a wider one is no range of pain
-_BARE = 4  # words of an answer that says nothing else
+from reminders.core.reading.takers import TAKERS
+from reminders.core.reading.tokens import Text
 
 
 class NumberGrammar:
@@ -39,7 +33,8 @@ class NumberGrammar:
         numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second, numeric=self._numeric)
         if self._numeric.isdisjoint(signature):
             return numbers
-        for at in self._sieve.passing(signature):
+        # What numbers become on the way may be what a later rule wants.
+        for at in self._sieve.passing(signature + SECONDS + USED):
             role, rule = self._rules[at]
             spans = [match.span() for match in (rule.made or rule.regex()).finditer(numbers.signature)]
             for start, end in spans:
@@ -54,239 +49,10 @@ class NumberGrammar:
         if not places and role != "sets_only":
             return
         values = [text.values[at] or 0.0 for at in places]
-        taken = _TAKERS[role](numbers, start, end, places, values, exercises)
+        taken = TAKERS[role](numbers, start, end, places, values, exercises)
         if taken:
             mark = SECONDS if role == "second" else USED
             signs = list(chars)
             for at in places:
                 signs[at] = mark
             numbers.signature = "".join(signs)
-
-
-def _other(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return True
-
-
-def _minute(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    numbers.has_minutes = True
-    return True
-
-
-def _pain(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """Pain figures; one off the scale is remembered as such and never kept."""
-    for at, value in zip(places, values, strict=True):
-        if value > SCALE_TOP:
-            numbers.off_scale = True
-        else:
-            numbers.pains.append(Figure(at, worst_whole(value)))
-    return True
-
-
-def _pain_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "3 out of 10", "3 or 4 out of 10": the last number is the scale."""
-    return _pain(numbers, start, end, places[:-1], values[:-1], exercises)
-
-
-def _pain_one(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "6 on a scale of 1 to 10": the first number alone."""
-    return _pain(numbers, start, end, places[:1], values[:1], exercises)
-
-
-def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """Two sets of ten, either way round."""
-    if len(values) == 1:
-        return _amount(numbers, start, end, 1, values[0])  # "a set of 8"
-    sets, reps = values[0], values[1]
-    if sets > _MOST_SETS and reps <= _MOST_SETS:
-        sets, reps = reps, sets
-    return _amount(numbers, start, end, sets, reps)
-
-
-def _reps_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return _amount(numbers, start, end, values[1], values[0])
-
-
-def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "1 of 2 sets"."""
-    return _amount(numbers, start, end, values[0], None)
-
-
-def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return bool(values) and _amount(numbers, start, end, values[-1], None)  # "I wrote 2 sets, it was only 1"
-
-
-def _reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return _amount(numbers, start, end, None, values[0])
-
-
-def _amount(
-    numbers: Numbers, start: int, end: int, sets: float | None, reps: float | None, kind: str = "amount"
-) -> bool:
-    """Keep an amount; a broken number is none."""
-    if any(value is not None and (value != int(value) or value > 999) for value in (sets, reps)):
-        return False
-    numbers.amounts.append(
-        Amount(start, end, None if sets is None else int(sets), None if reps is None else int(reps), kind)
-    )
-    return True
-
-
-def _x_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Rows x3" is three sets, "rows x12" twelve repetitions."""
-    sets = values[0] if values[0] <= _MOST_SETS else None
-    return _amount(numbers, start, end, sets, None if sets else values[0])
-
-
-def _pair(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "10 and 10" is two sets of ten, "10 and 6" two uneven sets; small numbers are left alone."""
-    is_rating = numbers.asks_pain and values[0] != values[-1] and len(numbers.signature) <= _BARE
-    if min(values) < _FEWEST_REPS or is_rating:
-        return False
-    return _amount(numbers, start, end, 2, values[0] if values[0] == values[-1] else None, "pair")
-
-
-def _list(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "10, 10, 8" is three sets."""
-    if min(values) < _FEWEST_REPS:
-        return False
-    return _amount(numbers, start, end, len(values), values[0] if len(set(values)) == 1 else None, "pair")
-
-
-def _de_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Dos de diez" is two sets of ten; alone after the pain question it is two out of ten."""
-    sets, reps = values[0], values[1]
-    if numbers.asks_pain and reps == SCALE_TOP:
-        return _pain(numbers, start, end, places[:1], values[:1], exercises)
-    if sets > _MOST_SETS or not _FEWEST_REPS <= reps <= _MOST_REPS:
-        return False
-    return _amount(numbers, start, end, sets, reps)
-
-
-def _not_number(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "2 sets, not 3": a number denied beside another one counts for nothing."""
-    others = sum(char == USED for char in numbers.signature)
-    return bool(others) and not numbers.asks_pain
-
-
-def _not_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "2x10 (not 1x10)": an amount denied or taken back counts for nothing, when another number stands beside it."""
-    before, after = numbers.signature[:start], numbers.signature[end:]
-    return any(char in numbers.numeric for char in before + after)
-
-
-def _dash_amount(
-    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
-) -> bool:
-    """ "2-10" is two sets of ten, or a date: too wide for a range of pain."""
-    if numbers.asks_pain or values[1] - values[0] <= _WIDEST_RANGE:
-        return False
-    is_dose = values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS
-    return _amount(numbers, start, end, values[0], values[1]) if is_dose else True
-
-
-def _half_set(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "A set and a half" is part of the session and no whole number of sets."""
-    return True
-
-
-def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Knee at 4", "call it a 4": pain when it fits the scale."""
-    return max(values) <= SCALE_TOP and _pain(numbers, start, end, places, values, exercises)
-
-
-def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "From 4" is an hour, unless a rating was asked for."""
-    return not numbers.asks_pain
-
-
-def _sure_hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "At 4" is an hour, unless a rating was asked for and no other number could be it."""
-    others = any(char in numbers.numeric for at, char in enumerate(numbers.signature) if at not in places)
-    return not numbers.asks_pain or others or bool(numbers.pains)
-
-
-def _ex_two(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Hinge 2 10" is two sets of ten, "chair: 10, 10" two sets."""
-    if values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS:
-        return _amount(numbers, start, end, values[0], values[1])
-    return _pair(numbers, start, end, places, values, exercises)
-
-
-def _frac_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "1/2 heel" is one of two sets, "12/12" two sets of twelve."""
-    second = [numbers.second[at] or 0.0 for at in places]
-    if values[0] >= _FEWEST_REPS:
-        return _pair(numbers, start, end, places, [values[0], second[0]], exercises)
-    return second[0] <= _MOST_SETS and _amount(numbers, start, end, values[0], None)
-
-
-def _frac_all(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Chair 10/10" is two sets of ten, "chair 3/10" its pain."""
-    return values[0] == SCALE_TOP and _pair(numbers, start, end, places, [SCALE_TOP, SCALE_TOP], exercises)
-
-
-def _count_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "3 of the 4" counts exercises when the session has four."""
-    if len(values) < 2 or values[1] != exercises or values[0] > values[1]:
-        return False
-    numbers.counts.append((start, int(values[0]), exercises))
-    return True
-
-
-def _all_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "All four", "the four exercises", "3 exercises"."""
-    if not 1 <= values[0] <= exercises:
-        return False
-    numbers.counts.append((start, int(values[0]), exercises))
-    return True
-
-
-def _beside_exercise(
-    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
-) -> bool:
-    """A number beside an exercise: sets or repetitions, told apart by the prescription in `lines.py`."""
-    if numbers.asks_pain:
-        return False
-    return _amount(numbers, start, end, None, values[0], "beside")
-
-
-def _times(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    return _amount(numbers, start, end, values[0], None, "times")
-
-
-_TAKERS = {
-    "other": _other,
-    "second": _other,
-    "minute": _minute,
-    "frac_pain": _pain,
-    "pain_of": _pain_of,
-    "pain_one": _pain_one,
-    "pain_first": _pain_of,
-    "pain_level": _pain,
-    "sets_reps": _sets_reps,
-    "reps_sets": _reps_sets,
-    "first_sets": _first_sets,
-    "sets_only": _sets_only,
-    "de_amount": _de_amount,
-    "ex_two": _ex_two,
-    "frac_sets": _frac_sets,
-    "not_number": _not_number,
-    "not_amount": _not_amount,
-    "half_set": _half_set,
-    "frac_all": _frac_all,
-    "x_count": _x_count,
-    "dash_amount": _dash_amount,
-    "rated": _rated,
-    "hour": _hour,
-    "sure_hour": _sure_hour,
-    "sets": _sets_only,
-    "reps": _reps,
-    "pair": _pair,
-    "paired": _pair,
-    "list": _list,
-    "count_of": _count_of,
-    "all_count": _all_count,
-    "ex_number": _beside_exercise,
-    "number_ex": _beside_exercise,
-    "times": _times,
-}

@@ -229,6 +229,14 @@ class Scope:
             return not self._has("HAPPENED", low, end)
         return False
 
+    def is_answered_no(self, end: int) -> bool:
+        """Tell whether a sentence that ends here is a question with a bare no behind it: "dizzy? no. falls? none."."""
+        chars, lexicon = self.text.signature, self.lexicon
+        answer = chars[end + 1 : end + 2]
+        if chars[end : end + 1] != QUESTION or chars[end + 2 : end + 3] not in ("", *_ENDS):
+            return False
+        return any(lexicon.is_in(concept, answer) for concept in ("ANSWER_NO", "NONE", "NEVER"))
+
     def is_past(self, start: int, end: int) -> bool:
         """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""
         low, high = self._segment(start, end)

@@ -14,7 +14,8 @@ from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 
 _TOKEN = re.compile(
-    r"(?P<words>[a-z]+(?: [a-z]+)*)"
+    r"(?P<odd>\b(?:a1c|b12)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"
+    r"|(?P<words>[a-z]+(?: [a-z]+(?![a-z0-9]))*)"
     r"|(?P<phone>\+?\d?[ -]?\(?\d{3}\)?[ .-]\d{3}[ .-]\d{4}|\+?\d{7,})"
     r"|(?P<date>\d{4}-\d{2}-\d{2}|\d{1,2}/\d{1,2}/\d{2,4})"
     r"|(?P<clock>\d{1,2}:\d{2}|\d{1,2}\.\d{2}(?=\s?[ap]m))"
@@ -56,6 +57,8 @@ def cut(text: str, lexicon: Lexicon, is_own: Callable[[str], bool] = lambda _: F
             for piece in match[0].split(" "):
                 found = kept.get(piece)
                 tokens += lexicon.tokens_of(piece) if found is None else found
+        elif match.lastgroup == "odd":
+            tokens += lexicon.tokens_of(match[0])
         else:
             tokens += kept.get(match[0]) or _tokens_of(match.lastgroup or "", match[0], lexicon)
     smiles = SMILE in folded and any(SMILE in match[0].split(" ") for match in _TOKEN.finditer(folded))
@@ -127,8 +130,8 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
     at = 0
     is_in = lexicon.is_in
     has_unit = not lexicon.chars("UNIT").isdisjoint(chars)
-    near = lexicon.near_numbers if has_unit else {}
-    if not has_unit and text.values.count(None) == len(chars):
+    near = lexicon.near_numbers if has_unit or not lexicon.chars("OUTOF").isdisjoint(chars) else {}
+    if not near and text.values.count(None) == len(chars):
         return
     while at < len(chars):
         if text.values[at] is None and text.words[at] not in near:
@@ -137,6 +140,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
         word = text.words[at]
         following = next((k for k in range(at + 1, min(at + 4, len(chars))) if not is_in("LINK", chars[k])), None)
         before_unit = following is not None and is_in("UNIT", chars[following])
+        before_unit = before_unit or _is_rated(text, chars, at, lexicon)
         value = text.values[at]
         if value is None:
             value = near.get(word) if before_unit else None
@@ -150,6 +154,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
             continue
         if not text.raw[at][0].isdigit():
             value = _with_next_word(text, chars, at, value, lexicon)
+            value = _with_tenths(text, chars, at, value, lexicon)
         value = _with_half(text, chars, at, value, lexicon)
         text.values[at] = value
         if text.second[at] is None:
@@ -157,9 +162,16 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
         at += 1
 
 
+def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "out of ten" follows: "pain to out of 10"."""
+    if at + 3 >= len(chars) or not lexicon.is_in("OUTOF", chars[at + 1]):
+        return False
+    return lexicon.is_in("OF", chars[at + 2]) and text.values[at + 3] == 10
+
+
 def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:
     """Tell whether "one" counts something here; "the wall one" and "one foot" do not."""
-    if before_unit:
+    if before_unit or (at + 2 < len(chars) and chars[at + 1] == UNKNOWN and lexicon.is_in("SET", chars[at + 2])):
         return True
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False
@@ -186,12 +198,22 @@ def _with_next_word(text: Text, chars: list[str], at: int, value: float, lexicon
     return value + units
 
 
+def _with_tenths(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:
+    """Take in the tenths of "three point five"."""
+    tenths = text.values[at + 2] if at + 2 < len(chars) and lexicon.is_in("HALF_LINK", chars[at + 1]) else None
+    if tenths is None or not 0 <= tenths <= 9:
+        return value
+    _drop(text, chars, at + 1, at + 3)
+    return value + tenths / 10
+
+
 def _with_half(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:
     """Take in "and a half"."""
     end = at + 1
     while end < len(chars) and end < at + 3 and lexicon.is_in("LINK_HALF", chars[end]):
         end += 1
-    if at + 1 < end < len(chars) and lexicon.is_in("HALFWORD", chars[end]):
+    begins = end + 1 < len(chars) and lexicon.is_in("THE", chars[end + 1])  # "the first two and half the third"
+    if at + 1 < end < len(chars) and lexicon.is_in("HALFWORD", chars[end]) and not begins:
         _drop(text, chars, at + 1, end + 1)
         return value + 0.5
     return value
@@ -209,7 +231,10 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
     end = _before_signature(text, lexicon)
     pauses = STOP + COMMA + QUESTION
+    whole, points = lexicon.chars("ALL"), lexicon.chars("THATS")
     while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
+        if chars[end - 1] in whole and chars[end - 2 : end - 1] in points:
+            break  # "thanks all" is polite, "that's all" is not
         if end > 1 and lexicon.is_in("LETTERWORD", chars[end - 1]) and _leads_letter(chars[end - 2], lexicon):
             break
         end -= 1

@@ -40,7 +40,7 @@ CONCEPTS = {
     "BROKE": "broke fractured broken busted fracture",
     "BRUISE": "bruised bruise bruises bruising stitches gash gashed bleeding bled concussion",
     "DISLOC": "dislocated dislocate dislocation dislocated socket subluxed sublux subluxation",
-    "CRACK": "crack cracked cracking pop popped popping snap snapped snapping crunch crunched crunching crackle tear tearing give gave",
+    "CRACK": "crack cracked cracking pop popped popping snap snapped snapping crunch crunched crunching crackle tear tearing",
     "SUDDEN": "sudden suddenly sharp stabbing stab knife knifelike shooting lightning jolt instantly abrupt sharply nowhere bolt electric shock",
     "FLOOR": "floor ground deck pavement sidewalk concrete tile tiles carpet rug grass stairs steps tub bathtub porch curb driveway dirt linoleum ice shower step",
     "SEVERE": "unbearable excruciating agony agonizing intolerable unbearably insufferable horrendous torture tortuous agonising unberable excrutiating",

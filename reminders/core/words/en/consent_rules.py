@@ -1,10 +1,19 @@
-"""English rules for the wish to hear no more or again, for help with the service, and for the wrong number.
+"""English rules for the wish to hear no more, or to hear again.
 
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
 RULES = {
     "opt_out": """
+        ^ i? want|wanna out $
+        ^ i? want|wanna out of this|here|it $
+        put a stop to
+        like|want to cancel $
+        these|those|your|the TEXTNOUN are|is unwanted|unwelcome
+        knock|cut it|that|them off|out ~ with ~ TEXT|TEXTNOUN
+        knock|cut off|out ~ TEXT|TEXTNOUN
+        enough already|now ~ TEXT|TEXTNOUN
+        already enough ~ TEXT|TEXTNOUN
         rather|prefer not ~ get|receive|have|be ~ TEXT|these|them|this|texted|any
         make|get these|them|TEXTNOUN ~ stop|end
         no|not|never|dont ~ further|more|any|another|anymore|again ~ TEXTNOUN ~ from you|yall|u|please|$ !today
@@ -106,6 +115,10 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        so you|youd|ya|yall would? leave me be|alone
+        next|bus|truck|rest|pit|last|first stop
+        minutes|hours|seconds|hour|minute|forever|long to stop
+        never|didnt|havent|dint get|got|receive|received|gotten
         PAIN|HURT|SEVERE|awful|terrible ~~ make it|this|them stop
         ^ no more today|now|tonight
         dont|never|do|not stop|quit|cancel ~ sending|TEXT|texting|these|them ~ these|them|me|us|it?
@@ -154,6 +167,7 @@ RULES = {
         unsubscribe|optout|stopall
     """,
     "opt_in": """
+        want|let|put|take|get me? back in|on
         get|turn|have|want ~ TEXT ~ back|again ~ on|please|$
         get|turn|have ~ TEXT back on
         rejoin|reenroll
@@ -191,86 +205,5 @@ RULES = {
         ^ STARTKEY $
         ^ STARTKEY please|now|again|texts|messages $
         unstop|subscribe|optin|resubscribe
-    """,
-    "help": """
-        dont|not understand|know what ~ means|is|mean
-        what ~ y3|y|n means|mean|is
-        does|will|do this|it|these|i ~ cost|charge|pay|charged
-        how much ~ cost|costs|text
-        ^ HELPKEY $
-        ^ HELPKEY HELPKEY* please|me|$
-        ^ help menu|commands|options|info|!me $
-        who is|are|r|this ~ this|that|it|you|texting|sending|these
-        ^ who|whos is|are|r|dis|dat this|that|you|dis|it
-        whos this|that
-        who ~ texting|sending
-        who am i ~ texting|talking
-        what is|are this|these|that number|text|texts|messages|about|for|service|thing|line
-        what|whats is|are|this|these number|service|texts|messages|line
-        what is this
-        whats this
-        how does|do|this|it ~ work
-        how do|can i ~ use|answer|reply|respond|work|text|stop|change|send
-        how ~ use ~ this|it|thing|system|service|line
-        what ~ do i ~ text|reply|answer|type|say|put|send|write
-        what ~ supposed to ~ text|reply|answer|type|say|put|write|send
-        is this ~ person|robot|computer|bot|machine|real|human|automated|clinic|scam|legit|spam
-        are you ~ person|robot|computer|bot|machine|real|human|automated|legit|scam
-        am i ~ talking|texting ~ person|robot|computer|bot|machine|human
-        real person|human
-        what|which ~ words|commands|codes ~ text|use|send
-        do i ~ text back|reply|answer|respond
-        dont|not|cant ~ understand|know|figure|get ~ how ~ work|works|use|answer|reply|text|system
-        how ~ get ~ help
-        where|where's ~ these|this ~ coming|from|texts
-        who sent
-        what company|clinic|office|place
-        need help ~ text|this|using|with
-        how ~ works
-        instructions ~ text|reply|service
-    """,
-    "help_key": """
-        ^ HELPKEY $
-        ^ HELPKEY HELPKEY* please|me|$
-    """,
-    "wrong_number": """
-        ^ not _ phone|number
-        you|youve|you've|u reached|called|texted|got a|the? WRONG
-        this aint|isnt|not him|her|them|he|she ,|.|$
-        theres|there is? no|nobody ~ named|called|by
-        WRONG NUMBERWORD
-        WRONG ~ NUMBERWORD
-        you|u|ya|yall got|have|want|reached ~ WRONG
-        no NUMBERWORD|one|body ~ here|by ~ name
-        nobody|no one ~ by|here|named|called ~ name|that|here
-        dont|do not|never ~ know ~ _ _? $
-        i dont|do not know any|anyone|anybody|a|no|who|you !if !why !how !about
-        dont know ~ anyone|anybody|person
-        not my ~ therapy|number|exercises|message
-        im|i am|this is|isnt|aint|isn not _ $
-        im not _ $
-        this isnt _ $
-        this is not _ ,? $
-        isnt|not ~ phone|number anymore
-        you ~ mistaken|wrong|confused
-        isnt|is not ~ her|his|their ~ phone|number|anymore
-        wrong house|person|number|lady|guy|people
-        mixed up ~ number|person
-        think ~ you ~ wrong
-        i|we dont|do not|never|didnt ~ sign|signed ~ up|for
-        never signed
-        i|we never ~ therapy|clinic|patient|physical
-        not|dont ~ patient|therapist|therapy|physio|pt
-        who is _ $
-        new|got|this ~ number|phone ~ last|new|belonged|used|previous
-        moved|changed|had ~ number|phone ~ ago|years|person
-        doesnt|dont|does not live|work ~ here|anymore|there
-        this is a _? _? $
-        meant for ~ someone|somebody|else|another|other
-        someone else
-        not for me $
-        had this number
-        i am a
-        who dis
     """,
 }

@@ -5,10 +5,14 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        BACKBONE ~ gave|give|gives|giving !me !us !him !her
+        gave|give|gives|giving in|inside|at|down ~ BACKBONE
+        felt|feel|heard ~ give|gave|giving ~ BACKBONE
         BACKBONE ~ CRACK
         BACKBONE ~~ crack|cracked|pop|popped|snap|snapped|crunch|crunched
         CRACK ~ BACKBONE
-        CRACK ~~ BACKBONE
+        crack|cracked|cracking|pop|popped|popping|snap|snapped|snapping|crunch|crunched|crunching|crackle|tear|tearing ~~ BACKBONE
+        a|the|loud|big|awful crack|snap|pop|crunch when i ~~ ~~ BACKBONE
         felt|heard|feel|hear|felt|made ~ crack|pop|snap|crunch|cracking|popping|snapping|give|tear|crackle ~~ PAIN|BACKBONE|hurts|hurt|bad|move|straighten|rib|ribs|stand|walk|sharp|agony|killing
         felt|heard|feel|hear ~ crack|pop|snap|crunch !no
         JOINT ~ went|go|goes|made|gave ~ pop|crack|snap|crunch
@@ -86,7 +90,8 @@ RULES = {
         floaty|floating ~ head|stand|stood
         woke|wake|waking|came ~ on|to|up ~ floor|tile|ground|carpet|rug|bathroom
         found myself|me|him|her ~ on the ~ floor|tile|ground
-        everything|world|room|lights|house|walls|floor ~ went|tilted|tipped|moving|moved|rocking|rocked|sideways|dark|black|fuzzy|white|gray|grey|spun|tilting|turned|faded|dimmed|wavy
+        world|room|lights|house|walls|floor went
+        everything|world|room|lights|house|walls|floor ~ round|far|dim|blurry|tilted|tipped|moving|moved|rocking|rocked|sideways|dark|black|fuzzy|white|gray|grey|spun|tilting|turned|faded|dimmed|wavy
         dont|cant|couldnt remember ~ falling|fell|how i|hitting
         unsteady|wobbly|tipsy|drunk ~ head|feet|standing|stand|legs|walking|all|when
         on a boat
@@ -98,8 +103,14 @@ RULES = {
         zoned|checked|lights out
         swooning|swoony|queasy ~ head|stand
         sick ~ dizzy
+        so as not to faint|pass|black|keel
+        trying not to faint|pass|black|keel
     """,
     "idiom.faint_or_dizzy": """
+        dizzy meds|pills|pill|medicine|medication
+        PERSON|CLIENTLIKE passed and|away|last|on|this|,|.
+        dizzy with _? plans|planning|preparations|errands|company
+        knocked out with|from|by jet
         knocked|knock em|them|it|these|those|all|mine|both|my ~ out
         knocked|knock out ALL|#|my|the|em|mine|both
         knocked me out of bed

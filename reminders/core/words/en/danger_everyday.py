@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "taken_back": """
+        CLIENTLIKE|PERSON had|took|fell|got|is|was ~~ not me ,|.|$
         take|taking back ~ dizzy
     """,
     "slip": """
@@ -46,7 +47,8 @@ RULES = {
         cant|couldnt ~ feel ~ floor|ground|toilet|seat|myself
         shooting|electric|shocks ~ both ~ legs|arms
         half of my|his|her ~ body|face
-        lost ~ sight|vision|words|speech|balance ~ suddenly|sudden|eye|one
+        lost ~ sight|vision|words|speech ~ suddenly|sudden|eye|one
+        lost ~ balance ~ suddenly|sudden
         cant|couldnt ~ think|come|get ~ word|words|name|names ~ for|out|right
         wet ~ without ~ knowing|feeling|noticing
         numb from ~ waist|knee|knees|hip|neck down
@@ -56,6 +58,7 @@ RULES = {
         gone|went|all|suddenly confused ~~ arm|face|speech|name|words
     """,
     "danger.fall_or_injury": """
+        FELL back ,|.|$|and|hard|against|onto|over|when|hitting
         came|come a cropper
         FELL for no|the _
         FELL behind|between|under the|my|a couch|sofa|bed|door|shed|chair|house|counter|garage|barn|toilet
@@ -169,6 +172,7 @@ RULES = {
         not ~ want|wanna ~ to ~ live|be alive
     """,
     "idiom.chest_or_breathing": """
+        price|prices ~ gave|give|gives me chest pain|pains lol|haha
         puffing|puffed|winded|breathless|panting a|little ~~ settled|normal|fine|ok
         out of breath ~ dog|cat|puppy|laughing|dancing
         out of breath from laughing|laughin|singing
@@ -182,6 +186,7 @@ RULES = {
         heart attack on there|tv|television|screen
     """,
     "idiom.nerve_or_bladder": """
+        gave|give|giving|gives the|my|those|them? side|sideways? leg lift|lifts|raise|raises|ones|exercise|exercises
         give|gave me|him|her a stroke from|when|if|over|watching
         weak in the knees for|over
         LEG ~~ good kind|way|tired|workout|burn

@@ -9,7 +9,7 @@ RULES = {
         fell|fallen|fall|falling down|off|on|over|from|in|out|backward|backwards|forward|hard|again|flat|getting|going|trying|walking|carrying|twice|outside|yesterday|today|last|this|and|while|to|onto|into|at|against|between|by|coming|stepping|through|under|over|trip|tripped|because
         TOOK ~ FALLNOUN !weather !colors !leaves !festival
         took|taken|had|take ~ spill|tumble|fall|header|nosedive|digger
-        went|go|gone|going down !to !the? !stairs? !hill !from !and?
+        went|go|gone|going down !to !the? !stairs? !hill !steps !from !and?
         went down ~ hard|like|on|floor|ground|kitchen|hall|bathroom|yard|garden|tub|shower|in|at|steps|stairs
         down i went
         went ~ flying|sprawling|tumbling|splat|over|head
@@ -75,7 +75,7 @@ RULES = {
         clobbered|whacked|beaned|smacked|struck|hit|kicked|knocked|bumped|nailed|thumped|walloped by|with
         kicked|kick|butted|bucked|threw ~ me
         nose ~ bled|bleeding|bloody
-        gash|gashed|goose
+        gash|gashed
         # stitches|stitch
         got|needed|took|need ~ stitches !out
         came|fell|dropped|crashed ~ down ~ on ~ my|me
@@ -112,6 +112,15 @@ RULES = {
         swole|swollen|swelled ~ up ~~ stepped|hit|fell|twisted|dropped
     """,
     "idiom.fall_or_injury": """
+        time|clock|clocks fell|fall|falls back
+        landed on my|his|her feet
+        bottom fell out
+        never|didnt did? go down !so !that !like
+        N0|typo|digit slipped
+        something|sumthin|somethin cracked|popped|snapped in|inside
+        hurt myself on purpose
+        spill .? of coffee|tea|milk|water
+        chiro|chiropractor cracked|cracks|crack|popped|pops|adjusted my|his|her? BACKBONE|neck
         fell|fall|falls|fallen|falling asleep|apart|short|ill|sick|silent|victim
         fell|fall|falls|fallen|falling behind on|with|in|schedule|again
         fall|falling|fell back asleep
@@ -132,7 +141,7 @@ RULES = {
         dropped ~ ball
         kicked me out|up|off
         kicked ~ butt|ass|habit
-        band|bands|strap|chair|mat|rug|towel|bag|sock|slipper|shoe slipped|slid|slides|snapped !out
+        band|bands|strap|chair|mat|rug|towel|bag|sock|slipper|shoe slipped|slid|slides !out
         keep|keeps|keeping|stop|stops|prevent|save|kept ~ from ~ falling|fall|falls
         fall is|was|here|comes ~ favorite|season|pretty|here|lovely|beautiful
         FELL|DISLOC|BROKE|HIT|TWIST ~~ as a kid|child|boy|girl|teenager|youngster|teen
@@ -146,7 +155,8 @@ RULES = {
         stepped ~ up
     """,
     "near_fall": """
-        ALMOST|close|nearly|about ~ FELL|fall|tripped|slipped|went|fallen|falling|stumbled|toppled|lost|landed|slid|down|twisted|rolled
+        ALMOST|close|nearly|about ~ FELL|fall|tripped|slipped|went|fallen|falling|stumbled|toppled|lost|landed|slid|down|twisted|rolled|tipped
+        ALMOST came|come a cropper
         ALMOST ~ took|had ~ FALLNOUN
         ALMOST ~ ate|ended|landed|wound|broke
         could|couldve|would|wouldve ~ FELL|fallen|tripped

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.nerve_or_bladder": """
+        no pee|peeing|urine ,|.|$|since|for|yet|today|all|in
+        no pee|urine|peeing ~ since|days|hours|all|yet|for
         NUMB ~ LIMB|FACE|SADDLE|BODY|tongue
         LIMB|FACE|SADDLE|BODY|tongue ~ NUMB
         LIMB|FACE|SADDLE ~~ NUMBONLY
@@ -34,7 +36,7 @@ RULES = {
         BLADDER ~ control|accident|accidents|leaking|leaked|leak
         BLADDER ~ without ~ knowing|feeling
         wet|wetting|peed|pee|peeing|pooped|soiled|messed|dirtied|crapped|shit|piddled ~ myself|himself|herself|pants|bed|self|drawers|sheets|undies|underwear|chair|trousers
-        CANT|cant|couldnt|havent|unable|trouble|hard ~ pee|urinate|poop|go|peed|empty !to !for !out !on !home !there !down !up
+        CANT|cant|couldnt|havent|unable|trouble|hard ~ pee|urinate|poop|go|peed|empty !to !for !out !on !home !there !down !up !above !over !past !beyond !higher !away
         havent|couldnt|cant ~ peed|pee|urinated|urine
         cant|couldnt go ~ bathroom|toilet|pee
         leaking|leaked|dribbling ~ urine|pee|poop|stool|bladder
@@ -120,6 +122,15 @@ RULES = {
         stroke ~ symptoms|signs|like
     """,
     "idiom.nerve_or_bladder": """
+        feel|feeling|felt sorry
+        is|are|was|were not numb|tingly|tingling !only !just
+        nothing numb|tingly
+        NUMBONLY for? # years|yrs from
+        went|gone|goes|going|go from a? # to
+        on my|his|her pins !and
+        numb from the tv|television|cold
+        give|gave|gives giving? me a stroke lol|haha
+        price|prices|bill ~ give|gave|gives me a stroke
         pins and needles bowling|league|club
         went on vacation|strike
         dead from|tired

@@ -51,6 +51,8 @@ RULES = {
         pain ~ throwing|threw up
     """,
     "idiom.severe_pain": """
+        killing me less
+        killing me softly
         killing me lol|haha
         boobs|feet|dogs ~ killing me
         never a TEN|#
@@ -58,6 +60,8 @@ RULES = {
         at severe pain
     """,
     "danger.crisis": """
+        dont|not|no|never want|wanna ~ of this life|living|world
+        want|wanna out of this|my life|world|misery
         want|wanna|wish|wanted|rather|like|ready|going|gonna|thinking|thought|think|hoping ~ DIE|dead|dying
         wish|wished|wishing ~ was|were|wasnt ~ dead|here|born|alive|around
         wish|hope|hoping|pray|praying ~ wouldnt|dont|didnt|would|not|god|lord ~ wake|take
@@ -165,6 +169,8 @@ RULES = {
         cant do ~ life|living ~ anymore
         cant do ~ this life
         dead inside ~ end|done
+        i mean living|life|dying
+        not the exercise|exercises ,|. life|living|being
         everyone ~ better without
         only way out
         checking|check out ~ life|good|permanently

@@ -9,6 +9,8 @@ RULES = {
         done fell|fall|hurt|lost|broke
     """,
     "done": """
+        i sure|certainly|absolutely|surely|definitely did
+        in the bag
         DONE
         DID EXER|EM|ALL|MY
         DID !not ~ EXER
@@ -58,6 +60,8 @@ RULES = {
         ALL
         the lot
         the whole
+        every|ever last one
+        half ~~ other|second half
         and then some
         kit and caboodle
         start to finish
@@ -70,7 +74,8 @@ RULES = {
         ALL # TIMES|SET|REP|X
         thats|that ~ lot|all
         thats all folks
-        ALL but|except|minus|cept|besides|save|without
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL except|minus|cept|besides|save|without
         ALL ~ but @
         not ALL
         not quite ALL
@@ -116,6 +121,7 @@ RULES = {
         everything hurts|aches|else|is|was
         everything else
         ALL the rest|others|other
+        not ~ whole|full|entire|hole
         in ALL
         ALL else
         full time
@@ -146,7 +152,8 @@ RULES = {
         ONLY ~ @
         ONLY @
         ONLY did|managed|got|made|finished ~ #
-        ALL but|except|minus|cept|besides|save
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL except|minus|cept|besides|save
         couldnt|didnt|couldn|cant|cudnt finish|complete
         didnt|couldnt make it through
         had to stop|quit
@@ -209,6 +216,18 @@ RULES = {
         leaving out
         got # in
         wasnt|isnt able ~ finish|complete|ALL
+        not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
+    """,
+    "part_not": """
+        halfway through the|my|a !list !set !exercises !routine !program !workout !first !second !session
+        half ~~ other|second half
+        half|quarter|third|couple past|hour|hours|mile|block|minute
+        half hour|hours|asleep|dozen|dead|expected|century
+        a little|bit sore|stiff|tired|achy|tender|better|worse|harder|easier|pain|hurt|winded|wobbly
+        one of ~ days|kids|grandkids|cats|dogs|nights|ladies|girls|guys
+        every one of
+        ran out of milk|gas|coffee|bread|eggs|clean|paper
+        called it a day|night
     """,
     "part_plain": """
         did|done|do|got|managed|finished|completed HALFWORD
@@ -221,15 +240,18 @@ RULES = {
     "part_sure": """
         thats ~ my|your|the lot
         half
-        ALL but|except|minus|cept|besides|save
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL except|minus|cept|besides|save
         ONLY # SET
         ONLY @
         most of
         not ALL
         SKIPS ~ @
         had to stop
+        not ~ whole|full|entire|hole thing|lot|session|routine|list|program|way
     """,
     "yes_report": """
+        ^ emojiyes emojiyes+ $
         ^ YES $
         ^ YES YES* ,? # $
         ^ YES ,|.
@@ -249,6 +271,9 @@ RULES = {
         ^ zero $
     """,
     "rest_not": """
+        REST|others i did not|nothing
+        REST|others i didnt|couldnt|skipped|left|wont|havent
+        REST|others can|will|must|may wait
         REST|others no|not|none|skipped|nope|zero|nah
         sat out the? rest|others
         none|nothing|zip of|on? the? REST|others

@@ -5,45 +5,91 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "ex.done": """
+        knocked|knock|banged|cranked|pounded|churned out
         done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
     """,
     "ex.done_before": """
         all|both of? the? @
         only|just|do|made|doing
+        ONLY manage|get
+        could|able to? ONLY? manage|do|get
+    """,
+    "ex.place": """
+        @ was|were|is|are the? FILL* worst|hardest|toughest|killer|tricky|trickiest|sorest|challenge|struggle
+        @ was|were|is|are FILL* hard|tough|difficult|brutal|heavy|painful|sore|uncomfortable|achy|tiring !DONE
+        @ was|were|is|are getting|feeling|becoming|coming
+        @ hurt|hurts|bother|bothers|bothered|burn|burned|burns|ached|aches|pulled|stung
+        @ made|makes|make|gave|give|gives|got|had|has my|me|it|one
+        @ felt|feel|feels|seem|seemed|seems
+        @ FILL* SMALL ,? FILL* everything|rest|others
     """,
     "ex.done_after": """
-        @ only ,|.|$
+        @ only ,|.|$|today|tonight|this|for
         @ alone
-        yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
+        @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
+        @ ,? thats|that is|was? as far
+        tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
+        EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
+        could|can? ONLY hold|held|holding
         half|halfway|partial|partly|partially|sorta|kinda
         some of
         most of
         one|left|right|good|bad side|leg|foot ONLY?
-        ONLY one|left|right|good side|leg|foot
+        ONLY on? the|my? one|left|right|good|bad|strong|stronger|weak|weaker side|leg|foot
+        @ ,? mostly|hardly|barely|partly|nearly
         didnt|couldnt|cant finish|complete
         not all
         a few
-        a bit|little
+        a bit|little of
+        @ a bit|little ,|.|$
     """,
     "ex.not": """
         didnt|dont|couldnt bother|bothered with|w?
         no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
-        didnt|dont|cant|couldnt|havent|never|wouldnt|wasnt
-        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen ~ to|time?
+        didnt|dont|havent|never|wouldnt|wasnt
+        cant|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
+        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
         left out|off|undone
         leaving|leave out|off
         passed on
         sat out
+        left the|my|those|them|this|these @
+        leave|leaving the|my|those|them|this|these @
+        no time|energy|room|strength|way for|to
+        ran out of time|steam|energy before|for|to
+        wasnt|isnt|werent|not|unable able? to do|perform|manage|get|finish|attempt|try
+        gave|giving @ a miss|pass|rest|skip
+        gave|give|giving the|my @ a miss|pass|rest|skip
+        neither|nor
+        too tired|sore|weak|wobbly|stiff|shaky|dizzy|scared|hard|heavy|painful|much|pooped|beat|worn for|to|w
+        abandoned|deserted|dodged|refused|bagged|scrapped|ducked|cheated
+        wont|wouldnt do|be|get|try
+        will|would not do|be|get|try
+        lost|dropped the @
     """,
     "ex.but": """
         except|but|minus|without|excluding|cept|besides|excep|barring|save|xcept
         apart from
         other than
+        aside from
+        exception of
+        exclusion of
+        not counting|including
+        sans
+        <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
         @ ,? tomorrow|later|pending
+        @ was|were|is|are FILL* too much|hard|heavy|painful|difficult|tough|sore !but !so
+        @ hurt|hurts FILL* too much|bad|badly
+        @ has|have|had|will|must|can to? have? to? wait
+        @ got|get a|an f|zero|miss
+        @ didnt|never|not happen|happened
+        @ is|are|was|were? for|until|till? tomorrow|later
+        @ undone|unattempted|untouched|not attempted|untried
+        @ i|ill|we|id will|cant|couldnt|cannot|leave|left|skip|skipped|owe|will
     """,
     "day.today": """
         today|todays|tonight
@@ -52,5 +98,10 @@ RULES = {
     "day.yesterday": """
         yesterday|yesterdays|yday
         last night|nights|evening
+    """,
+    "ex.asked": """
+        ^ can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
+        . can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
+        ^ is|are|was|would it|the|my|they|these ~~ @ ~~ ?
     """,
 }

@@ -229,6 +229,6 @@ RULES = {
         since i was
         my whole life
         all my life
-        for years
+        for years !but !and
     """,
 }

@@ -5,6 +5,24 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        refused|declined ~ EXERNOUN
+        refused|declined to do|exercise
+        ^ no dice|chance|soap|deal|sir|maam|joy|luck ,|.|$
+        count me out
+        big|fat|hard|absolutely|definitely|emphatic|resounding no|not ,|.|$
+        BODY said|says|told ~ no|not|nope
+        ^ not a|any #|one|single ,|.|$
+        in the cards
+        got up and went
+        ^ honestly|sadly|unfortunately|regrettably|sorry|alas|frankly ,? no|nope|not|none|zero|nothing ,|.|$
+        rain check
+        overslept
+        slept right? through
+        life|day|time|company|something got in the? way
+        ^ negative
+        let it slide
+        ^ afraid|fraid not
+        didnt get around to
         didnt happen|work
         not one|a single
         instead $
@@ -140,6 +158,7 @@ RULES = {
         no i didnt
     """,
     "skip_not": """
+        rain check ~ appointment|visit
         didnt|never do|get|have to stop
         didnt|dont|never miss|missed|skip|forget
         havent missed|skipped
@@ -168,6 +187,14 @@ RULES = {
         not today
     """,
     "later": """
+        next ~ on my agenda|list
+        give me|us a few|sec|second|minute|min|hour|bit
+        in a|an|# hour|hours|bit|while|few|minutes or|$|,|.
+        then starting|start|begin
+        when|once|after i get off|home|back
+        not done but ~ will
+        give me ~ till|until #|CLOCK|noon|tonight
+        not done !with but|yet
         let me ~ finish|eat|get|do ~~ then|and ~ ill|i
         after that ~ ill|i
         ^ ~ no , tonight
@@ -235,6 +262,7 @@ RULES = {
         put ~ off till|until ~ tonight|evening|later
     """,
     "later_sure": """
+        not done but ~ will
         nothing yet
         ^ gimme a|an|# hour|minute|min|bit|few
         not yet

@@ -7,7 +7,16 @@ RULES = {
     "num.retracted": """
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
+    "num.times_through": """
+        everything|them|em|lot|list|program|routine|exercises|thing|shebang|sheet|workout|works|nonsense USED TIMES
+        ALL of it|these USED TIMES
+    """,
+    "num.alone": """
+        hurts|hurt|hurting|hurtin like|as ~~ # $
+    """,
     "num.rating": """
+        # or so
+        a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
         mistake|error|typo for #
     """,
     "num.meant": """
@@ -16,6 +25,9 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* #
     """,
     "pain_none": """
+        not one|# bit|lick|twinge|speck|hint|ounce|iota|drop|peep|murmur|whimper of? PAINWORD
+        what pain ,|.|$
+        denies|denied ~ pain|discomfort
         didnt|doesnt|dont|didn|never hurt|ache a|one|at|none bit|lick|all|whatsoever?
         pain ~ nil|nada|zip|zilch
         PAINWORD ,? neg|negative|nought|naught
@@ -53,7 +65,7 @@ RULES = {
         NO ~ pain|discomfort to speak
         NO ~ pain|discomfort worth
         no pain|discomfort|soreness than
-        without PAINWORD !at
+        not|never|cant|couldnt|hardly|cannot|without ~ without PAINWORD
         no CHEST
         no BODY pain but
         no pain ~ until|till
@@ -64,6 +76,11 @@ RULES = {
         pain|hurt no more|longer|joke
     """,
     "pain_said": """
+        ^ FILL* bad|rough|terrible|awful|worse|better today|tonight|now $
+        ^ not FILL* bad|awful|terrible today|tonight|now? $
+        BODY ~ singing|talking|screaming|hollering|yelling|barking|complaining
+        BODY went|goes|gone|going out
+        BODY ~ grouchy|cranky|grumpy|crabby|ornery|mad|angry|unhappy|complaining|griping|whining
         PAIN
         SORE
         HURT
@@ -80,6 +97,7 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        none whatsoever|at|today|now|really
         ^ nought|naught|neg|negative
         ^ NO|none|NOPE|nothing|nothin|nuthin|not|zip|zilch|nada|zero|nil
         ^ not really? any|none|at|today
@@ -98,5 +116,8 @@ RULES = {
         nothing i cant
         no more|worse|different|change|better|idea|number|clue
         no ~ than
+    """,
+    "num.after_done": """
+        crushed|nailed|killed|aced|smashed it|em|them ,? # $
     """,
 }

@@ -5,6 +5,16 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "pause": """
+        put|place me|us|it|this|these|mine|everything on pause|hold
+        let you know when ~ i|im|we can|am|able|start|ready
+        not ~ able to ~~ until|till
+        until|till my|the _? cast|boot|brace|stitches|staples|surgeon|doctor|doc ~ off|out|says|clears|heals
+        in the hospital
+        let you know when ~ out|home|back|better|done
+        rest of the month|week|summer|winter|year off
+        take|taking ~ off ~ month|week|weeks
+        doc|doctor|dr|surgeon says|said|wants nothing|none|no ~ till|until
+        wants me to ~ lay|stay off
         hold off
         hold|holding em|them|these|my
         wait on me
@@ -51,6 +61,8 @@ RULES = {
         until further notice
     """,
     "pause_span": """
+        during ~ time|trip|that|those|this
+        rest of the month|week|summer|winter|year
         til ~ i|we|WEEKDAY|MONTH|#|next|the
         while ~ away|gone|im|i|on|in|we
         week of
@@ -66,6 +78,8 @@ RULES = {
         until|till|thru
     """,
     "pause_sure": """
+        put|place me|us|it|this|these|mine|everything on pause|hold
+        let you know when ~ i|im|we can|am|able|start|ready
         PAUSEIT ~ TEXT|reminders
         PAUSEIT me|everything|things|these|them
         on hold
@@ -79,6 +93,18 @@ RULES = {
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
     "resume": """
+        start|let|pick|sign|put me|us back up|please|now|again|$
+        cast|boot|brace|sling|stitches|staples is|are|s? off|out
+        say|says|said i can|may ~ exercise|start|resume|go|begin|again
+        ready to ~ again
+        done with rehab|therapy|chemo|radiation|antibiotics|treatment ~~ send|start|ready|home
+        green light|thumbs up|all clear|ok|okay to ~ start|go|exercise|resume|begin
+        my # SPAN is|are up|over|done
+        weeks|week|month|months|time is|are up|over
+        ready to ~ pick ~ up
+        can|you ~ send|start ~ them|these|it again
+        cleared up ,|and|so
+        pick|start ~ back up
         no need to ~ hold|pause|wait
         stop holding|pausing
         longer hold|pause
@@ -115,6 +141,12 @@ RULES = {
         im back ,?
     """,
     "resend": """
+        only got|received|see|get half|part|some of ~ message|text|list|it
+        cant open|read|see|find it|the|that|your|text|message
+        text|message|reminder|list|texts|messages didnt|never|not|hasnt come|came|arrive|arrived|show|load|go
+        which|what ones ~ i|we doing|do|supposed
+        didnt|havent|never|dint ~ receive|get|got|received|see anything|nothing|text|message|list|it
+        nothing ~ came|come through|in|today|yet
         ^ the? list|exercises|routine please|again|today? $
         message|text|list|it came|comes ~ garbled|blank|scrambled|cut|empty|broken|funny
         cant|couldnt ~ open|read|see|find ~ list|text|message|link|exercises
@@ -152,6 +184,11 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "reschedule": """
+        like|want|prefer|rather WEEKDAY ,? and? WEEKDAY
+        possible to ~ do|have|get WEEKDAY|DAYTIME
+        no WEEKDAY please
+        get|have ~ reminder|reminders|text|texts|message|messages ~ later|earlier|DAYTIME
+        move|make|change|switch it|them|mine|my|the ~ after|before|around lunch|dinner|supper|breakfast|work|church|noon
         text|send|remind|message ~ in|at|on the? DAYTIME|WEEKDAY|#|CLOCK
         cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY
         better|best at|after|before|around|on|in #|CLOCK|DAYTIME|WEEKDAY
@@ -184,6 +221,8 @@ RULES = {
         only ~ on WEEKDAY
     """,
     "reschedule_sure": """
+        get|have ~ reminder|reminders|text|texts|message|messages ~ later|earlier
+        move|make|change|switch it|them|mine|my|the ~ after|before|around lunch|dinner|supper|breakfast|work|church|noon
         cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY
         SWITCH ~~ to ~ WEEKDAY|DAYTIME|CLOCK|#
         INSTEAD ~ WEEKDAY|DAYTIME

@@ -1,11 +1,11 @@
 """English words for a session and its parts: done and not done, sets and repetitions, measures, texts and requests."""
 
 CONCEPTS = {
-    "YES": "yes yep yeah yup ya yea y yess yas yessir yea yah yupp affirmative check checked emojiyes aye absolutely sure roger yepper ye yuh",
+    "YES": "ayup yessum yessiree yes yep yeah yup ya yea y yess yas yessir yea yah yupp affirmative check checked emojiyes aye absolutely sure roger yepper ye yuh",
     "NOPE": "nope nah naw n nay negative emojino nada noo nop",
     "DID": "did do done didd doing done completed finished",
     "DIDPAST": "did done completed finished complete finish",
-    "DONE": "done finished complete completed completes finish dun compleet accomplished fini don donezo donee dond finnished finised compleated complet accomplish finishing performed conquered fulfilled doned",
+    "DONE": "done finished complete completed completes finish dun compleet accomplished fini don donezo donee dond finnished finised compleated complet accomplish finishing performed conquered fulfilled doned executed",
     "GOT": "got get made went knocked knock breezed powered blew sailed plowed whipped cranked banged muscled ran run gone hammered squeezed followed did",
     "GOT_ON": "through thru out em it them done in",
     "ALL": "all everything every everyone whole entire full evrything everthing evryting evrything 100 entirety lot works each complete completely everythin everthing al shebang kit enchilada total totally megillah",

@@ -67,13 +67,13 @@ CONCEPTS = {
     "THE": "the my his her your our",
     "THAT": "that this these those it",
     "OF": "of a for on at with in by",
-    "FILL": "shot jumped climbed spiked rose went dropped is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
+    "FILL": "unchanged index peaked topped maxed crept hovered inched bumped shot jumped climbed spiked rose went dropped is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
     "LINK": "of to the",
     "LINK_HALF": "and a",
     "HALFWORD": "half haf hafl halve",
     "ONEWORD": "one ones",
     "ONE_NOT_AFTER": "the that this which another any every each no other wrong last first second third next big blue green red yellow wall chair heel side balance these good bad left right same new old easy hard leg standing band",
-    "ONE_NOT_BEFORE": "foot side leg arm day thing who hand knee more another time that hip of's i else is please was",
+    "ONE_NOT_BEFORE": "foot side leg arm day thing who hand knee more another that hip of's i else is please was",
     "ONE_AFTER": "a about maybe only just did pain was is like to done got at around level number say call probably bout a perhaps managed finished or not said give",
     "ONE_BEFORE": "of set sets round rounds rep reps x time out through or to and",
 }
@@ -97,4 +97,25 @@ COMMON = frozenset(
     " still got them did until before".split()
 )
 SOUNDS = (("ph", "f"), ("ck", "k"), ("exc", "ex"), ("z", "s"), ("ie", "ei"), ("ea", "ee"), ("ay", "ai"))
-SPELLED_OUT = {"twice": "two times", "thrice": "three times", "twicet": "two times"}
+SPELLED_OUT = {
+    "twice": "two times",
+    "thrice": "three times",
+    "twicet": "two times",
+    "b4": "before",
+    "cudnt": "couldnt",
+    "cudn": "couldnt",
+    "coudnt": "couldnt",
+    "couldent": "couldnt",
+    "havnt": "havent",
+    "dident": "didnt",
+    "didt": "didnt",
+    "abcd": "a b c d",
+    "abc": "a b c",
+    "teh": "the",
+    "hte": "the",
+    "adn": "and",
+    "stp": "stop",
+    "tens": "x ten",
+    "eights": "x eight",
+    "twelves": "x twelve",
+}

@@ -34,6 +34,8 @@ RULES = {
         ^ no no i did
     """,
     "question": """
+        does|do|is|will _ work|working|available|there|in on|today|tomorrow
+        need|want|like to ask
         ?
         ^ QWORD ~
         should|can|could|may|must|shall i|we|he|she|my
@@ -66,6 +68,14 @@ RULES = {
         whats|what ~ the|best|right|difference
     """,
     "chat": """
+        tell|say _ ~ hi|hello|hey|thanks|thank
+        ill try|do ~ harder|better|best
+        love|enjoy getting|hearing|seeing|reading
+        ^ same to you|ya|u $
+        kids|grandkids|family|company|son|daughter is|are coming|visiting ~ $
+        how much you help|helped|mean
+        ^ hi|hello|hey|howdy there|ben|all|folks|everyone|team|yall? $
+        how|what about those|them|that _ $
         ^ CHATWORD ~ $
         ^ CHATWORD CHATWORD* $
         CHATWORD ~ you|u|all|everyone|clinic|team|much|so|heart|again
@@ -155,6 +165,7 @@ RULES = {
         that was ~ yesterday|wednesday|monday|my|supposed|wrong|tuesday|thursday|friday|sunday|saturday
     """,
     "correction_not": """
+        oops|whoops|oop|sorry ~ deleted|erased|lost|forgot|missed|dropped|fell|misplaced
         ^ sorry ,? cant|couldnt|no|i|didnt|not|too|but|for|about|im
         sorry $
         sorry ~ late|didnt|couldnt|for|about|missed|forgot|delay|cant|busy|to
@@ -212,5 +223,8 @@ RULES = {
     """,
     "near_day": """
         today|now
+    """,
+    "correction_plain_not": """
+        ^ oops|whoops|oop|sorry ~ deleted|erased|lost|forgot|missed|dropped|fell|misplaced
     """,
 }

@@ -1,0 +1,48 @@
+"""To which of the exercises named an amount belongs: the one inside it, right behind it, or last before it."""
+
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.lines import Told
+from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+from reminders.core.reading.quantities import Amount
+from reminders.core.reading.tokens import Text
+
+_ENDS = STOP + QUESTION
+
+
+class Owners:
+    """The exercises that one reply names."""
+
+    def __init__(self, told: list[Told], text: Text, chars: str, lexicon: Lexicon) -> None:
+        """Take the mentions and the text with its numbers in their roles."""
+        self._told, self._text, self._chars, self._lexicon = told, text, chars, lexicon
+
+    def of(self, amount: Amount) -> Told | None:
+        """Return the exercise an amount belongs to: the one inside it, right behind it, or last before it."""
+        for told in self._told:
+            if amount.start <= told.mention.start < amount.end:
+                return told
+        following = next((told for told in self._told if told.mention.start >= amount.end), None)
+        if following is not None and self._leads_to(amount.end, following.mention.start):
+            before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
+            if before is None or before.amount is not None or not self._is_close(before.mention.end, amount.start):
+                return following
+            if "," in self._text.words[before.mention.end : amount.start]:  # "all of A, one set of B"
+                return following
+        before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
+        if before is not None and self._is_close(before.mention.end, amount.start):
+            return before
+        return None
+
+    def _leads_to(self, start: int, end: int) -> bool:
+        """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
+        return end - start <= 4 and all(self._lexicon.is_in("LEADS", char) for char in self._chars[start:end])
+
+    def _is_close(self, start: int, end: int) -> bool:
+        """Tell whether an amount still belongs to the name before it."""
+        between = self._chars[start:end]
+        if len(between) > 9 or any(char in _ENDS for char in between):
+            return False
+        commas = between.count(COMMA)
+        if commas > 1 or (commas and len(between) > 3):
+            return False
+        return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))
