@@ -39,6 +39,8 @@ BUILD = (
     "es-build-6",
     "es-build-7",
     "en-build-7",
+    "en-build-8",
+    "es-build-8",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

@@ -37,12 +37,10 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
 def _put_right(evidence: Evidence) -> None:
     """Take the one number left over of a correction about sets for the sets: "I put 2 sets. It was 1"."""
     loose, told, text = evidence.numbers.loose, evidence.told, evidence.scope.text
-    about_sets = not evidence.scope.lexicon.chars("SETS_WORD").isdisjoint(text.signature)
-    if (
-        not (about_sets and evidence.has("correction", "correction_plain", "num.said"))
-        or told.amounts
-        or told.by_exercise
-    ):
+    lexicon = evidence.scope.lexicon
+    about_sets = not lexicon.chars("SETS_WORD").isdisjoint(text.signature)
+    said = evidence.has("correction", "correction_plain") or not lexicon.chars("SAIDWORD").isdisjoint(text.signature)
+    if not (about_sets and said) or told.amounts or told.by_exercise:
         return
     if len(loose) == 1 and not evidence.has("pain_said") and evidence.asked is None:
         value = text.values[loose.pop()] or 0

@@ -142,6 +142,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("all_count", "ALL|THE THE? # EXERNOUN|STOP|COMMA|SIDEBOTH|DONE|ALL"),
     ("all_count", "# EXERNOUN"),
     ("other", "OTHERS FILL? #"),
+    ("other", "THE REST_ALL FILL? N0"),
     ("other", "# NOT WASWORD? FILL? PAINNOUN"),
     ("pain_level", "PAINISH FILL* ,? FILL* # SELFFIX SELFFIX? PAINISH? #"),
     ("pain_level", "PAINISH FILL* ,? NOTNUM FILL* # ,? BUT? FILL* # >$|,|."),
