@@ -6,8 +6,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 RULES = {
     "opt_out": """
         ^ i? want|wanna out $
-        ^ i? want|wanna out of this|here|it $
-        put a stop to
+        ^ i? want|wanna out of this|it ,|.|$
+        put a stop to this|these|the|your|all these|the|your? TEXT|TEXTNOUN
+        ^ please|pls|kindly put a stop to this|these|it
         like|want to cancel $
         these|those|your|the TEXTNOUN are|is unwanted|unwelcome
         knock|cut it|that|them off|out ~ with ~ TEXT|TEXTNOUN
@@ -116,6 +117,7 @@ RULES = {
     """,
     "opt_out_not": """
         so you|youd|ya|yall would? leave me be|alone
+        want|wanna out of this|the|my pain|bed|chair|house|misery|room|place
         next|bus|truck|rest|pit|last|first stop
         minutes|hours|seconds|hour|minute|forever|long to stop
         never|didnt|havent|dint get|got|receive|received|gotten
@@ -167,7 +169,8 @@ RULES = {
         unsubscribe|optout|stopall
     """,
     "opt_in": """
-        want|let|put|take|get me? back in|on
+        ^ i? want|let|put|take me? back in|on ,|.|$
+        put|get|want|sign me? back on|in|up the|your|for? list|texts|texting|messages|reminders
         get|turn|have|want ~ TEXT ~ back|again ~ on|please|$
         get|turn|have ~ TEXT back on
         rejoin|reenroll

@@ -112,7 +112,7 @@ RULES = {
         swole|swollen|swelled ~ up ~~ stepped|hit|fell|twisted|dropped
     """,
     "idiom.fall_or_injury": """
-        time|clock|clocks fell|fall|falls back
+        clock|clocks fell|fall|falls back
         landed on my|his|her feet
         bottom fell out
         never|didnt did? go down !so !that !like

@@ -58,8 +58,7 @@ RULES = {
         ^ not my text|texts|message|messages|exercises|phone|number
         new phone ,? who
         who is|are _ ,|.|? ~ my phone|number
-        this is my phone|number
-        youre|you|ur|your ~ texting|messaging a|the _ ,|.|$
+        youre|you|ur|your texting|messaging a stranger|kid|child|business|restaurant|store|school|office|shop ,|.|$
         nobody|noone|no one by|with|of that name
         i dont|do not know any|a|no|this|your clinic|therapist|pt|therapy|physio
         not who|whom you|youre|your looking|want|after|think

@@ -41,7 +41,6 @@ RULES = {
         no ~ quiero|deseo|desea|quiere ~ mas ~ TEXT|mensajes|esto
         no mas ~ TEXT
         ^ no mas $
-        , no mas $
         no mas por? favor|porfa|gracias|porfavor $
         ya|favor|porfa|porfavor|gracias|stop|basta no mas $
         REMOVE ~ de ~ lista|sistema|ahi|aqui|esto|servicio|base|sus

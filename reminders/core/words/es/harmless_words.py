@@ -165,7 +165,7 @@ RULES = {
     "idiom.fall_or_injury": """
         FACE como? caida|caido
         tumbo|tiro|tumbaron la|el|una|un gripe|gripa|fiebre|calor|cansancio|sueno|covid|virus|catarro|resfriado
-        malo|normal|raro|bueno|bien que me queme|arda
+        normal|bien que me queme|arda
         dio|dieron|da un|una|unos|unas? calambre|calambres|calambrito|calambritos|puntada|punzada|punzadas|piquete|ardor|comezon
         algo se? me? quebro|kebro|rompio
         se me quebro|kebro|rompio algo
