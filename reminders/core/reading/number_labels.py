@@ -45,7 +45,6 @@ SHARED_RULES: dict[str, str] = {
         . FILL* # ,|.
         DONE|ALL ,? FILL* # $
         DONE|ALL|YES ,? .? FILL* WITHWORD? FILL* # ,|.
-        , FILL* # .
         YES FILL* # $
     """,
     "num.rating_also": """

@@ -42,6 +42,9 @@ RULES = {
         no mas ~ TEXT
         ^ no mas $
         no mas por? favor|porfa|gracias|porfavor $
+        no mas please|pls|thanks|ok|texts|messages $
+        please|pls|enough|thanks ,? no mas $
+        no mas , ~ $
         ya|favor|porfa|porfavor|gracias|stop|basta no mas $
         REMOVE ~ de ~ lista|sistema|ahi|aqui|esto|servicio|base|sus
         REMOVE ~ mi ~ numero|nombre|telefono
