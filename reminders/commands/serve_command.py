@@ -9,6 +9,7 @@ import threading
 import uvicorn
 
 from reminders.commands.opening import opened
+from reminders.core.reading import make_ready
 from reminders.errors import BadInput
 from reminders.logs import set_up
 from reminders.memory import collect_rarely
@@ -41,6 +42,7 @@ def run(args: argparse.Namespace) -> int:
     if not args.no_scheduler:
         keeper.start()
     web = create_app(app)
+    make_ready()
     collect_rarely()
     try:
         uvicorn.run(

@@ -6,11 +6,20 @@ Callers need only what is named here. The words of a language live in `core/word
 from collections.abc import Sequence
 from datetime import date
 
+from reminders.core.languages import LANGUAGES
 from reminders.core.reading.model import ASKED, HOLDERS, ExerciseDone, Reading, SessionExercise
 from reminders.core.reading.reader import read
 from reminders.core.reading.session import parse_session
 
-__all__ = ["ASKED", "HOLDERS", "ExerciseDone", "Reading", "SessionExercise", "parse_session", "read_reply", "why"]
+__all__ = [
+    "ASKED", "HOLDERS", "ExerciseDone", "Reading", "SessionExercise", "make_ready", "parse_session", "read_reply", "why",
+]  # fmt: skip
+
+
+def make_ready() -> None:
+    """Load the words, rules and weights of every language: else the first client who writes waits for it."""
+    for language in LANGUAGES:
+        read("ok", language, (), None)
 
 
 def read_reply(
