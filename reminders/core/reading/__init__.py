@@ -12,8 +12,16 @@ from reminders.core.reading.reader import read
 from reminders.core.reading.session import parse_session
 
 __all__ = [
-    "ASKED", "HOLDERS", "ExerciseDone", "Reading", "SessionExercise", "make_ready", "parse_session", "read_reply", "why",
-]  # fmt: skip
+    "ASKED",
+    "HOLDERS",
+    "ExerciseDone",
+    "Reading",
+    "SessionExercise",
+    "make_ready",
+    "parse_session",
+    "read_reply",
+    "why",
+]
 
 
 def make_ready() -> None:
