@@ -157,13 +157,16 @@ class Database:
         return mine.result()
 
     def do_waiting(self) -> None:
-        """Do what threads wait to have done, in one transaction."""
-        taken: list[Job[Any]] = []
+        """Do what threads wait to have done, in one transaction; a thing that waits alone needs no savepoint."""
+        taken = [self.jobs.popleft() for _ in range(min(len(self.jobs), MOST_TOGETHER))]
         try:
+            if len(taken) == 1:
+                with self.begin() as tx:
+                    taken[0].found.append(taken[0].work(tx))
+                return
             with self.engine.connect().execution_options(writing=True) as connection, connection.begin():
-                while self.jobs and len(taken) < MOST_TOGETHER:
-                    taken.append(self.jobs.popleft())
-                    taken[-1].do(connection, self.journal)
+                for job in taken:
+                    job.do(connection, self.journal)
         except BaseException as error:
             for job in taken:
                 job.error = error
