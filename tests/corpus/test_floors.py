@@ -39,7 +39,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-3", "en"): {PAIN: 4, LOST: 0, ALARMS: 1.6, STOPS: 0},
     ("es-build", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-build-4", "en"): {PAIN: 7, LOST: 0, ALARMS: 2, STOPS: 0},
-    ("en-build-5", "en"): {PAIN: 5, LOST: 0, ALARMS: 2.2, STOPS: 0},
+    ("en-build-5", "en"): {PAIN: 6, LOST: 0, ALARMS: 2.2, STOPS: 0},
     ("es-build-2", "es"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
     ("es-build-3", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.2, STOPS: 0},
     ("es-build-4", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.4, STOPS: 0},
