@@ -6,7 +6,7 @@ What must never be lost (opt-outs, the carrier words) does not depend on weights
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from reminders.core.reading.completion import completed_of
+from reminders.core.reading.completion import completed_of, is_percentage
 from reminders.core.reading.danger import SIGN_LABELS
 from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.judge import Verdicts, verdicts
@@ -153,6 +153,8 @@ def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
     """Tell whether a count tells it all: "3 of the 4", fewer sets than any exercise has."""
     fewest = min((exercise.sets or 1 for exercise in session), default=0)
     counts = evidence.numbers.counts
+    if is_percentage(evidence):
+        return True
     some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and not evidence.has("all")
     return some or (evidence.told.sets is not None and evidence.told.sets < fewest)
 

@@ -74,7 +74,7 @@ class Teller:
         listing.share_amounts(self._told, self._chars, self._lexicon)
         self._give_statuses()
         self._give_holds()
-        free = listing.spread_sets(self._told, self._give_lone(free), self._chars)
+        free = listing.spread_sets(self._told, self._give_lone(listing.in_turn(self._told, free)), self._chars)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
@@ -121,8 +121,12 @@ class Teller:
 
     def _give_holds(self) -> None:
         """A hold shorter than prescribed is part of its exercise: "tandem, 10 seconds was all I could do"."""
-        for at, length in self._numbers.seconds:
+        before: Told | None = None
+        for at, length in sorted(self._numbers.seconds):
             owner = self._owners.of(Amount(at, at + 1, None, None))
+            if owner is None and before is not None and not set(self._chars[before.mention.end : at]) & set(_ENDS):
+                owner = before  # "tandem 20 s on the left, 12 s on the right"
+            before = owner
             if owner is not None and length < (self._session[owner.mention.exercise].seconds or 0):
                 owner.status = "part"
 
@@ -276,6 +280,8 @@ class Teller:
             told.is_listed = True
             done = line_told(told, self._session[told.mention.exercise])
             old = result.get(told.mention.exercise)
-            if old is None or (old.sets is None and old.reps is None):
+            if old is not None and done.completed == "none" and "correction" in self._hits:
+                result[told.mention.exercise] = done  # "I said I did it, but not the carry"
+            elif old is None or (old.sets is None and old.reps is None):
                 result[told.mention.exercise] = done if old is None else merged(old, done)
         return list(result.values())

@@ -173,6 +173,18 @@ def _is_each(chars: str, amount: Amount, lexicon: Lexicon) -> bool:
     return False
 
 
+def in_turn(told: Sequence[Told], free: list[Amount]) -> list[Amount]:
+    """Give as many amounts as names were listed to the names in turn: "chair and heels. 2x10 and 2x12"."""
+    real = [one for one in free if one.kind == "amount" and one.reps is not None]
+    done = [one for one in told if one.status == "done"]
+    fits = 1 < len(real) == len(free) == len(done) == len(told)
+    if not fits or any(one.amount is not None or one.mention.start > real[0].start for one in done):
+        return free
+    for one, amount in zip(done, real, strict=True):
+        one.amount = amount
+    return []
+
+
 def spread_sets(told: Sequence[Told], free: list[Amount], chars: str) -> list[Amount]:
     """Give sets told once to all repetitions: "chair 10, wall 8, heels 12, all of it twice"; return what is left."""
     counted = [one for one in told if one.amount is not None]

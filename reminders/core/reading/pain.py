@@ -45,7 +45,8 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     taken |= {figure.at for figure in figures}
     off_scale = numbers.off_scale or any(figure.value > SCALE_TOP for figure in figures)
     figures = [figure for figure in figures if figure.value <= SCALE_TOP]
-    figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"))
+    has_amounts = bool(numbers.amounts or numbers.counts)
+    figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"), has_amounts)
     rivals = [] if asked in ("pain", "settling") else _rivals(figures, taken, numbers, hits, scope)
     if rivals:
         figures = []  # a figure that only stands like a rating, beside another that may be it: she is asked
@@ -110,8 +111,10 @@ def _loose_pains(
     return [at for at in numbers.loose if at in marked and (scope.text.values[at] or 0) <= SCALE_TOP]
 
 
-def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_answer: bool) -> list[Figure]:
-    """Leave out figures that are taken back, supposed, asked about or another day's."""
+def _still_standing(
+    figures: list[Figure], hits: Hits, scope: Scope, is_lone_answer: bool, has_amounts: bool
+) -> list[Figure]:
+    """Leave out figures that are taken back, supposed, asked about or another day's; "2 sets, I put 1"."""
     if len(figures) > 1:
         back = {at for label in ("num.retracted", "num.said") for s, e in hits.get(label, ()) for at in range(s, e)}
         meant = {at for s, e in hits.get("num.meant", ()) for at in range(s, e)} if _corrects(hits) else set()
@@ -121,6 +124,8 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_ans
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
+    if len(figures) == 1 and has_amounts and _corrects(hits) and "pain_said" not in hits:
+        figures = [one for one in figures if not any(s <= one.at < e for s, e in hits.get("num.said", ()))]
     never = {at for s, e in hits.get("num.never", ()) for at in range(s, e)}
     figures = [figure for figure in figures if figure.at not in never]
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]

@@ -109,6 +109,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     if ordinal in (1, -1) and first is not None and 1 < first < count and not timed:  # "los dos últimos"
         size = int(first)
         return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
+    if at > 1 and lexicon.is_in("MY", chars[at - 1]) and lexicon.is_in("FIXVERB", chars[at - 2]):
+        return [], at + 1  # "fix my last one": a message
     if place is not None and not (at and lexicon.is_in("EVERYWORD", chars[at - 1])):  # not "every last one"
         number = text.values[at + 1] if at + 1 < len(chars) else None
         if number is not None and 1 < number < count and not is_unit(chars, at + 2, lexicon):

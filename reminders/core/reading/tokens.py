@@ -14,7 +14,7 @@ from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 
 _TOKEN = re.compile(
-    r"(?P<odd>\b(?:a1c|b12)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"
+    r"(?P<odd>\b(?:a1c|b12|1s)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"
     r"|(?P<words>[a-z]+(?: [a-z]+(?![a-z0-9]))*)"
     r"|(?P<phone>\+?\d?[ -]?\(?\d{3}\)?[ .-]\d{3}[ .-]\d{4}|\+?\d{7,})"
     r"|(?P<date>\d{4}-\d{2}-\d{2}|\d{1,2}/\d{1,2}/\d{2,4})"
@@ -171,8 +171,12 @@ def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
 
 def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:
     """Tell whether "one" counts something here; "the wall one" and "one foot" do not."""
-    if before_unit or (at + 2 < len(chars) and chars[at + 1] == UNKNOWN and lexicon.is_in("SET", chars[at + 2])):
+    if before_unit or (
+        at + 2 < len(chars) and lexicon.is_in("SET", chars[at + 2]) and _is_open(chars[at + 1], lexicon)
+    ):
         return True
+    if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[at - 2]):
+        return True  # "pain: one"
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False
     if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):
@@ -184,6 +188,11 @@ def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) ->
     return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
         at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
     )
+
+
+def _is_open(char: str, lexicon: Lexicon) -> bool:
+    """Tell whether a word may stand between "one" and "set": "one full set"."""
+    return char == UNKNOWN or lexicon.is_in("MORESETS", char)
 
 
 def _with_next_word(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:

@@ -294,6 +294,8 @@ RULES = {
         skipped|skip|didnt|not the? other #
     """,
     "others_done": """
+        other # ~ i|all? fine|full|perfect|completed|done|did|good
+        other # ~ all $
         other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
         did|done|finished the? other #
     """,

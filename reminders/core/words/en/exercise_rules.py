@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "ex.done": """
+        DONE
         knocked|knock|banged|cranked|pounded|churned out
         done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
     """,
@@ -15,6 +16,7 @@ RULES = {
         could|able to? ONLY? manage|do|get
     """,
     "ex.place": """
+        @ wrong|right|correctly|properly|badly|backwards
         @ was|were|is|are the? FILL* worst|hardest|toughest|killer|tricky|trickiest|sorest|challenge|struggle
         @ was|were|is|are FILL* hard|tough|difficult|brutal|heavy|painful|sore|uncomfortable|achy|tiring !DONE
         @ was|were|is|are getting|feeling|becoming|coming
@@ -31,6 +33,8 @@ RULES = {
         tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
+        did|do|got|get the? left|right|good|bad|one side|leg|foot
+        didnt|couldnt|cant|not do|get|manage|finish? the left|right ,|.|$
         EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
         could|can? ONLY hold|held|holding
         half|halfway|partial|partly|partially|sorta|kinda
@@ -46,6 +50,11 @@ RULES = {
         @ a bit|little ,|.|$
     """,
     "ex.not": """
+        did|do|does|could|can|have|has|had|was|would not|never
+        strike|struck|struck out on|with
+        balked|bailed|gave|chickened|wimped|wimped up|out|at|on on|of|with?
+        drew the line at
+        said no to
         didnt|dont|couldnt bother|bothered with|w?
         no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
@@ -81,6 +90,10 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ was|were|is|are|proved FILL* beyond|past me
+        @ defeated|beat|bested|defeats|eluded me
+        @ got the better|best of me
+        @ wasnt|werent|isnt|arent happening|possible|doable|gonna|going
         @ ,? tomorrow|later|pending
         @ was|were|is|are FILL* too much|hard|heavy|painful|difficult|tough|sore !but !so
         @ hurt|hurts FILL* too much|bad|badly

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        fell|fall|fallen|dozed|nodded|drifted|conked asleep|off|out ~ before i could|got|did|even|started|had
         refused|declined ~ EXERNOUN
         refused|declined to do|exercise
         ^ no dice|chance|soap|deal|sir|maam|joy|luck ,|.|$

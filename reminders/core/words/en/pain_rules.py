@@ -20,6 +20,8 @@ RULES = {
         mistake|error|typo for #
     """,
     "num.meant": """
+        it|that was|is|should in|really|actually fact? FILL* #
+        its actually|really|in fact? FILL* #
         mistake|error|typo for #
         MEANT to? SAIDWORD? FILL* #
         should|supposed have|be|to? been|say|said|read|be? FILL* #
@@ -119,5 +121,8 @@ RULES = {
     """,
     "num.after_done": """
         crushed|nailed|killed|aced|smashed it|em|them ,? # $
+    """,
+    "num.said": """
+        SAIDWORD that? FILL|PAINISH|MY+ #
     """,
 }
