@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from reminders.core.reading import listing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.lines import SessionTold, Told, joined, line_told, merged
+from reminders.core.reading.lines import SessionTold, Told, is_uneven, joined, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.owners import Owners
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
@@ -46,6 +46,7 @@ class Teller:
         """Take everything that was found."""
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
+        self._sides = lexicon.chars("BODYSIDE")
         self._chars = numbers.signature
         asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
         mentions = [one for one in mentions if not any(low <= one.start < high for low, high in asked)]
@@ -106,6 +107,7 @@ class Teller:
     def _give_amounts(self) -> list[Amount]:
         """Give each amount to the exercise it stands with; return those that stand with none."""
         free = []
+        listing.respectively(self._told, self._numbers.amounts, self._chars, self._lexicon)
         given = [told.amount for told in self._told]
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
@@ -116,7 +118,9 @@ class Teller:
             elif owner.amount is None:
                 owner.amount = amount
             else:
-                owner.amount = joined(owner.amount, amount)
+                if is_uneven(owner.amount, amount) and not self._sides.isdisjoint(self._chars):
+                    owner.status = "part"  # "2x10 on the left and 1x10 on the right"
+                owner.amount = joined(owner.amount, amount, owner.status == "part")
         return free
 
     def _give_holds(self) -> None:

@@ -53,6 +53,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
         described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
         company = not described and _has_company(mention, chars, lexicon)
+        company = company or (len(mentions) > 2 and text.words[mention.end : mention.end + 1] == [":"])
         if not company and (strong or len(mentions) > 1):
             neighbours = [other for other in mentions if other is not mention]
             company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
@@ -99,7 +100,7 @@ def _unfilled(chars: str, start: int, lexicon: Lexicon) -> str:
 
 
 def _is_other_thing(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
-    """Tell whether a name is a thing, a movement of daily life or "sets": "left my band", "cannot bend", "2 sts of 10"."""
+    """Tell whether a name is a thing, a movement or "sets": "left my band", "cannot bend", "2 sts of 10"."""
     at, after = mention.start, chars[mention.end : mention.end + 1] or STOP
     if mention.end - at > 1 or not at:
         return False
@@ -110,7 +111,11 @@ def _is_other_thing(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return before == COMMA
     if lexicon.is_in("SETLIKE", chars[at]) and lexicon.is_in("#", before):
         return lexicon.is_in("OF", after)
-    return lexicon.is_in("MY", before) and lexicon.is_in("MISLAID", chars[at - 2 : at - 1] or STOP)
+    return (
+        lexicon.is_in("GEAR", chars[at])
+        and lexicon.is_in("MY", before)
+        and lexicon.is_in("MISLAID", chars[at - 2 : at - 1] or STOP)
+    )
 
 
 def _is_one_side(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
@@ -136,7 +141,10 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     if any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP")):
         return True
     rest = lexicon.chars("REST")  # "struck out on balance, the rest are done"
-    return any(char in rest and k and lexicon.is_in("THE", chars[k - 1]) for k, char in enumerate(chars))
+    return any(
+        char in rest and (lexicon.is_in("THE", chars[k - 1 : k]) or lexicon.is_in("STATUS", chars[k + 1 : k + 2]))
+        for k, char in enumerate(chars)
+    )
 
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:

@@ -290,6 +290,10 @@ RULES = {
         the rest too
     """,
     "others_not": """
+        not the? other ,|.|$
+        neither|none of the? other #
+        leaving|left|skipping|saving|saved the? other #|pair
+        other #|pair|couple can|must|will|gets|get wait|keep|whistle|skipped
         other|others # no|not|none|skipped|nope|didnt|will|nah|na
         skipped|skip|didnt|not the? other #
     """,

@@ -50,6 +50,7 @@ RULES = {
         @ a bit|little ,|.|$
     """,
     "ex.not": """
+        did|do|done|got|managed zero|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
         balked|bailed|gave|chickened|wimped|wimped up|out|at|on on|of|with?
@@ -90,6 +91,7 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ ,? too hard|heavy|much|painful|difficult|tiring ,|.|$
         @ was|were|is|are|proved FILL* beyond|past me
         @ defeated|beat|bested|defeats|eluded me
         @ got the better|best of me

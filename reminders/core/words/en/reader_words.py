@@ -102,6 +102,7 @@ CONCEPTS = {
     "MORESETS": "full complete whole more good solid extra easy of straight total",
     "SETS_WORD": "sets rounds",
     "PERCENT": "percent pct",
+    "GEAR": "band bands bag bags weight weights elastic suitcase kettlebell chair",
     "SETLIKE": "sts",
     "MOVEVERB": "bend stand sit lift walk",
     "FIXVERB": "fix change correct ignore edit update redo amend scratch disregard undo cancel",
