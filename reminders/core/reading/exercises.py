@@ -211,6 +211,8 @@ class Teller:
         )
         if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
             leads = False  # "heels I could not and the balance neither"
+        if self._chars[at - 1 : at] in (NAMED, NAMED_ON) and self._chars[at + 1 : at + 2] in ("", COMMA, *_ENDS):
+            leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None
         if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
             return True
@@ -243,6 +245,9 @@ class Teller:
             other = self._is_other(status, end, told.mention.start)
             if other or not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
+            apart = told.mention.start >= end and status == "not"
+            if found and apart and self._marks.get(told.mention.end, status) != status:
+                break  # "none of the heels, balance ok"
             if told.status is None:
                 told.status, found = status, True
                 told.is_place = told.is_place and status != "part"  # "the left side only on my lifts"

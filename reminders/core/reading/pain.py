@@ -69,10 +69,11 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
 
 
 def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits, scope: Scope) -> list[int]:
-    """Return the numbers beside a figure, in its sentence, that could as well be the rating; none beside a stated
-    one."""
-    if not figures or any(figure.stated for figure in figures):
+    """Return the numbers beside a figure, in its sentence, that could as well be the rating; beside a stated one only
+    worse ones that go on from it."""
+    if not figures:
         return []
+    stated = max((figure.value for figure in figures if figure.stated), default=None)
     told = {at for label in _TOLD_OTHERWISE for s, e in hits.get(label, ()) for at in range(s, e)} | taken
     bounds = [scope.sentence(figure.at, figure.at + 1) for figure in figures]
     return [
@@ -81,7 +82,18 @@ def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits
         if at not in told
         and (scope.text.values[at] or 0) <= SCALE_TOP
         and any(low <= at < high for low, high in bounds)
+        and (stated is None or ((scope.text.values[at] or 0) > stated and _goes_on(at, scope)))
     ]
+
+
+def _goes_on(at: int, scope: Scope) -> bool:
+    """Tell whether a number goes on with what was told before: "pain 2 at first and then a 6"."""
+    signature, lexicon = scope.text.signature, scope.lexicon
+    joins, small = lexicon.either("JOINAND", "BUT", "THEN"), lexicon.either("FILL", "ARTICLE", "THEN")
+    at -= 1
+    while at > 0 and signature[at] in small and signature[at] not in joins:
+        at -= 1
+    return at > 0 and signature[at] in joins
 
 
 def _loose_pains(
@@ -166,6 +178,8 @@ def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
     at = figure.at
     if any(s <= at < e for s, e in hits.get("num.now", ())):
         return False  # "since yesterday, I give it a 6"
+    if "num.after" in hits and any(s <= at < e for s, e in hits.get("num.before", ())):
+        return scope.is_past(at, at + 1) or not scope.lexicon.chars("SURGERY").isdisjoint(scope.text.signature)
     if any(s <= at < e for s, e in hits.get("num.past", ())):
         return True
     if scope.is_past(at, at + 1):

@@ -219,6 +219,7 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "part_not": """
+        not half ,|.|$
         halfway through the|my|a !list !set !exercises !routine !program !workout !first !second !session
         half ~~ other|second half
         half|quarter|third|couple past|hour|hours|mile|block|minute
@@ -292,7 +293,7 @@ RULES = {
     "others_not": """
         not the? other ,|.|$
         neither|none of the? other #
-        leaving|left|skipping|saving|saved the? other #|pair
+        leaving|left|skipping the? other #|pair
         other #|pair|couple can|must|will|gets|get wait|keep|whistle|skipped
         other|others # no|not|none|skipped|nope|didnt|will|nah|na
         skipped|skip|didnt|not the? other #

@@ -26,6 +26,7 @@ RULES = {
         @ FILL* SMALL ,? FILL* everything|rest|others
     """,
     "ex.done_after": """
+        @ x >,|.|$
         @ only ,|.|$|today|tonight|this|for
         @ alone
         @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
@@ -50,7 +51,7 @@ RULES = {
         @ a bit|little ,|.|$
     """,
     "ex.not": """
-        did|do|done|got|managed zero|none|nothing|nada|zip|zilch
+        did|do|done|got|managed N0|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
         balked|bailed|gave|chickened|wimped|wimped up|out|at|on on|of|with?
@@ -59,8 +60,8 @@ RULES = {
         didnt|dont|couldnt bother|bothered with|w?
         no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
-        cant|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
-        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
+        cant|cannot|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
+        didnt|dont|cant|cannot|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
         left out|off|undone
         leaving|leave out|off
         passed on

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.retracted": """
+        # is|was what|the|number? one|number? i|we SAIDWORD
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
     "num.times_through": """
@@ -124,5 +125,8 @@ RULES = {
     """,
     "num.said": """
         SAIDWORD that? FILL|PAINISH|MY+ #
+    """,
+    "num.past": """
+        # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
     """,
 }
