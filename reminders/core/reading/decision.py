@@ -62,6 +62,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
+    if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
+        intent = "report"  # "chair fine, heels not so much, balance no way"
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     if intent == "report" and _is_uneven_pair(evidence):

@@ -152,6 +152,11 @@ def share_amounts(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
     """Give an amount told for each of a list, or behind the whole list, to all of it: "chair and wall 2x8 each"."""
     for at, one in enumerate(told):
         amount = one.amount
+        if amount is not None and amount.end <= one.mention.start and _is_each(chars, amount, lexicon):
+            for later in told[at + 1 :]:  # "1 set each of chair, wall, heels"
+                if later.amount is not None or later.status or not _joined(chars, told[at], later, lexicon):
+                    break
+                later.amount = amount
         if not at or amount is None or amount.start < one.mention.end:
             continue
         between = chars[told[at - 1].mention.end : one.mention.start]

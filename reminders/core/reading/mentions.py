@@ -131,6 +131,8 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return True
     while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
         at += 1
+    if lexicon.is_in("X", chars[at : at + 1] or STOP) and lexicon.is_in("#", chars[at + 1 : at + 2]):
+        return True
     if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
         return True
     at = mention.start - 1

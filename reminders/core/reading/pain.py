@@ -130,7 +130,8 @@ def _still_standing(
     if len(figures) > 1:
         back = {at for label in ("num.retracted", "num.said") for s, e in hits.get(label, ()) for at in range(s, e)}
         meant = {at for s, e in hits.get("num.meant", ()) for at in range(s, e)} if _corrects(hits) else set()
-        standing = [figure for figure in figures if figure.at in meant - back]
+        back -= meant | {at for s, e in hits.get("num.own", ()) for at in range(s, e)}  # "I'd put it at 4"
+        standing = [figure for figure in figures if figure.at in meant]
         standing = standing or [figure for figure in figures if figure.at not in back]
         figures = standing or figures
         fixes = [s for s, _ in hits.get("self_fix", ())]

@@ -271,37 +271,4 @@ RULES = {
         ^ NOPE
         ^ zero $
     """,
-    "rest_not": """
-        REST|others i did not|nothing
-        REST|others i didnt|couldnt|skipped|left|wont|havent
-        REST|others can|will|must|may wait
-        REST|others no|not|none|skipped|nope|zero|nah
-        sat out the? rest|others
-        none|nothing|zip of|on? the? REST|others
-        no REST
-        skipped|skip the? REST
-        never|didnt got|get|touched|touch|do to? the? other|others|rest
-        not the REST
-    """,
-    "rest_done": """
-        everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
-        everything else $
-        did|done|finished ~ REST
-        REST ~ done|did|finished|fine|good|complete|completed|too|yes|ok|as
-        the rest too
-    """,
-    "others_not": """
-        not the? other ,|.|$
-        neither|none of the? other #
-        leaving|left|skipping the? other #|pair
-        other #|pair|couple can|must|will|gets|get wait|keep|whistle|skipped
-        other|others # no|not|none|skipped|nope|didnt|will|nah|na
-        skipped|skip|didnt|not the? other #
-    """,
-    "others_done": """
-        other # ~ i|all? fine|full|perfect|completed|done|did|good
-        other # ~ all $
-        other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
-        did|done|finished the? other #
-    """,
 }

@@ -26,6 +26,7 @@ RULES = {
         @ FILL* SMALL ,? FILL* everything|rest|others
     """,
     "ex.done_after": """
+        @ ,? no prob|problem|problems|issue|issues|trouble|sweat|biggie|worries
         @ x >,|.|$
         @ only ,|.|$|today|tonight|this|for
         @ alone
@@ -34,6 +35,7 @@ RULES = {
         tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
+        @ hurt|hurts ~ quit|stopped|stop
         did|do|got|get the? left|right|good|bad|one side|leg|foot
         didnt|couldnt|cant|not do|get|manage|finish? the left|right ,|.|$
         EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
@@ -58,7 +60,8 @@ RULES = {
         drew the line at
         said no to
         didnt|dont|couldnt bother|bothered with|w?
-        no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
+        no !prob !problem !problems !issue !issues !trouble !sweat !biggie !worries !pain !discomfort !PAINISH
+        nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
         cant|cannot|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
         didnt|dont|cant|cannot|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
@@ -119,5 +122,38 @@ RULES = {
         ^ can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
         . can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
         ^ is|are|was|would it|the|my|they|these ~~ @ ~~ ?
+    """,
+    "rest_not": """
+        REST|others i did not|nothing
+        REST|others i didnt|couldnt|skipped|left|wont|havent
+        REST|others can|will|must|may wait
+        REST|others no|not|none|skipped|nope|zero|nah
+        sat out the? rest|others
+        none|nothing|zip of|on? the? REST|others
+        no REST
+        skipped|skip the? REST
+        never|didnt got|get|touched|touch|do to? the? other|others|rest
+        not the REST
+    """,
+    "rest_done": """
+        everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
+        everything else $
+        did|done|finished ~ REST
+        REST ~ done|did|finished|fine|good|complete|completed|too|yes|ok|as
+        the rest too
+    """,
+    "others_not": """
+        not the? other ,|.|$
+        neither|none of the? other #
+        leaving|left|skipping the? other #|pair
+        other #|pair|couple can|must|will|gets|get wait|keep|whistle|skipped
+        other|others # no|not|none|skipped|nope|didnt|will|nah|na
+        skipped|skip|didnt|not the? other #
+    """,
+    "others_done": """
+        other # ~ i|all? fine|full|perfect|completed|done|did|good
+        other # ~ all $
+        other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
+        did|done|finished the? other #
     """,
 }

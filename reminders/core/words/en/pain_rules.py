@@ -129,4 +129,7 @@ RULES = {
     "num.past": """
         # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
     """,
+    "num.own": """
+        id|would|ill|could|lets SAIDWORD|call ~ #
+    """,
 }

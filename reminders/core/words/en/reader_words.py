@@ -113,7 +113,7 @@ CONCEPTS = {
     "MOVEVERB": "bend stand sit lift walk",
     "FIXVERB": "fix change correct ignore edit update redo amend scratch disregard undo cancel",
     "MISLAID": "left forgot dropped lost broke misplaced snapped using used",
-    "AUX": "did do done does managed",
+    "AUX": "did do done does managed made completed finished counted",
     "CLOCKPREP": "at around by til till until before after past since about from",
     "SAYS_RATE": "says say said call called calling rate rated rating give gave put guess figure honest id ranks rank score scored maybe probably like bout about approximately roughly ish",
     "ARTICLE": "a an about bout maybe",
