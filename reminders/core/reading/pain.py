@@ -128,10 +128,9 @@ def _still_standing(
 ) -> list[Figure]:
     """Leave out figures that are taken back, supposed, asked about or another day's; "2 sets, I put 1"."""
     if len(figures) > 1:
-        back = {at for label in ("num.retracted", "num.said") for s, e in hits.get(label, ()) for at in range(s, e)}
-        meant = {at for s, e in hits.get("num.meant", ()) for at in range(s, e)} if _corrects(hits) else set()
-        back -= meant | {at for s, e in hits.get("num.own", ()) for at in range(s, e)}  # "I'd put it at 4"
-        standing = [figure for figure in figures if figure.at in meant]
+        meant = _places(hits, "num.meant") if _corrects(hits) else set()
+        back = _places(hits, "num.retracted") | (_places(hits, "num.said") - meant - _places(hits, "num.own"))
+        standing = [figure for figure in figures if figure.at in meant - back]
         standing = standing or [figure for figure in figures if figure.at not in back]
         figures = standing or figures
         fixes = [s for s, _ in hits.get("self_fix", ())]
@@ -152,6 +151,11 @@ def _still_standing(
         own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
         figures = own or figures
     return figures
+
+
+def _places(hits: Hits, label: str) -> set[int]:
+    """Return the places under a label; "num.own": what is given now, "I'd put it at 4"."""
+    return {at for s, e in hits.get(label, ()) for at in range(s, e)}
 
 
 def _corrects(hits: Hits) -> bool:
