@@ -62,12 +62,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
-    if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
-        intent = "report"  # "chair fine, heels not so much, balance no way"
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
-    if intent == "report" and _is_uneven_pair(evidence):
-        intent = "unclear"
+    intent = _by_what_is_told(evidence, intent)
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
@@ -87,6 +84,13 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
+
+
+def _by_what_is_told(evidence: Evidence, intent: str) -> str:
+    """Return the intent once the lines and numbers have their say: "chair fine, balance no way" is no skip."""
+    if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
+        return "report"
+    return "unclear" if intent == "report" and _is_uneven_pair(evidence) else intent
 
 
 def _leads_with_rating(evidence: Evidence) -> bool:

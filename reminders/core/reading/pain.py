@@ -130,9 +130,14 @@ def _still_standing(
     if len(figures) > 1:
         meant = _places(hits, "num.meant") if _corrects(hits) else set()
         back = _places(hits, "num.retracted") | (_places(hits, "num.said") - meant - _places(hits, "num.own"))
+        stated = [figure for figure in figures if figure.stated]
         standing = [figure for figure in figures if figure.at in meant - back]
         standing = standing or [figure for figure in figures if figure.at not in back]
         figures = standing or figures
+        own = [one for one in stated if one.at not in back | meant]
+        has_amounts |= not scope.lexicon.chars("SETS_WORD").isdisjoint(scope.text.signature)
+        if has_amounts and own and not any(one.stated for one in figures):
+            figures = own  # "I put 2 sets, I meant 1. pain 9"
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
