@@ -40,6 +40,7 @@ BUILD = (
     "es-build-7",
     "en-build-7",
     "en-build-8",
+    "en-build-9",
     "es-build-8",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")

@@ -11,6 +11,7 @@ from reminders.core.reading.model import ExerciseDone, SessionExercise
 
 _FEW = 2  # exercises that are not told in a row
 _MOST_SETS = 6
+_WHOLE = 100  # percent
 
 
 def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
@@ -24,13 +25,11 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
         _add_in_order(evidence, session)
         return
     others = [exercise.name for exercise in session if exercise.name not in named]
-    for label, completed in (("others_not", "none"), ("others_done", "all")):
-        if evidence.has(label):
-            told.by_exercise += tuple(ExerciseDone(name, None, None, completed) for name in others)
-            return
-    if evidence.has("rest_not"):
+    if evidence.has("others_not"):
+        told.by_exercise += tuple(ExerciseDone(name, None, None, "none") for name in others)
+    elif evidence.has("rest_not"):
         told.rest = "not"
-    elif evidence.has("rest_done"):
+    elif evidence.has("rest_done", "others_done"):
         told.rest = "done"
 
 
@@ -92,6 +91,8 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
             return "part"
     if evidence.has("amount_unknown"):
         return None
+    if is_percentage(evidence):
+        return "part"
     counts = evidence.numbers.counts
     if counts:
         return "all" if max(done for _, done, _ in counts) >= counts[0][2] and not evidence.has("part") else "part"
@@ -104,6 +105,18 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
     if evidence.numbers.has_minutes and not evidence.has("done_plain"):
         return None
     return "all" if evidence.done() or evidence.has("yes_report") else None
+
+
+def is_percentage(evidence: Evidence) -> bool:
+    """Tell whether less than the whole is told in percent: "50% complete", "got 80 percent of it done"."""
+    lexicon, text = evidence.scope.lexicon, evidence.scope.text
+    chars = text.signature
+    return any(
+        lexicon.is_in("PERCENT", char)
+        and 0 < (text.values[at - 1] or 0 if at else 0) < _WHOLE
+        and any(lexicon.is_in(one, chars[at + 1 : at + 2]) for one in ("DONE", "OF", "EXERNOUN"))
+        for at, char in enumerate(chars)
+    )
 
 
 def _all_beats_part(evidence: Evidence) -> bool:

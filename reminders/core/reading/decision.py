@@ -6,7 +6,7 @@ What must never be lost (opt-outs, the carrier words) does not depend on weights
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from reminders.core.reading.completion import completed_of
+from reminders.core.reading.completion import completed_of, is_percentage
 from reminders.core.reading.danger import SIGN_LABELS
 from reminders.core.reading.intent import Evidence, decide
 from reminders.core.reading.judge import Verdicts, verdicts
@@ -64,8 +64,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
-    if intent == "report" and _is_uneven_pair(evidence):
-        intent = "unclear"
+    intent = _by_what_is_told(evidence, intent)
     completed, amount_sureness = None, 1.0
     if intent == "skip":
         completed = "none"
@@ -85,6 +84,13 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
+
+
+def _by_what_is_told(evidence: Evidence, intent: str) -> str:
+    """Return the intent once the lines and numbers have their say: "chair fine, balance no way" is no skip."""
+    if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
+        return "report"
+    return "unclear" if intent == "report" and _is_uneven_pair(evidence) else intent
 
 
 def _leads_with_rating(evidence: Evidence) -> bool:
@@ -153,6 +159,8 @@ def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
     """Tell whether a count tells it all: "3 of the 4", fewer sets than any exercise has."""
     fewest = min((exercise.sets or 1 for exercise in session), default=0)
     counts = evidence.numbers.counts
+    if is_percentage(evidence):
+        return True
     some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and not evidence.has("all")
     return some or (evidence.told.sets is not None and evidence.told.sets < fewest)
 

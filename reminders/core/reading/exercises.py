@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from reminders.core.reading import listing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.lines import SessionTold, Told, joined, line_told, merged
+from reminders.core.reading.lines import SessionTold, Told, is_uneven, joined, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.owners import Owners
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
@@ -46,6 +46,7 @@ class Teller:
         """Take everything that was found."""
         self._text, self._numbers, self._hits, self._session = text, numbers, hits, session
         self._lexicon = lexicon
+        self._sides = lexicon.chars("BODYSIDE")
         self._chars = numbers.signature
         asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
         mentions = [one for one in mentions if not any(low <= one.start < high for low, high in asked)]
@@ -74,7 +75,7 @@ class Teller:
         listing.share_amounts(self._told, self._chars, self._lexicon)
         self._give_statuses()
         self._give_holds()
-        free = listing.spread_sets(self._told, self._give_lone(free), self._chars)
+        free = listing.spread_sets(self._told, self._give_lone(listing.in_turn(self._told, free)), self._chars)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
@@ -106,6 +107,7 @@ class Teller:
     def _give_amounts(self) -> list[Amount]:
         """Give each amount to the exercise it stands with; return those that stand with none."""
         free = []
+        listing.respectively(self._told, self._numbers.amounts, self._chars, self._lexicon)
         given = [told.amount for told in self._told]
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
@@ -116,13 +118,19 @@ class Teller:
             elif owner.amount is None:
                 owner.amount = amount
             else:
-                owner.amount = joined(owner.amount, amount)
+                if is_uneven(owner.amount, amount) and not self._sides.isdisjoint(self._chars):
+                    owner.status = "part"  # "2x10 on the left and 1x10 on the right"
+                owner.amount = joined(owner.amount, amount, owner.status == "part")
         return free
 
     def _give_holds(self) -> None:
         """A hold shorter than prescribed is part of its exercise: "tandem, 10 seconds was all I could do"."""
-        for at, length in self._numbers.seconds:
+        before: Told | None = None
+        for at, length in sorted(self._numbers.seconds):
             owner = self._owners.of(Amount(at, at + 1, None, None))
+            if owner is None and before is not None and not set(self._chars[before.mention.end : at]) & set(_ENDS):
+                owner = before  # "tandem 20 s on the left, 12 s on the right"
+            before = owner
             if owner is not None and length < (self._session[owner.mention.exercise].seconds or 0):
                 owner.status = "part"
 
@@ -203,6 +211,8 @@ class Teller:
         )
         if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
             leads = False  # "heels I could not and the balance neither"
+        if self._chars[at - 1 : at] in (NAMED, NAMED_ON) and self._chars[at + 1 : at + 2] in ("", COMMA, *_ENDS):
+            leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None
         if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
             return True
@@ -235,6 +245,9 @@ class Teller:
             other = self._is_other(status, end, told.mention.start)
             if other or not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
+            apart = told.mention.start >= end and status == "not"
+            if found and apart and self._marks.get(told.mention.end, status) != status:
+                break  # "none of the heels, balance ok"
             if told.status is None:
                 told.status, found = status, True
                 told.is_place = told.is_place and status != "part"  # "the left side only on my lifts"
@@ -276,6 +289,8 @@ class Teller:
             told.is_listed = True
             done = line_told(told, self._session[told.mention.exercise])
             old = result.get(told.mention.exercise)
-            if old is None or (old.sets is None and old.reps is None):
+            if old is not None and done.completed == "none" and "correction" in self._hits:
+                result[told.mention.exercise] = done  # "I said I did it, but not the carry"
+            elif old is None or (old.sets is None and old.reps is None):
                 result[told.mention.exercise] = done if old is None else merged(old, done)
         return list(result.values())

@@ -56,8 +56,16 @@ def merged(old: ExerciseDone, new: ExerciseDone) -> ExerciseDone:
     return new
 
 
-def joined(one: Amount, two: Amount) -> Amount:
-    """Return "2 sets" and "10 reps" as one amount."""
+def is_uneven(one: Amount, two: Amount) -> bool:
+    """Tell whether two whole amounts of one exercise differ."""
+    return None not in (one.sets, one.reps, two.sets, two.reps) and (one.sets, one.reps) != (two.sets, two.reps)
+
+
+def joined(one: Amount, two: Amount, sided: bool = False) -> Amount:
+    """Return "2 sets" and "10 reps" as one amount; of two uneven sides what both have."""
+    if sided and is_uneven(one, two):
+        sets = one.sets if one.sets == two.sets else None
+        return Amount(one.start, two.end, sets, one.reps if one.reps == two.reps and sets else None)
     if one.sets is not None and one.reps is None and two.sets is None:
         return Amount(one.start, two.end, one.sets, two.reps)
     if one.reps is not None and one.sets is None and two.reps is None and two.sets is not None:

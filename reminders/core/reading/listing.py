@@ -152,6 +152,11 @@ def share_amounts(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
     """Give an amount told for each of a list, or behind the whole list, to all of it: "chair and wall 2x8 each"."""
     for at, one in enumerate(told):
         amount = one.amount
+        if amount is not None and amount.end <= one.mention.start and _is_each(chars, amount, lexicon):
+            for later in told[at + 1 :]:  # "1 set each of chair, wall, heels"
+                if later.amount is not None or later.status or not _joined(chars, told[at], later, lexicon):
+                    break
+                later.amount = amount
         if not at or amount is None or amount.start < one.mention.end:
             continue
         between = chars[told[at - 1].mention.end : one.mention.start]
@@ -171,6 +176,45 @@ def _is_each(chars: str, amount: Amount, lexicon: Lexicon) -> bool:
         if lexicon.is_in("EACHWORD", chars[at]):
             return not any(lexicon.is_in(side, chars[at + 1 : at + 2]) for side in ("SIDEWORD", "LIMB"))
     return False
+
+
+def respectively(told: Sequence[Told], amounts: Sequence[Amount], chars: str, lexicon: Lexicon) -> None:
+    """Give amounts listed right behind as many names to the names in turn: "chair and wall 2x10 and 2x8"."""
+    doses = [one for one in amounts if one.kind == "amount" and one.reps is not None]
+    at = 0
+    while at < len(told):
+        end = at
+        while end + 1 < len(told) and _joined(chars, told[end], told[end + 1], lexicon):
+            end += 1
+        names = told[at : end + 1]
+        behind = [one for one in doses if one.start >= names[-1].mention.end][: len(names)]
+        if len(names) > 1 and len(behind) == len(names) and _in_a_row(names[-1].mention.end, behind, chars, lexicon):
+            follows = told[end + 1].mention.start if end + 1 < len(told) else len(chars)
+            if behind[-1].end <= follows:
+                for one, amount in zip(names, behind, strict=True):
+                    one.amount = amount
+        at = end + 1
+
+
+def _in_a_row(start: int, amounts: Sequence[Amount], chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether nothing but joining words stands before and between amounts."""
+    for amount in amounts:
+        if not all(char == COMMA or _is_small(char, lexicon) for char in chars[start : amount.start]):
+            return False
+        start = amount.end
+    return True
+
+
+def in_turn(told: Sequence[Told], free: list[Amount]) -> list[Amount]:
+    """Give as many amounts as names were listed to the names in turn: "chair and heels. 2x10 and 2x12"."""
+    real = [one for one in free if one.kind == "amount" and one.reps is not None]
+    done = [one for one in told if one.status == "done"]
+    fits = 1 < len(real) == len(free) == len(done) == len(told)
+    if not fits or any(one.amount is not None or one.mention.start > real[0].start for one in done):
+        return free
+    for one, amount in zip(done, real, strict=True):
+        one.amount = amount
+    return []
 
 
 def spread_sets(told: Sequence[Told], free: list[Amount], chars: str) -> list[Amount]:

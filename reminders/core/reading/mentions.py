@@ -36,7 +36,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
     strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
     kept: list[Mention] = []
     for mention in mentions:
-        if _is_rated_alone(mention, mentions, chars, lexicon):
+        if _is_rated_alone(mention, mentions, chars, lexicon) or _is_other_thing(mention, chars, lexicon):
             continue
         if not mention.weak:
             kept.append(mention)
@@ -53,6 +53,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
         described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
         company = not described and _has_company(mention, chars, lexicon)
+        company = company or (len(mentions) > 2 and text.words[mention.end : mention.end + 1] == [":"])
         if not company and (strong or len(mentions) > 1):
             neighbours = [other for other in mentions if other is not mention]
             company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
@@ -98,6 +99,25 @@ def _unfilled(chars: str, start: int, lexicon: Lexicon) -> str:
     return chars[:start] + chars[end:]
 
 
+def _is_other_thing(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a name is a thing, a movement or "sets": "left my band", "cannot bend", "2 sts of 10"."""
+    at, after = mention.start, chars[mention.end : mention.end + 1] or STOP
+    if mention.end - at > 1 or not at:
+        return False
+    before = chars[at - 1]
+    if lexicon.is_in("MOVEVERB", chars[at]) and lexicon.is_in("CANT", before):
+        return after in (COMMA, STOP) or lexicon.is_in("MY", after)
+    if lexicon.is_in("POSTURE", chars[at]) and lexicon.is_in("PLACEWORD", after):
+        return before == COMMA
+    if lexicon.is_in("SETLIKE", chars[at]) and lexicon.is_in("#", before):
+        return lexicon.is_in("OF", after)
+    return (
+        lexicon.is_in("GEAR", chars[at])
+        and lexicon.is_in("MY", before)
+        and lexicon.is_in("MISLAID", chars[at - 2 : at - 1] or STOP)
+    )
+
+
 def _is_one_side(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a name that is also a body part has its side before it: "left side only"."""
     at = mention.start
@@ -111,6 +131,8 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return True
     while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
         at += 1
+    if lexicon.is_in("X", chars[at : at + 1] or STOP) and lexicon.is_in("#", chars[at + 1 : at + 2]):
+        return True
     if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
         return True
     at = mention.start - 1
@@ -118,7 +140,13 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         at -= 1
     if at < 0:
         return False
-    return any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP"))
+    if any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP")):
+        return True
+    rest = lexicon.chars("REST")  # "struck out on balance, the rest are done"
+    return any(
+        char in rest and (lexicon.is_in("THE", chars[k - 1 : k]) or lexicon.is_in("STATUS", chars[k + 1 : k + 2]))
+        for k, char in enumerate(chars)
+    )
 
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:

@@ -45,7 +45,8 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     taken |= {figure.at for figure in figures}
     off_scale = numbers.off_scale or any(figure.value > SCALE_TOP for figure in figures)
     figures = [figure for figure in figures if figure.value <= SCALE_TOP]
-    figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"))
+    has_amounts = bool(numbers.amounts or numbers.counts)
+    figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"), has_amounts)
     rivals = [] if asked in ("pain", "settling") else _rivals(figures, taken, numbers, hits, scope)
     if rivals:
         figures = []  # a figure that only stands like a rating, beside another that may be it: she is asked
@@ -68,10 +69,11 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
 
 
 def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits, scope: Scope) -> list[int]:
-    """Return the numbers beside a figure, in its sentence, that could as well be the rating; none beside a stated
-    one."""
-    if not figures or any(figure.stated for figure in figures):
+    """Return the numbers beside a figure, in its sentence, that could as well be the rating; beside a stated one only
+    worse ones that go on from it."""
+    if not figures:
         return []
+    stated = max((figure.value for figure in figures if figure.stated), default=None)
     told = {at for label in _TOLD_OTHERWISE for s, e in hits.get(label, ()) for at in range(s, e)} | taken
     bounds = [scope.sentence(figure.at, figure.at + 1) for figure in figures]
     return [
@@ -80,7 +82,18 @@ def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits
         if at not in told
         and (scope.text.values[at] or 0) <= SCALE_TOP
         and any(low <= at < high for low, high in bounds)
+        and (stated is None or ((scope.text.values[at] or 0) > stated and _goes_on(at, scope)))
     ]
+
+
+def _goes_on(at: int, scope: Scope) -> bool:
+    """Tell whether a number goes on with what was told before: "pain 2 at first and then a 6"."""
+    signature, lexicon = scope.text.signature, scope.lexicon
+    joins, small = lexicon.either("JOINAND", "BUT", "THEN"), lexicon.either("FILL", "ARTICLE", "THEN")
+    at -= 1
+    while at > 0 and signature[at] in small and signature[at] not in joins:
+        at -= 1
+    return at > 0 and signature[at] in joins
 
 
 def _loose_pains(
@@ -110,17 +123,26 @@ def _loose_pains(
     return [at for at in numbers.loose if at in marked and (scope.text.values[at] or 0) <= SCALE_TOP]
 
 
-def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_answer: bool) -> list[Figure]:
-    """Leave out figures that are taken back, supposed, asked about or another day's."""
+def _still_standing(
+    figures: list[Figure], hits: Hits, scope: Scope, is_lone_answer: bool, has_amounts: bool
+) -> list[Figure]:
+    """Leave out figures that are taken back, supposed, asked about or another day's; "2 sets, I put 1"."""
     if len(figures) > 1:
-        back = {at for label in ("num.retracted", "num.said") for s, e in hits.get(label, ()) for at in range(s, e)}
-        meant = {at for s, e in hits.get("num.meant", ()) for at in range(s, e)} if _corrects(hits) else set()
+        meant = _places(hits, "num.meant") if _corrects(hits) else set()
+        back = _places(hits, "num.retracted") | (_places(hits, "num.said") - meant - _places(hits, "num.own"))
+        stated = [figure for figure in figures if figure.stated]
         standing = [figure for figure in figures if figure.at in meant - back]
         standing = standing or [figure for figure in figures if figure.at not in back]
         figures = standing or figures
+        own = [one for one in stated if one.at not in back | meant]
+        has_amounts |= not scope.lexicon.chars("SETS_WORD").isdisjoint(scope.text.signature)
+        if has_amounts and own and not any(one.stated for one in figures):
+            figures = own  # "I put 2 sets, I meant 1. pain 9"
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
+    if len(figures) == 1 and has_amounts and _corrects(hits) and "pain_said" not in hits:
+        figures = [one for one in figures if not any(s <= one.at < e for s, e in hits.get("num.said", ()))]
     never = {at for s, e in hits.get("num.never", ()) for at in range(s, e)}
     figures = [figure for figure in figures if figure.at not in never]
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
@@ -134,6 +156,11 @@ def _still_standing(figures: list[Figure], hits: Hits, scope: Scope, is_lone_ans
         own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
         figures = own or figures
     return figures
+
+
+def _places(hits: Hits, label: str) -> set[int]:
+    """Return the places under a label; "num.own": what is given now, "I'd put it at 4"."""
+    return {at for s, e in hits.get(label, ()) for at in range(s, e)}
 
 
 def _corrects(hits: Hits) -> bool:
@@ -161,6 +188,8 @@ def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
     at = figure.at
     if any(s <= at < e for s, e in hits.get("num.now", ())):
         return False  # "since yesterday, I give it a 6"
+    if "num.after" in hits and any(s <= at < e for s, e in hits.get("num.before", ())):
+        return scope.is_past(at, at + 1) or not scope.lexicon.chars("SURGERY").isdisjoint(scope.text.signature)
     if any(s <= at < e for s, e in hits.get("num.past", ())):
         return True
     if scope.is_past(at, at + 1):

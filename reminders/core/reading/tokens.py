@@ -9,12 +9,13 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
+from reminders.core.reading.counted import is_count
 from reminders.core.reading.lexicon import SMILE, UNKNOWN, Lexicon, Token
 from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 
 _TOKEN = re.compile(
-    r"(?P<odd>\b(?:a1c|b12)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"
+    r"(?P<odd>\b(?:a1c|b12|1s)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"
     r"|(?P<words>[a-z]+(?: [a-z]+(?![a-z0-9]))*)"
     r"|(?P<phone>\+?\d?[ -]?\(?\d{3}\)?[ .-]\d{3}[ .-]\d{4}|\+?\d{7,})"
     r"|(?P<date>\d{4}-\d{2}-\d{2}|\d{1,2}/\d{1,2}/\d{2,4})"
@@ -146,7 +147,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
             value = near.get(word) if before_unit else None
         elif not text.raw[at][0].isdigit() and is_in("ONEWORD", chars[at]):
             before_number = at + 1 < len(chars) and text.values[at + 1] is not None  # "en un seis"
-            value = value if _is_count(chars, at, before_unit, lexicon) and not before_number else None
+            value = value if is_count(chars, at, before_unit, lexicon) and not before_number else None
         if value is None:
             if not text.raw[at][0].isdigit():
                 text.values[at] = None
@@ -167,23 +168,6 @@ def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
     if at + 3 >= len(chars) or not lexicon.is_in("OUTOF", chars[at + 1]):
         return False
     return lexicon.is_in("OF", chars[at + 2]) and text.values[at + 3] == 10
-
-
-def _is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:
-    """Tell whether "one" counts something here; "the wall one" and "one foot" do not."""
-    if before_unit or (at + 2 < len(chars) and chars[at + 1] == UNKNOWN and lexicon.is_in("SET", chars[at + 2])):
-        return True
-    if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
-        return False
-    if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):
-        return lexicon.is_in("PAINISH", chars[at - 1])  # "the sitting one", "my pain one"
-    if at + 1 < len(chars) and lexicon.is_in("ONE_NOT_BEFORE", chars[at + 1]):
-        return False
-    if at == 0:
-        return len(chars) == 1 or chars[1] in (STOP, COMMA, QUESTION) or lexicon.is_in("ONE_BEFORE", chars[1])
-    return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
-        at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
-    )
 
 
 def _with_next_word(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:

@@ -58,6 +58,9 @@ RULES = {
         gone|went|all|suddenly confused ~~ arm|face|speech|name|words
     """,
     "danger.fall_or_injury": """
+        fel out|off|down|over|backwards|backward|in|on|against|into|from|getting|again|hard
+        feel out of bed|the ~ tub|bed|chair|shower|truck
+        feel down the|my|our|some stairs|steps|porch|ladder|escalator
         FELL back ,|.|$|and|hard|against|onto|over|when|hitting
         came|come a cropper
         FELL for no|the _
@@ -186,6 +189,7 @@ RULES = {
         heart attack on there|tv|television|screen
     """,
     "idiom.nerve_or_bladder": """
+        water heater|main|pipe|pipes|tank|bill|company|pump|line
         gave|give|giving|gives the|my|those|them? side|sideways? leg lift|lifts|raise|raises|ones|exercise|exercises
         give|gave me|him|her a stroke from|when|if|over|watching
         weak in the knees for|over

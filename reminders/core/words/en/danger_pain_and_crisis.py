@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.severe_pain": """
+        PAIN|hurts|hurting ~ more than i|a|anyone|anybody|any can|could|body|person|man|woman
+        PAIN ~ too much for me|anyone|anybody ,|.|$|to
         SEVERE
         worst ever|agony
         worst pain|ache|hurt ive|i|weve|ever|yet|imaginable|possible
@@ -51,6 +53,7 @@ RULES = {
         pain ~ throwing|threw up
     """,
     "idiom.severe_pain": """
+        deadline|deadlines|job|work|boss|traffic|heat|humidity|suspense|commute|bills|weather|schedule|pollen|allergies|kids|paperwork|homework|exam|exams|finals|midterms|essay|rent|prices|taxes|boredom|class|classes|shift|internet|wifi is|are|were|was killing me
         killing me less
         killing me softly
         killing me lol|haha

@@ -219,6 +219,7 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "part_not": """
+        not half ,|.|$
         halfway through the|my|a !list !set !exercises !routine !program !workout !first !second !session
         half ~~ other|second half
         half|quarter|third|couple past|hour|hours|mile|block|minute
@@ -269,32 +270,5 @@ RULES = {
         ^ not any|one|a
         ^ NOPE
         ^ zero $
-    """,
-    "rest_not": """
-        REST|others i did not|nothing
-        REST|others i didnt|couldnt|skipped|left|wont|havent
-        REST|others can|will|must|may wait
-        REST|others no|not|none|skipped|nope|zero|nah
-        sat out the? rest|others
-        none|nothing|zip of|on? the? REST|others
-        no REST
-        skipped|skip the? REST
-        never|didnt got|get|touched|touch|do to? the? other|others|rest
-        not the REST
-    """,
-    "rest_done": """
-        everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
-        everything else $
-        did|done|finished ~ REST
-        REST ~ done|did|finished|fine|good|complete|completed|too|yes|ok|as
-        the rest too
-    """,
-    "others_not": """
-        other|others # no|not|none|skipped|nope|didnt|will|nah|na
-        skipped|skip|didnt|not the? other #
-    """,
-    "others_done": """
-        other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
-        did|done|finished the? other #
     """,
 }

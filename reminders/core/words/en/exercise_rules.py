@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "ex.done": """
+        DONE
         knocked|knock|banged|cranked|pounded|churned out
         done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
     """,
@@ -15,6 +16,7 @@ RULES = {
         could|able to? ONLY? manage|do|get
     """,
     "ex.place": """
+        @ wrong|right|correctly|properly|badly|backwards
         @ was|were|is|are the? FILL* worst|hardest|toughest|killer|tricky|trickiest|sorest|challenge|struggle
         @ was|were|is|are FILL* hard|tough|difficult|brutal|heavy|painful|sore|uncomfortable|achy|tiring !DONE
         @ was|were|is|are getting|feeling|becoming|coming
@@ -24,6 +26,8 @@ RULES = {
         @ FILL* SMALL ,? FILL* everything|rest|others
     """,
     "ex.done_after": """
+        @ ,? no prob|problem|problems|issue|issues|trouble|sweat|biggie|worries
+        @ x >,|.|$
         @ only ,|.|$|today|tonight|this|for
         @ alone
         @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
@@ -31,6 +35,9 @@ RULES = {
         tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
     """,
     "ex.part": """
+        @ hurt|hurts ~ quit|stopped|stop
+        did|do|got|get the? left|right|good|bad|one side|leg|foot
+        didnt|couldnt|cant|not do|get|manage|finish? the left|right ,|.|$
         EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
         could|can? ONLY hold|held|holding
         half|halfway|partial|partly|partially|sorta|kinda
@@ -46,11 +53,18 @@ RULES = {
         @ a bit|little ,|.|$
     """,
     "ex.not": """
+        did|do|done|got|managed N0|none|nothing|nada|zip|zilch
+        did|do|does|could|can|have|has|had|was|would not|never
+        strike|struck|struck out on|with
+        balked|bailed|gave|chickened|wimped|wimped up|out|at|on on|of|with?
+        drew the line at
+        said no to
         didnt|dont|couldnt bother|bothered with|w?
-        no|nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
+        no !prob !problem !problems !issue !issues !trouble !sweat !biggie !worries !pain !discomfort !PAINISH
+        nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
-        cant|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
-        didnt|dont|cant|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
+        cant|cannot|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
+        didnt|dont|cant|cannot|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
         left out|off|undone
         leaving|leave out|off
         passed on
@@ -81,6 +95,11 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ ,? too hard|heavy|much|painful|difficult|tiring ,|.|$
+        @ was|were|is|are|proved FILL* beyond|past me
+        @ defeated|beat|bested|defeats|eluded me
+        @ got the better|best of me
+        @ wasnt|werent|isnt|arent happening|possible|doable|gonna|going
         @ ,? tomorrow|later|pending
         @ was|were|is|are FILL* too much|hard|heavy|painful|difficult|tough|sore !but !so
         @ hurt|hurts FILL* too much|bad|badly
@@ -103,5 +122,38 @@ RULES = {
         ^ can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
         . can|could|should|may|shall|must|do|does i|we|he|she|it|my|mom|dad ~~ @
         ^ is|are|was|would it|the|my|they|these ~~ @ ~~ ?
+    """,
+    "rest_not": """
+        REST|others i did not|nothing
+        REST|others i didnt|couldnt|skipped|left|wont|havent
+        REST|others can|will|must|may wait
+        REST|others no|not|none|skipped|nope|zero|nah
+        sat out the? rest|others
+        none|nothing|zip of|on? the? REST|others
+        no REST
+        skipped|skip the? REST
+        never|didnt got|get|touched|touch|do to? the? other|others|rest
+        not the REST
+    """,
+    "rest_done": """
+        everything else done|did|finished|fine|good|complete|ok|all|i|yes|went
+        everything else $
+        did|done|finished ~ REST
+        REST ~ done|did|finished|fine|good|complete|completed|too|yes|ok|as
+        the rest too
+    """,
+    "others_not": """
+        not the? other ,|.|$
+        neither|none of the? other #
+        leaving|left|skipping the? other #|pair
+        other #|pair|couple can|must|will|gets|get wait|keep|whistle|skipped
+        other|others # no|not|none|skipped|nope|didnt|will|nah|na
+        skipped|skip|didnt|not the? other #
+    """,
+    "others_done": """
+        other # ~ i|all? fine|full|perfect|completed|done|did|good
+        other # ~ all $
+        other # ~ done|did|finished|fine|good|complete|completed|ok|yes|bag|yep|too|as
+        did|done|finished the? other #
     """,
 }

@@ -219,6 +219,6 @@ LOOKALIKES = frozenset(
         "winters wiper wipes wired wires wiring withdrawn withdraws withdrew wives wobble womans women wonders "
         "woods woody worded wording worker workin workings worlds worms worsen worthy woulda wouldn wounds "
         "wrapper wreak wrecks wretched wright writer writes writings wrongs yankee yarns yearn yeast yeats yeh "
-        "yellows yer youths youve zack zak zen zola zone "
+        "yellows yer youths youve zack zak zen zola zone letting fel owing "
     ).split()
 )

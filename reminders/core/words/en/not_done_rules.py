@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        not a|even? one|single|any one? of? EM|EXER|THE? got|was|were|is|has|been done
+        none of? EM|EXER|THE got|was|were done
+        fell|fall|fallen|dozed|nodded|drifted|conked asleep|off|out ~ before i could|got|did|even|started|had
         refused|declined ~ EXERNOUN
         refused|declined to do|exercise
         ^ no dice|chance|soap|deal|sir|maam|joy|luck ,|.|$
@@ -179,6 +182,7 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        not a|even? one|single of? EM|EXER got|was|were done
         didnt|havent|never do|get|did|done
         ^ NO|NOPE $
         ^ NO|NOPE ,|.|

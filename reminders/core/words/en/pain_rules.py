@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.retracted": """
+        # is|was what|the|number? one|number? i|we SAIDWORD
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
     "num.times_through": """
@@ -20,6 +21,8 @@ RULES = {
         mistake|error|typo for #
     """,
     "num.meant": """
+        it|that was|is|should in|really|actually fact? FILL* #
+        its actually|really|in fact? FILL* #
         mistake|error|typo for #
         MEANT to? SAIDWORD? FILL* #
         should|supposed have|be|to? been|say|said|read|be? FILL* #
@@ -119,5 +122,14 @@ RULES = {
     """,
     "num.after_done": """
         crushed|nailed|killed|aced|smashed it|em|them ,? # $
+    """,
+    "num.said": """
+        SAIDWORD that? FILL|PAINISH|MY+ #
+    """,
+    "num.past": """
+        # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
+    """,
+    "num.own": """
+        id|would|ill|could|lets SAIDWORD|call ~ #
     """,
 }

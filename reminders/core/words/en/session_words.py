@@ -20,7 +20,7 @@ CONCEPTS = {
     "EXERNOUN": "exercise exercises excercises exercizes workout workouts routine program programme session homework hw list pt moves movements regimen exersizes exersize excersise excercise rehab drills stretches sheet excersises exersises plan assignment",
     "EM": "em it them these those ones mine thing things stuff",
     "REST": "rest others other remaining remainder else elses",
-    "SET": "set sets round rounds rds rnds circuit circuits pass passes lap laps series rd stes st's cycles cycle go rotation rotations",
+    "SET": "sts goes set sets round rounds rds rnds circuit circuits pass passes lap laps series rd stes st's cycles cycle go rotation rotations",
     "REP": "rep reps repetition repetitions repititions repeats repition reptitions",
     "X": "x by times time",
     "TIMES": "times time",

@@ -94,7 +94,7 @@ COMMON = frozenset(
     " out other were all your when up use how said an each she which do their time if will way about many then them"
     " would like so these her make him has two more go see no could my than first been its who now did get come made"
     " may part over after back just good me not today done feel because off very went didnt dont im ive too again only"
-    " still got them did until before".split()
+    " still got them did until before rode".split()
 )
 SOUNDS = (("ph", "f"), ("ck", "k"), ("exc", "ex"), ("z", "s"), ("ie", "ei"), ("ea", "ee"), ("ay", "ai"))
 SPELLED_OUT = {
@@ -112,6 +112,23 @@ SPELLED_OUT = {
     "abcd": "a b c d",
     "abc": "a b c",
     "teh": "the",
+    "stpp": "stop",
+    "stpo": "stop",
+    "sotp": "stop",
+    "tsop": "stop",
+    "stoip": "stop",
+    "syop": "stop",
+    "stob": "stop",
+    "lst": "last",
+    "nite": "night",
+    "abt": "about",
+    "arnd": "around",
+    "aprox": "about",
+    "onley": "only",
+    "olny": "only",
+    "1s": "ones",
+    "dun": "done",
+    "bilat": "both sides",
     "hte": "the",
     "adn": "and",
     "stp": "stop",

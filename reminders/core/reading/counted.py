@@ -1,0 +1,33 @@
+"""Whether a word for one is a number: "one set", "pain: one", but not "the wall one".
+
+Numbers get their values in `tokens.py`.
+"""
+
+from reminders.core.reading.lexicon import UNKNOWN, Lexicon
+from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+
+
+def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:
+    """Tell whether "one" counts something here; "the wall one" and "one foot" do not."""
+    if before_unit or (
+        at + 2 < len(chars) and lexicon.is_in("SET", chars[at + 2]) and _is_open(chars[at + 1], lexicon)
+    ):
+        return True
+    if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[at - 2]):
+        return True  # "pain: one"
+    if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
+        return False
+    if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):
+        return lexicon.is_in("PAINISH", chars[at - 1])  # "the sitting one", "my pain one"
+    if at + 1 < len(chars) and lexicon.is_in("ONE_NOT_BEFORE", chars[at + 1]):
+        return False
+    if at == 0:
+        return len(chars) == 1 or chars[1] in (STOP, COMMA, QUESTION) or lexicon.is_in("ONE_BEFORE", chars[1])
+    return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
+        at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
+    )
+
+
+def _is_open(char: str, lexicon: Lexicon) -> bool:
+    """Tell whether a word may stand between "one" and "set": "one full set"."""
+    return char == UNKNOWN or lexicon.is_in("MORESETS", char)
