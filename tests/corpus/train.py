@@ -42,6 +42,7 @@ BUILD = (
     "en-build-8",
     "en-build-9",
     "es-build-8",
+    "es-build-9",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

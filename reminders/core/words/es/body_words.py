@@ -29,7 +29,7 @@ CONCEPTS = {
     "BUCKLE": "dobla doblan doblo doblaron doblando vence vencen vencio vencieron falla fallan fallo fallaron aflojan aflojo afloja aflojaron fallando",
     "DROOP": "chueca chueco torcida torcido caida caido lado cuelga colgando colgada ladeada virada jalada desviada doblada volteada torcio enchueco cae cayo paralizada dormida chuequita tuerce",
     "SLUR": "enredado enredada enreda enredan arrastro arrastra arrastrando trabada trabado traba traban trabo trabando pesada pesado gangoso raro mocha entiende entiendo entienden",
-    "DIZZY": "mareo mareos mareada mareado maree mareaba marie mareando mareadita mareadito marear vertigo vertigos vahido vahidos vaido vaidos desvanecimiento atarantada atarantado aturdida aturdido mareandome tarantada tarantado destanteada destanteado grogui grogy borrachita",
+    "DIZZY": "vahidito vahiditos mareito mareitos mareillo mareo mareos mareada mareado maree mareaba marie mareando mareadita mareadito marear vertigo vertigos vahido vahidos vaido vaidos desvanecimiento atarantada atarantado aturdida aturdido mareandome tarantada tarantado destanteada destanteado grogui grogy borrachita",
     "FAINTED": "desmaye desmayo desmayada desmayado desmayaba",
     "FELL": "cai caigo caimos",
     "TWIST": "torci torcio doblo doble torcedura esguince luxe falsee falseo torcida torcido doblado doblada",

@@ -5,6 +5,41 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        ^ ya? no mas por $
+        ^ ya? baja por $
+        ^ solicito|pido|tramito|gestiono la|mi baja
+        ya? no los|las quiero mas|ya ,|.|$
+        como|donde hago|hacer|le ~ para que ya? no me lleguen|llegen|manden|escriban
+        que ya no me lleguen|llegen mas|,|.|porfa|TEXT|$
+        ^ STOPKEY a|con|de? ya? los|las|el|la|mis|estos|esos|sus|tantos|tanto? TEXT
+        ^ STOPKEY todo|todos|everything|all|texting|sending|messaging|text|texts porfa|please|ya|,|.|$
+        ^ ya? para|parale|parele|parenle|parad ya? a|con|de? los|las|esos|estos|sus|tantos|tanto|tu|tus? TEXT
+        ^|.|,|favor|porfa|please|ya stop|estop los|the? TEXT
+        pon|ponle|ponga|pongale|dale|denle|hagan|haz|da ~ stop|estop ~ a? ~ TEXT|eso|esto|esos|estos|mi|,|.|$
+        dejen|deje|deja|dejad ya? de estar? fregar|fregando|joder|jodiendo|chingar|chingando|fastidiar|fastidiando|molestando|jorobar|hinchar|mamar|mamando|hostigar|acosar
+        dejen|deje|dejad ya? de dar|darme la|lata|guerra
+        dejadme|dejenme|dejeme|dejame ya? en paz
+        dejadme|dejenme|dejeme|dejame ya? tranquila|tranquilo|quieta|quieto|sola|solo ya? ,|.|con|porfa|por|$
+        que|ya me? ~ dejeis|dejes|dejen|deje|dejan en paz
+        ya vale de|con ~ TEXT
+        ya esta|estuvo bien|bueno|suave de|con ~ TEXT
+        WANT me? que? desuscribir|desuscribirme|desinscribir|desinscribirme|desapuntarme|desafiliarme
+        me WANT desuscribir|desinscribir|desapuntar|desafiliar|salir|retirar|dar de|del ~ baja|programa|servicio|lista|TEXT
+        no|ni|tampoco ~ WANT seguir|continuar|participar|estar ~ recibiendo|participando|inscrito|inscrita|suscrito|suscrita|programa|servicio|plan
+        no|ni|tampoco WANT seguir|continuar|participar ~ con|en el|la|este|su ~ programa|servicio|plan
+        quitame|quitenme|quiteme|sacame|saqueme|saquenme|borrame|borreme|borrenme|eliminame|retireme|retirenme de|del ~ eso|esa|esto|ahi|aqui|todo|programa|servicio|sistema|grupo|lista|listado|registro !el !los !las
+        me retiro|salgo|borro|desapunto|desuscribo|desinscribo|doy|damos de|del|, ~ baja|programa|servicio|lista|esto|aqui|TEXT
+        como|donde me|hago|le ~ doy|darme|dar|borro|borrarme|salgo|salirme|desuscribo|desuscribirme|quito|cancelo|cancelar ~ baja|lista|TEXT|servicio|suscripcion|esto|programa|,|.|?|$
+        cancelame|canceleme|cancelenme|anulame|anuleme|anulenme|suspendeme|suspendame|apagame|apaga|apague|apaguen|desactiven|desactive|desactiva|desactivame|corta|corten|corte|frena|frenen|frene|cesa|cese|elimina|elimine|eliminen|finalicen|finalice|terminen ~ TEXT|TEXTNOUN|suscripcion|servicio
+        cancelame|canceleme|cancelenme|desactivame|desactiveme|desactivenme|desuscribeme|desuscribanme|desinscribanme $|,|.|porfa|por|favor
+        ^ quitar|eliminar|quitarme|borrarme|eliminarme|desactivar|desactiveme|desactivenme|anular|retirarme|sacarme|darse $
+        ^ N0|ningun TEXT por|porfa|porfavor|ya|mas
+        ni un|una? solo|sola? TEXT mas
+        los|las|te|lo voy|vamos|tendre a|que? ~ bloquear|reportar|denunciar
+        voy a|tendre que bloquearlos|bloquearlas|bloquearte|bloquearlo|reportarlos|denunciarlos|bloquear|reportar este|el|su ~ numero|,|.|si|$
+        quiero|kiero|necesito|pido|exijo que ya? paren|parenle|pares|cesen|dejen ya? ,|.|porfa|por|esto|eso|con|de|$
+        puede|pueden|podria|podrian|puedes|podrias|podeis|podriais ~ dejar|parar de|con ~ TEXTVERB|mandar|mandarme|enviar|enviarme|escribir|escribirme|TEXT
+        elimina|eliminame|borra|quita|saca mi|este ~ numero|nombre|telefono|celular
         ^ desinscribir|desinscribirme|desinscribanme|desinscribame|desapuntarme|desapunteme|desapuntenme|desuscribame|desuscribirme|darme ~ favor|porfa|de|$
         ya no ~ participo|participare|participaremos
         hasta aqui|aca|ahi ~ con ~ TEXT|mensajes|programa|servicio|esto
@@ -88,6 +123,10 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche
+        de TEXTVERB los|el|esos? TEXT? los|el WEEKDAY
+        TEXT tan|muy temprano|tarde|noche|seguido
+        TEXT los|el WEEKDAY
         fue|fueron|llego|llegaron|llega|cayo|entro a|al|en spam
         carpeta de? spam
         no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
@@ -115,13 +154,16 @@ RULES = {
         de alta
         cancele mi|la ~ cita
         cancelar ~ cita
-        baja ~ presion|azucar|por|la
+        baja ~ presion|azucar|la
+        baja por !favor !$
         le pare
         por fin
         al fin
         fin de
         en fin
-        para hacer|los|que|el|la|mi|manana|ver|las|mis|un
+        para hacer|que|el|la|mi|manana|ver|las|mis|un
+        para los !TEXT
+        telefono|numero|celular|hora|gracias|es|sirve|listo|lista para ~ TEXT
         para para
         parar ~ primera|de puntas
         hasta que ~ alto

@@ -5,11 +5,24 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "idiom.crisis": """
+        no quiero|deseo seguir con el|la|los|las|estos|esta|mi ejercicio|ejercicios|rutina|terapia|programa|tratamiento
+        no|ni quiero|deseo|quisiera seguir recibiendo|participando|inscrita|inscrito|suscrita|suscrito
         no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN
         me ~ voy|vas|va a ~ matar ~ con ~ tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas
         dormida|dormido en ~ silla|sofa
     """,
     "danger.chest_or_breathing": """
+        respirar ~ me duele|dolia|punza
+        duele|dolia|punza|dolor ~ al? respirar
+        respiracion ~ cortada|cortado
+        cierra|cerro|cerrando ~ garganta
+        no ~ me|le sale ~ aire|aliento|respiracion
+        punzada|dolor|dolorcito|pinchazo|piquete|duele ~ lado|altura|parte|encima del? corazon|pecho
+        arde|ardia|ardio|quema|quemaba|ardiendo el|mi? pecho|corazon
+        me agito|agite|fatigo|fatigue|sofoco|asfixio con|por|al|de|por nada|todo|cualquier|caminar|hablar|solo|moverme|poco
+        me duele|aprieta|late|palpita|salta|brinca|tiembla|falla el|mi corazon
+        ataque|paro al|del|de? corazon|cardiaco
+        duele|dolia|dolio ~ aqui|donde|junto|por ~ corazon
         no se? me|le? quita|pasa|calma|baja|cede|quito|paso el|la|este|esta dolor|presion|opresion|ardor|apreton|peso|punzada ~ CHEST
         no se? me|le? quita|pasa|calma|baja|cede|quito|paso la|el falta|ahogo de? aire?
         no ~ respiro|respirar ~ bien|normal|igual
@@ -34,6 +47,15 @@ RULES = {
         hombre|hombro|brazo izquierdo ~ pecho
     """,
     "danger.nerve_or_bladder": """
+        no ~ aguanto|aguanta|aguante las ganas y|que me|se orino|orina|orine|meo|hago
+        orinar|pipi|mear|chis ,? y|pero? ~ no ~ sale|logro|consigo
+        se me sale|salio|escapa|escapo|chorrea|chorreo|va|fue el|la|los|las|un? orin|orines|orina|orinas|pipi|pis|meado|meados|miado|miados|chi|chis|chichi|caca|popo|excremento|cuerpo|zurullo
+        y|que|pero me orino|orine|meo|mee|cago|cague|zurro|surro !de
+        no ~ puedo|pude ~ hacer ~ necesidades|pipi|pis|popo|chis|caca
+        pie ~ me? quedo|queda|quedaba|cuelga|anda colgando|caido|muerto
+        se me apago|apaga|apagaron|pasmo|paralizo el|la|media|mi ~ pierna|brazo|mano|pie|cara|boca
+        aire|pasmo en|a la|mi? cara|boca|ojo
+        y|que no me responde|responden|obedece|obedecen|sostiene|sostienen ,|.|ya|$
         no se? me|le? quita|pasa|quito|paso el|la|lo hormigueo|adormecimiento|entumecimiento|debilidad|dormido|entumido|adormecido
         me ~ gana|gano|ganaba|ganando|ganado ~ pipi|orina|orines|bano|popo|pis|chis|meada
         gana|ganaba|ganando ~ pipi|orina|chis
@@ -61,6 +83,18 @@ RULES = {
         de la cintura ~ abajo ~ siento|dormida|dormido|nada
     """,
     "danger.fall_or_injury": """
+        <redonda|redondo|rendida|rendido|privada|privado en|al|contra el|la? piso|suelo|bano|cocina|calle|patio
+        <me piso|pateo|mordio|corneo|embistio|cocio un|una|el|la >ANIMAL
+        silla|banco|banquito|banqueta|cama|escalera ~ conmigo
+        me esconete|escone|esbarate|esmorrille|espete|desnuque|esnuque|desgonce|destartale|esguache|esgolize|espatarre
+        disloque|disloco|desgarre|desgarro|chingue|chingo|fregue|frege|jodi|jodio|amole|estropee|friegue|escone|malogre|malogro|desgracie|escacharre|desbarate|descojone|arruine el|la|mi|un|una ~ JOINT|BACKBONE|pantorrilla|muslo|musculo|ligamento|tendon|aquiles|corva|ingle
+        di|dio|pegue|meti|metio|pego|llevo|lleve|mande un|el|tremendo|senor? lenazo|golpetazo|trompicon|matacazo|guayazo|tropezon|sopapo|galletazo|mecazo|tablazo|ramalazo
+        lenazo|golpetazo|matacazo ~ con|contra|en|bajando|subiendo|que|en
+        me fui|cai|iba pal|patras|pa'|pa ~ piso|suelo|atras
+        me llevo|arrollo|levanto ~ por delante
+        me llevo por delante ~ moto|carro|auto|bici|bicicleta|coche|guagua|puerta|mesa
+        me quebre|kebre|rompi|fracture|parti algo
+        <me tiro|tumbo|boto|revolco|arrastro|avento|empujo el|la|mi|un|una >ANIMAL|nieto|nina|nino|viento|moto|bici|ola|carro
         volvio|volvieron a salir|zafar|safar|dislocar|doblar|torcer ~ JOINT|hueso
         volvi|volvio|vuelto a caer|caerme|caerse|resbalar|resbalarme|tropezar
         me|se|nos habia|habria|hubiera? caido
@@ -84,6 +118,16 @@ RULES = {
         quede|acabe|termine ~ en el|al? piso|suelo
     """,
     "danger.possible_fracture": """
+        me parti|quebre|fracture|rompi la espalda|columna|cadera
+        dolor|doloron|dolorazo|tiron ~ BACKBONE ~ de la nada
+        de la nada ~~ dolor|doloron|dolorazo ~ BACKBONE
+        tiron fuerte|feo|tremendo|horrible|bruto|durisimo en|por|de la|mi espalda|cintura|columna
+        se me rompio|partio|quebro|trono|revento|desprendio|zafo algo ~ JOINT|BACKBONE|LIMB|adentro|dentro|hueso
+        senti|siento|sentir ~ que? ~ algo|se me? rompio|quebro|partio|abrio|desprendio|revento|rajo ~ BACKBONE|JOINT|LIMB|adentro|dentro
+        senti|siento ~ se me partia|partio|partiera|abria|abrio|quebraba|rompia|rajaba ~ BACKBONE
+        me quebre|kebre|rompi|fracture|parti algo
+        trac|trak|traca|crash|clac|clack ,? ~ BACKBONE|cadera|costilla|rodilla
+        BACKBONE|cadera|costilla ~ trac|trak|clac|clack
         talon|pantorrilla|corva|tobillo ~ como si me ~ dado|aventado|pegado|tirado ~ piedra|pedrada|patada|palo|balazo
         me kebre|quebre|kebro|quebro|fracture ~ muneca|brazo|tobillo|pie|cadera|dedo|costilla|mano|hombro|codo|pierna|rodilla
         sono|sonaba|trono|crujio|chasqueo ~ hombro|rodilla|cadera|tobillo|muneca|codo|talon|pantorrilla|corva|cuello ~~ doliendo|duele|dolio|horrores|hinchado|hinchada|hincho|moverlo|moverla
@@ -98,6 +142,15 @@ RULES = {
         costilla ~ crack|crac|trono|crujio
     """,
     "danger.faint_or_dizzy": """
+        senti|sentia|siento ~ que me iba|voy|fui ,|.|a|de|del|pa|$
+        pierdo|perder|perdiera|pierda el conocimiento|sentido|equilibrio
+        estoy|toy|ando|bien|toda|todo|amaneci|sigo|muy|media|medio|tan|super|quede|quedo|siento marea|mareaa|mareao|mareaos|mareaito|mareaita|mareaico
+        ^ marea|mareaa|mareao|mareaito|mareaita $
+        mareaa|mareao|mareaito|mareaita|mareaico|mareadera|mareazon
+        me fui a negro|blanco|negros
+        me quede|quedo privada|privado|ida|ido|lela|atontada|atontado|aturdida|aturdido !de !por
+        me privaba|prive
+        me voy pa|pal lado|lados|piso|suelo|los
         no se? me|le? quita|pasa|quito|paso el|la|este|lo mareo|vertigo|mareada|mareado
         mareadisima|mareadisimo|sirimba|palida
         puse blanca|blanco ~~ sudando|sudor|frio|voy|iba
@@ -109,6 +162,14 @@ RULES = {
         anduve|andar|ando|amaneci mareada|mareado|atarantada|atarantado
     """,
     "danger.severe_pain": """
+        me tiene|trae|tenia|vuelve|volviendo loca|loco ~ dolor
+        dolor ~ me tiene|trae|vuelve|volviendo loca|loco
+        duele|dolio|dolor ~ que te cagas|mueres
+        vi|mire|viendo al|el? ~ diablo|estrellas ~ dolor
+        duele|dolio|dolia ~ que me muero|moria|mato
+        dolor ~ mil demonios|diablos|infiernos
+        dolor al maximo|tope|limite|cien
+        me mata|matan|mataba el|la|las|los|mi ~ JOINT|BACKBONE|dolor|ciatica ,|.|y|no|$
         ^ un? BIG de lo que ~ duele|dolio
         arrancarme|cortarme|arrancar|cortar ~ pierna|brazo|rodilla|cadera|espalda ~~ duele|dolor|dolia
         quisiera|kisiera|quiero arrancarme
@@ -123,6 +184,18 @@ RULES = {
         llorando|gritando|chillando ~ del? dolor
     """,
     "danger.crisis": """
+        canse|harte|aburri de vivir|existir
+        ganas de no existir|vivir|despertar|estar|amanecer
+        dormirme|dormir para|pa siempre
+        encuentro|veo|hallo|tengo para|pa que levantarme|despertar|despertarme
+        no sirvo|valgo ~ nada ,|. ~ morirme|morir|muerta|muerto|muero|muera|desaparecer|existir
+        mejor ~ seria|sera no estar|existir|haber|vivir ,|.|ya|aqui|$
+        no ~ tengo a|por|para que|quien vivir|vivo|viva
+        que ya? me lleve|recoja|lleven dios|diosito|el|la|,|.|$
+        ya que? me lleve dios|diosito
+        nadie ~ va a extranar|extranarme|llorar|llorarme
+        no aguanto|soporto|resisto|quiero mas? esta|la|mi vida|existencia ,|.|$|asi|ya|mas
+        acabar|terminar|acabe con todo|esto de una|un vez|jalon
         me mato|matare
         compre ~ veneno|pistola|soga|pastillas
         veneno ~ perdonenme|perdon|adios
@@ -141,10 +214,14 @@ RULES = {
         ya no ~ quiero|tengo ganas|vale ~ vivir|vida|estar|seguir
     """,
     "idiom.chest_or_breathing": """
+        corazon ~ salta|brinca|late|palpita|baila ~ de|por|pero alegria|emocion|gusto|felicidad|contento|contenta|amor|orgullo
+        corazon ~ late|palpita fuerte? pero? por mi|el _ jaja|jajaja
+        dejo|deja|quita|quito|robo|roba sin|el aliento|aire|respiracion esa|ese|la|el|tu|su|esta|este foto|fotos|vista|paisaje|noticia|belleza|video|vestido|atardecer|nieto|nieta|bebe
         casi me infarto|infarta
         infarto ~ con|de|por ~ penal|gol|partido|cuenta|precio|susto
         sin aliento|aire|respiracion ~ de la|tanta? emocion|risa
-        sin aliento|aire ~ con|por el|la gol|noticia|belleza|atardecer
+        sin aliento|aire ~ con|por el|la gol|noticia|belleza|atardecer|partido|novela|pelicula|concierto
+        sin aliento|aire con el|la final|capitulo ~ partido|juego|novela|pelicula|serie
         robo|quito|quita|deja ~ aliento|respiracion ~~ belleza|vista|paisaje|atardecer|bonito|nieto|vestido|precio
         tomar|agarrar|coger ~ aire fresco
         aire acondicionado|fresco|libre
@@ -160,6 +237,9 @@ RULES = {
         orine|pipi|hice ~ de la? risa
     """,
     "idiom.fall_or_injury": """
+        de golpe
+        me tiro|tire|tiramos al|en|a el|la? piso|suelo|pasto|alfombra a|pa|para jugar|hacer|descansar|estirar|dormir|reir|gatear|ver
+        dio|da|dan|dieron un|unos? ahogo|ahogos|mareo|mareos|vahido|vertigo
         gato|perro|nino|nieto|viento|perra ~ tumbo|tiro|boto ~ florero|vaso|maceta|lampara|plato|mesa|cafe|agua
         peso|dolar|bolsa|precio ~ cayo
         zafe|zafo ~ del? ~ compromiso|trabajo|reunion|apuro
@@ -182,14 +262,15 @@ RULES = {
         ni que ~ desmayar|marear|desmayara
         bajon ~ de? flojera|sueno|animo|luz|pilas|tristeza
         mareo|marea|mareada|mareado ~ con ~ papeles|cuentas|noticias|numeros
-        dando|di|dar|dimos vueltas por|al|a|en el|la? casa|centro|tienda|banco|mandados|asunto
+        di|dar|dimos vueltas por|al|a|en el|la? casa|centro|tienda|banco|mandados|asunto
+        dando vueltas por|al|a el|la? casa|centro|tienda|banco|mandados|asunto
     """,
     "idiom.severe_pain": """
         no ~ aguanto|soporto ~ calor|frio|ruido|vecino|vecina|suegra|ganas|hambre|sueno|risa
     """,
     "taken_back": """
-        antes ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no
-        antes ~~ ahora ya no ,|.|$
+        antes !de !del ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no ,|.|$|me|se|le|duele|da
+        antes !de !del ~~ ahora ya no ,|.|$
     """,
     "happening": """
         lo|la|eso tengo|siento ahora|ahorita|hoy|ya

@@ -136,7 +136,8 @@ RULES = {
     "idiom.nerve_or_bladder": """
         durmio ~ nalga|pierna|pie ~ manejar|sentada|sentado|jeje|jaja
         no sabe|se leer|escribir
-        dentista|muela|anestesia|endodoncia ~~ dormida|dormido|boca|cara|lengua|adormecida
+        dentista|muela|anestesia|endodoncia ~~ boca|cara|lengua|labio ~ dormida|dormido|adormecida|adormecido
+        dentista|muela|anestesia|endodoncia ~~ dormida|dormido|adormecida ~ boca|cara|lengua|labio
         NUMB ~~ ya ~ quito|paso ~~ sentada|manejar|cruzada
         durmio ~ nalga|pompi
         perro|gato|perra|perrito|cachorro|nino|bebe|nieto ~ orina|orino|mea|meo|pipi

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "ex.done": """
+        he|hemos podido|logrado|alcanzado con?
+        puedo|pudimos|podido con
         hice|hize|termine|acabe|complete|listo|hecho|hechos|avente|hizo|pude|done|logre|ise|hicimos|realice|cumpli|hecha
         lista|listos|listas|hechas|echo|echos|echa|echas|ice|hise|yse|complete|finalice
         realizado|realizada|realizados|realizadas|cumplido|cumplida|cumplidos|cumplidas|logrado|logrados

@@ -5,7 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
-        antes ~ me|se|le ~~ ya no ,|.|$
+        antes !de !del !que ~ me|se|le ~~ ya no ,|.|$
         pasado|pasada|YEAR|anos ~~ mira|mire|miren|mirame|mireme|mirenme|vea|veame|veanme ahora|hoy
         no es que ~ haya|hayan|hubiera _
         no|ni se me ha? sale|salio|salido|escapa|escapo|duerme|durmio|dormido
@@ -38,37 +38,47 @@ RULES = {
         ataque de risa
         rompio|rompieron|rompe|partio|parte|romper ~ corazon
         corazon ~ contento|lleno|roto|alegre|agradecido|partido|abierto
-        todo|mi|con|de corazon
+        gracias|hola|ok|bueno|adios|ay mi? corazon
+        de|con todo mi? corazon
+        gracias|agradezco|deseo|bendiciones|saludos|abrazo|digo ~ de corazon
         corazoncito|corazon de melon
         golpe de ~ suerte|estado|calor
-        de golpe
         pego ~ duro|fuerte ~ noticia|calor|sol|tristeza
         pego|pega ~ hambre|sueno|flojera|sol|calor|noticia
         me pegue ~ a|al ~ tele|novela|sofa
         me pegue ~ bano|banazo|desvelada|atracon
         di cuenta
-        dio|di|da ~ vueltas|vuelta|vueltecita ~ parque|manzana|calle|tienda|centro|asunto
-        vueltas ~ parque|manzana
-        hice|hicimos|di|dos|tres|las|una ~ vueltas|vuelta
-        se ~ fue ~ luz|dia|tiempo|tarde|manana|noche|internet|avion|camion|agua|senal|onda
+        di|dio|dimos|dar ~ vueltas|vuelta|vueltecita al|a|por|en el|la? parque|manzana|calle|tienda|centro|asunto
+        da la|una vuelta|vueltas ~ parque|manzana|calle|tienda|centro|asunto
+        vueltas al|a|por la|el? parque|manzana
+        hice|hicimos|di|dimos _? vueltas|vuelta
+        dos|tres|las|una|# vueltas|vuelta !la !mi !todo
+        se ~ fue ~ dia|tiempo|tarde|manana|noche|internet|avion|camion|onda
+        se nos? fue la|el? luz|agua|senal !de
         sin aire acondicionado
-        sin aire ~ grados|calor|acondicionado|carro|casa
+        sin aire ,? # grados
         grados ~ sin aire
         tomar|agarrar|salir|pegando aire|el aire
         al aire libre
         aire fresco
-        duro|dormi|durmio|dormida|dormido|dormi|durmieron|dormir ~ sofa|sillon|tele|siesta|tarde|rato|cama|temprano|profundo|toda
-        me quede dormida|dormido
-        quede|quedo dormida|dormido
-        bien dormida|dormido
-        dentista|anestesia|muela ~~ NUMB|dormida|cara|boca
-        NUMB|dormida ~~ anestesia|dentista
+        duro|dormi|durmieron|dormir ~ sofa|sillon|tele|siesta|tarde|rato|cama|temprano|profundo|toda
+        me quede dormida|dormido !de !del
+        quede dormida|dormido !de !del
+        se quedo|durmio dormida|dormido !la !el !mi !un !una
+        estoy|estaba|estuve bien dormida|dormido !de !del
+        dentista|anestesia|muela ~~ boca|cara|labio|lengua|encia ~ NUMB|dormida
+        dentista|anestesia|muela ~~ NUMB|dormida ~ boca|cara|labio|lengua|encia
+        NUMB|dormida por|de|con la anestesia|inyeccion
+        boca|cara|labio|lengua|encia ~~ anestesia|dentista|muela
+        NUMB|dormida ~ boca|cara|labio|lengua|encia ~~ anestesia|dentista|muela
         rodillas ~ truenan|crujen|tronan|suenan
         truenan|tronar|truena|truene|cruje|trueno|crujen ~ rodillas|huesos|dedos|nudillos
         tronar|truene los dedos
-        presion ~ #
-        presion alta|baja|arterial|me|salio|la
-        baja|subio|bajo|sube ~ presion
+        presion !en !de !del !por ~ #
+        presion alta|baja|arterial|salio
+        presion me salio|sube|subio|baja|bajo|marco|dio
+        presion la tengo|traigo|traia|tenia
+        baja|subio|bajo|sube la|mi|de? presion
         pastilla ~ presion
         presion de ~ trabajo|tiempo
         peso|pesa ~ #
@@ -77,12 +87,11 @@ RULES = {
         respirar ~ emocion|risa|nariz|tranquila|hondo|profundo|novela
         respiro hondo|profundo
         respire|respirar|respiro ~ hondo|profundo|profundamente
-        quita|quito|quitan|robo|dejo ~ aliento
         precio ~~ aire|aliento|infarto|desmayo|mareo
         aire|aliento|infarto|desmayo|aliento ~~ precio|gol|cuenta|recibo|gas|renta
         infarto ~ gol|partido|susto
         casi me da ~ infarto|algo|ataque
-        mareo ~ carro|barco|avion|camion
+        mareo|maree|mareada|mareado en|con el|la|los? carro|barco|avion|camion
         marea ~ nietos|hablar|tanto|gente
         me ~ tiene|traen|trae|tienen mareada ~ papeles|vueltas
         saco de onda
@@ -92,9 +101,9 @@ RULES = {
         tropezar|tropece ~ misma piedra
         por poco|casi
         acabar|acabe|terminar|acabo con ~ ejercicios|rutina|quehacer|lista|tarea|dolor #|ellos|las|los
-        acabar|terminar|acabe|termine con ~ todo ~ lista|rutina|ejercicios|#
+        acabar|terminar|acabe|termine con ~ todo ~ lista|rutina|ejercicios
         termine|acabe con todo
-        ganas de ~ nada $
+        ganas de hacer? nada $
         sin ganas $
         harta|harto de ~ todo ~ papeleo|frio
         no quiero seguir ~ recibiendo|con ~ mensajes|textos
@@ -145,7 +154,7 @@ RULES = {
     "idiom.chest_or_breathing": """
         matar|mata de un? infarto
         me ahogo en|de papeles|tramites|pendientes|quehacer|tareas|cuentas|deudas
-        sin aliento|aire de ver|mirar
+        sin aliento|aire de ver|mirar el|la|lo|los|las|tanto|tanta|a|esa|ese
         mareada|mareado|mareo|maree|marie|palida|palido|blanca|desmayo ,? y? con? sudando|sude|sudor|sudores|sudaba frio|fria|frios
         casi|que me voy|desmayo|iba ,? y? con? sudando|sude|sudor|sudores|sudaba frio|fria|frios
         sudando|sude|sudor|sudaba frio ,? y? casi? perdi|me voy|desmaye|sentido|desmayo
@@ -159,16 +168,16 @@ RULES = {
         como ~~ boto|suelto|tomo|saco|inhalo|exhalo ~ aire
         PAIN|# ~ nada|cero|ni|no de|del|en el? pecho
         quitaron|quito|quite|quitan|quitaste ~ peso ~ pecho|encima
-        sin aire ~ en? la? llanta|llantas|goma|gomas|rueda|bici|bicicleta|neumatico|pelota
+        sin aire en? la|las|el? llanta|llantas|goma|gomas|rueda|bici|bicicleta|neumatico|pelota
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
         FACE como? caida|caido
-        tumbo|tiro|tumbaron la|el|una|un gripe|gripa|fiebre|calor|cansancio|sueno|covid|virus|catarro|resfriado
+        tumbo|tiro|tumbaron la|el|una|un gripe|gripa|fiebre|cansancio|sueno|covid|virus|catarro|resfriado
         normal|bien que me queme|arda
         dio|dieron|da un|una|unos|unas? calambre|calambres|calambrito|calambritos|puntada|punzada|punzadas|piquete|ardor|comezon
-        algo se? me? quebro|kebro|rompio
-        se me quebro|kebro|rompio algo
+        algo se? me? quebro|kebro|rompio !la !el !mi !un
+        se me quebro|kebro|rompio algo !la !el !mi !un
         de chico|nino|joven|muchacho me cai|quebre|rompi
         gallo|avion|helicoptero|puente|gobierno ~ se? cayo|cae|caia
         se cayo ~ gallo|avion|helicoptero|puente|gobierno
@@ -190,15 +199,18 @@ RULES = {
     "idiom.nerve_or_bladder": """
         no|ni le veo|encuentro|hallo sentido|caso|chiste
         boca del pecho|estomago
-        no senti|siento nada de mareo|dolor|molestia|molestias|cansancio|feo|raro|malo
+        no|ni senti|siento nada de mareo|dolor|molestia|molestias|cansancio|feo|raro|malo !ni !en
+        no|ni senti|siento nada de mareo|dolor|molestia|molestias|cansancio ni de? mareo|dolor|molestia|molestias|cansancio|nada ,|.|$
         escribo|contesto ~~ no ve bien ,|.|$
-        LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio
+        LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio ,|.|$
         cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|ver|cuando ~ PERSON|bisnieto|bisnieta|bisnietos
-        no puedo hacer ejercicio|ejercicios|los|las|mis
+        no puedo hacer los|las|mis? ejercicio|ejercicios|rutina|terapia|lagartijas|flexiones|puntas|talones
     """,
     "idiom.severe_pain": """
         no aguanto|soporto|resisto esta|la|tanta|mi soledad|tristeza|vida|pena|situacion|angustia|depresion
-        no ~ puedo mas ,? ~ lo|los|la|las dejo|deje
-        no puedo mas ,? ~ manana|otro|luego|despues ~ sigo|dia|termino|acabo
+        no puedo mas ,? ya|asi? que? lo|los|la|las dejo|deje
+        no puedo mas ,? manana|luego|despues sigo|termino|acabo|le|los|las|lo
+        no puedo mas ,? otro dia
+        no puedo mas tarde|tardecito|tardesito|tardito|ratito|rato|noche|temprano|adelante
     """,
 }

@@ -77,6 +77,7 @@ RULES = {
         igual que|q siempre|ayer
     """,
     "pain_answer_none": """
+        ^ na $
         ^ no $
         ^ no ,|.
         ^ NO|nada|nadita|ninguno|ninguna|cero|nulo

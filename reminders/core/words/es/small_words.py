@@ -42,7 +42,7 @@ CONCEPTS = {
     "WEEKDAY": "lunes martes miercoles jueves viernes sabado sabados domingo domingos",
     "MONTH": "enero febrero marzo abril mayo junio julio agosto septiembre setiembre octubre noviembre diciembre",
     "AMPM": "am pm",
-    "POLITE": "hola gracias favor buenos buenas buen dias tardes noches dia saludos saludo porfa porfis pf porfavor atte cordialmente atentamente bendiciones bendicion bendiga mija mijo hijita hija nina senorita seno srita senora senor doctora doctor licenciada lic maestra joven amigo amiga jefa linda mil muchas muchisimas estimada estimado estimados oiga oye guapa corazon carino reina ok dios",
+    "POLITE": "hola gracias favor buenos buenas buen dias tardes noches dia saludos saludo porfa porfis pf porfavor atte cordialmente atentamente bendiciones bendicion bendiga mija mijo hijita hija nina senorita seno srita senora senor doctora doctor licenciada lic maestra joven amigo amiga jefa linda mil muchas muchisimas estimada estimado estimados oiga oye guapa carino reina ok dios",
     "NAMEFRONT": "esto es de para soy habla a nombre",
     "TITLE": "senorita senora senor sra sr dra dr doctora doctor licenciada lic maestra terapeuta a todos todas muy tenga que mil muchas usted ustedes bonito feliz clinica equipo nancy le la lo los las",
     "SIGN_OFF": "atte atentamente cordialmente saludos saludo afectuosamente abrazo abrazos att sinceramente",
@@ -91,7 +91,7 @@ COMMON = frozenset(
     " cuando muy sin sobre tambien hasta hay donde quien desde todo nos durante todos uno les ni contra otros ese eso"
     " ante ellos e esto antes algunos que unos yo otro otras otra tanto esa estos mucho quienes nada muchos cual poco"
     " ella estar estas algunas algo nosotros hoy ayer ahora fue era soy estoy tengo hice hacer hago puedo pude son al"
-    " he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis na".split()
+    " pal he ha han has haya del su te va voy ando bien gracias porfa favor usted me mis na".split()
 )
 # Who writes by ear: h is silent, b and v, s z and soft c, ll and y, qu and k sound the same.
 SOUNDS = (

@@ -1,0 +1,233 @@
+"""Spanish danger signs and opt-outs as plain people of several countries say them, each found by the rules alone.
+
+Many use words of an idiom (a power cut, a lap in the park, a nap on the sofa, the dentist) and are none of it.
+"""
+
+import pytest
+
+from reminders.core.reading import parse_session, read_reply
+
+SESSION = parse_session("sentarse y pararse 2x10; flexión en la pared 2x8; elevación de talones 2x12")
+SIGNS = {
+    "chest_or_breathing": (
+        "siento presion en el pecho 8", "presion en el pecho, 7", "es una presion la que siento en el pecho",
+        "me baja una presion por el pecho", "mi corazon late muy rapido", "mi corazon esta acelerado",
+        "mi corazon brinca raro", "me quedo sin aire en la casa", "sin aire con el calor",
+        "ando sin aire, hace calor", "me dejo sin aliento subir la escalera", "me quita el aliento caminar",
+        "antes del desayuno me dio un dolor de pecho, ya no", "mareada y sudando frio, me aprieta el pecho",
+        "mareada y sudando frio con dolor en el pecho", "palida y sudando frio con dolor en el brazo izquierdo",
+        "palido sudando frio y el brazo izquierdo dormido", "me tumbo el dolor del pecho", "el pecho bien apretado",
+        "el pecho bien cerrado", "con el pecho normal no, me aprieta",
+        "ni de pecho ni de espalda puedo estar, me ahogo", "nada de pecho ayer, hoy me duele el pecho",
+        "casi no puedo respirar", "casi me ahogo anoche", "quedo sin aire de ver que no puedo subir",
+        "toy ahoga, no puedo respirar", "ando asfixia", "me cuesta coger el aire", "no me llega el aire",
+        "se me cierra el pecho", "me falta la respiracion", "se me acaba el aire", "no alcanzo a respirar",
+        "me agito con nada", "me palpita el corazon", "tengo el pecho apretao", "tengo apretao el pecho",
+        "me falta aire nada mas de hablar", "siento una prensa en el pecho", "me quede sin fuelle subiendo",
+        "el pecho me revienta", "me duele aqui donde el corazon", "tengo el corazon como loco",
+        "me dio un apreton en el pecho que me asuste", "no puedo llenar los pulmones",
+        "se me cerro la garganta y no respiro", "me asfixio de noche", "ataque de corazon",
+        "me late el corazon muy rapido", "sudando frio y me aprieta el pecho",
+        "siento como un nudo en el pecho que no me deja", "traigo el pecho bien cerrado desde la mañana",
+        "me está dando una opresión aquí en el pecho", "me canso de subir dos escalones y no jalo aire",
+        "me silba el pecho y no puedo hablar de corrido", "se me quiere salir el corazón por la boca",
+        "me falta el resuello con solo caminar al baño", "me corre un dolor del pecho al brazo izquierdo",
+        "me pesa mucho el pecho como si me sentaran un saco encima",
+    ),
+    "nerve_or_bladder": (
+        "tengo la pierna dormida desde la tarde", "se me quedo el brazo dormido toda la noche",
+        "traigo la mano dormida hace rato", "amaneci con el pie dormido y no despierta",
+        "fui al dentista y traigo la mano dormida", "fui al dentista ayer y hoy tengo la pierna dormida",
+        "no siento nada de dolor ni el piso", "no siento nada de dolor ni calor en el pie",
+        "tengo las piernas como piedras tiesas y no me responden",
+        "no puedo hacer los movimientos con la mano, no me responde", "casi no siento la pierna",
+        "casi no puedo mover el brazo", "me oriné de la risa y ahora no siento las piernas",
+        "se me va la orina sin querer", "orine sangre y no siento la vejiga", "ya no aguanto las ganas y me orino",
+        "me mojo toda, se me sale el orin", "se me sale el orin y no lo siento", "no controlo el esfinter",
+        "se me chorrea el orin", "no puedo evacuar ni orinar y tengo dormidas las nalgas",
+        "tengo el pie caido, lo arrastro", "el pie me quedo colgando", "se me pasmo media cara",
+        "me dio un aire en la cara, no la muevo", "se me fue de lado la boca",
+        "no puedo hablar bien, se me lengua la traba", "me falsea la pierna y no la siento", "se me apago la pierna",
+        "se me fue el pipi en la cama", "perdi la fuerza en el brazo", "las piernas no me dan",
+        "tengo el pie dormido desde ayer", "la cara se me fue de lado", "no me sale la voz, hablo como borracho",
+        "estoy estreñida y no siento las nalgas", "se me duermen las dos piernas al caminar",
+        "no puedo levantar el pie", "se me quedo dormida la pierna", "la pierna me quedo dormida",
+        "me quede dormida de la pierna izquierda", "se me durmió toda la pierna y no me despierta",
+        "no siento la planta del pie", "se me hizo pipí sin darme cuenta", "se me escapó el popó",
+        "tengo dormida la parte de abajo, donde me siento", "se me torció la boca",
+        "no puedo mover el brazo derecho desde hace rato", "me habla raro mi esposo dice, como con la lengua dormida",
+        "arrastro el pie desde ayer", "se me doblan las piernas como de trapo",
+        "siento hormigas en las dos piernas y no me sostienen", "no puedo orinar desde anoche",
+        "tengo ganas de orinar y no me sale nada", "no aguanto la orina, se me sale sola", "me oriné sin sentir",
+        "no siento nada entre las piernas", "se me cae todo de la mano", "la mano izquierda no me responde",
+        "veo doble y se me traba la lengua",
+    ),
+    "fall_or_injury": (
+        "me tumbo el perro", "me tiro el perro al piso", "me tumbo la gripe y me cai en el bano",
+        "algo se me quebro cuando me cai", "perdi el equilibrio y cai", "me di una vuelta y me cai en el parque",
+        "dos vueltas y me cai", "casi no llego al telefono, me cai", "por poco me mato, me cai de la escalera",
+        "me cai el lunes", "me cai y no es que me haya dolido pero se hincho", "me cai p'atras",
+        "me fui pa atras con to y silla", "me fui patras", "me estampé", "me resbalé y quedé espatarrá",
+        "me di en la rodilla con el mueble", "se me cayo la plancha en el pie", "me machuque la mano con la puerta",
+        "me corte con el cuchillo feo", "me disloque el hombro", "se me salio el hombro", "me luxe la rodilla",
+        "me torci la rodilla", "me fregue el tobillo", "me lastime el hombro con la pared", "me mande un porrazo",
+        "me pegue un golpazo", "me di un golpetazo", "me di un trompicon y al suelo", "tropece y fui al suelo",
+        "rode por la escalera", "me fui de bruces", "me llevo por delante una moto", "me cai sentao",
+        "me cai redonda en el piso", "me cai enredada con la liga", "me di un santo ranazo",
+        "me pegue en la frente con la puerta", "me cai del banquito", "me tropece con la alfombra",
+        "me caí de la ducha", "la silla se fue pa tras y me cai", "me di en la cabeza",
+        "me corte el dedo y no para de sangrar", "me piso un caballo", "se me quedo la pierna dormida y me cai",
+        "me di un santo porrazo", "me resbalé con el jabón y quedé tirada",
+        "me tropecé con el perro y me raspé las rodillas", "me caí de la cama anoche",
+        "me torcí el tobillo bajando el escalón", "me pegué en la cabeza con la alacena",
+        "me di contra el filo de la mesa", "me tiró el perro", "me atropelló una bici",
+        "se me fue la silla para atrás y fui a dar al suelo", "di un mal paso y me doblé el pie",
+        "pisé mal y se me viró el tobillo", "me saqué la mugre en la escalera",
+    ),
+    "possible_fracture": (
+        "de golpe un dolor fuerte en la espalda", "me trono el hueso",
+        "me crujio fuerte la espalda y ahora no me puedo enderezar", "me trono la espalda feo",
+        "dolor de repente en la espalda como cuchillo", "un dolor subito en la columna",
+        "se me clavo un dolor en la espalda de la nada", "algo hizo crac en la cintura", "algo me trono",
+        "sono feo la cadera y duele", "senti un pop en la espalda", "me agache y trac, la espalda",
+        "senti que se me abria la espalda", "senti un latigazo en la espalda", "me crujio la columna",
+        "sono algo en mi espalda y me quede doblada", "siento que me parti la espalda",
+        "me dio un dolor fuerte de repente en la cintura", "se me quebro la cadera",
+        "escuché un crac en la espalda y quedé doblada", "me tronó la cadera y no puedo pisar",
+        "senti que algo se me quebro en la espalda", "sentí que algo se me rompió en la cintura",
+        "algo se me quebro en la muñeca y me duele", "me sonó la espalda y desde entonces no me enderezo",
+        "sentí un chasquido en la cadera y un dolor agudo", "me dio una puñalada en la espalda de repente",
+        "me dio un dolorón en la espalda así de la nada", "sentí un tronido en la columna",
+        "me tronó algo y luego luego el dolor", "creo que me quebré algo",
+        "se me quebró algo en la espalda al agacharme", "oí que algo tronó en mi espalda",
+        "sentí como si se me partiera la espalda", "me crujió la espalda y me quedé clavada",
+        "me quedé trabada de la espalda con un dolor de golpe", "algo se me rompió en el pie",
+    ),
+    "faint_or_dizzy": (
+        "desde la una me da vueltas la cabeza", "las paredes me dan vueltas",
+        "se me fue la luz y desperte en el suelo", "se me fue la luz de los ojos",
+        "perdi el equilibrio y todo me daba vueltas", "perdi el equilibrio y me agarre, todo se movia",
+        "di dos vueltas y me marie", "casi me desmayo del dolor", "me fui a negro",
+        "me dio como un bajon y casi al suelo", "estoy como borracha sin tomar", "me quede privada un momento",
+        "todo me gira", "toy mareao", "ando mareaito", "ando muy mareaa", "mareaa todo el dia",
+        "me fui de lado, todo daba vueltas", "me desvaneci", "senti que me iba", "casi pierdo el conocimiento",
+        "se me borro todo", "me da como un vahidito", "una vuelta y todo me daba vueltas en el parque",
+        "se me puso todo negro", "me dio un vahído", "estoy mareá", "ando toda mareá desde temprano",
+        "bien mareao hoy", "me da vueltas la cabeza", "por poquito me desmayo", "casi me voy de lado del mareo",
+        "se me nubló la vista", "perdí el conocimiento un ratito", "me dio la pálida", "me desmayé en la cocina",
+        "me mareo cuando me paro", "siento que me voy a desmayar", "me dio un patatús",
+        "se me bajó la presión y casi caigo", "el cuarto me da vueltas", "me siento atarantada",
+        "se me mueve el piso", "me dio un soponcio", "veo estrellitas cuando me levanto", "me quedé ida un rato",
+        "me fui en blanco", "perdi el sentido", "me quedé dormida de golpe, me desmayé", "me dio un mareo feo",
+        "siento la cabeza hueca y que me voy", "estoy mareado mareado", "amanecí mareaíta",
+        "no senti nada de mareo pero me desmaye",
+    ),
+    "severe_pain": (
+        "no puedo mas del dolor los deje", "no puedo mas del dolor, manana sigo",
+        "no puedo mas del dolor manana sigo", "no puedo mas de la espalda lo dejo", "casi me muero del dolor",
+        "me duele una barbaridad, no puedo ni moverme", "me tiene loca el dolor", "este dolor no se lo deseo a nadie",
+        "ya no resisto", "el dolor me está matando", "me duele que me muero", "no puedo con el dolor",
+        "es un dolor de los mil demonios", "me duele un montón, es insoportable", "estoy rabiando de dolor",
+        "no aguanto la espalda", "el dolor me hace llorar", "el peor dolor de mi vida", "ya no puedo más del dolor",
+        "me duele horrible, no puedo ni caminar", "me tiene llorando este dolor", "dolor al máximo",
+        "me duele hasta el alma, no me puedo mover", "vi al diablo del dolor",
+        "el dolor está del carajo, no me deja dormir", "no soporto la cadera", "me duele tanto que vomité",
+        "un dolor que no se lo deseo a nadie", "me mata la rodilla, no puedo dormir", "no lo aguanto",
+        "no aguanto esta espalda", "no aguanto la espalda de dolor", "no aguanto tanto dolor",
+        "no soporto la rodilla", "no puedo mas los dejo ya, me duele muchisimo no aguanto",
+    ),
+    "crisis": (
+        "no aguanto esta vida", "no aguanto la tristeza, me quiero morir", "no soporto la vida",
+        "acabar con todo de una vez", "sin ganas de nada, quisiera no despertar",
+        "no tengo ganas de vivir ni de nada", "ya no le hallo caso a vivir", "ojala me muriera",
+        "quisiera dormirme para siempre", "me voy a tomar todas las pastillas",
+        "no quiero estar aqui, quiero irme con mi esposo que murio", "estoy cansada de vivir",
+        "no sirvo para nada, mejor morirme", "tengo pensado tirarme al rio", "ya no quiero vivir", "me quiero morir",
+        "mejor me muero", "no le veo sentido a la vida", "quisiera no despertar", "para qué seguir viviendo",
+        "estoy pensando en quitarme la vida", "mejor sería no estar", "ya me cansé de vivir",
+        "ganas de tirarme al metro", "estarían mejor sin mí", "solo estorbo, mejor que me muera",
+        "no vale la pena seguir", "tengo ganas de acabar con todo", "no quiero seguir",
+        "no quiero seguir con esto, quiero morirme", "quiero dormirme y ya no despertar", "no tengo a qué vivir",
+        "ya no aguanto más esta vida", "he pensado en hacerme daño", "quiero desaparecer", "me voy a matar",
+        "que ya me lleve dios", "no quiero seguir en este mundo",
+        "quiero irme con mi viejo, ya no tengo a qué quedarme", "nadie me va a extrañar",
+        "me dan ganas de no existir",
+    ),
+}  # fmt: skip
+OPT_OUTS = (
+    "stop los mensajes please", "stop a los mensajes", "stop con los mensajes", "stop mensajes",
+    "para los mensajes", "para de mandarme mensajes", "para ya con los mensajes", "ya párenle con sus mensajes",
+    "párale a los mensajes", "ya no me estén mandando nada", "dejen de estar fregando",
+    "ya no quiero que me manden nada", "ya no quiero nada de esto, bórrenme", "bórreme de ahí",
+    "sáquenme del grupo", "no quiero seguir recibiendo", "ya no me interesa", "no me interesa, gracias",
+    "no me escriba más", "no me textees más", "no me texteen mas na", "quítame de esa lista", "quítame de to eso",
+    "cancélame esos mensajes", "cancélame el servicio", "dale stop a eso", "pon stop a eso", "unsubscribe me",
+    "me quiero desuscribir", "quiero desuscribirme", "quiero darme de baja", "baja por favor", "solicito la baja",
+    "dadme de baja", "dejad de escribirme", "no me mandéis más", "que me dejéis en paz", "dejadme en paz",
+    "ya vale de mensajes", "ya está bien de mensajes", "no quiero más sms", "basta de sms",
+    "cortala con los mensajes", "cortenla con los mensajitos", "sacame de la lista", "dame de baja che",
+    "no me mandes más nada", "no quiero que me manden más mensajitos",
+    "qué pena con usted pero no me escriba más", "hágame el favor y no me vuelva a escribir",
+    "hágame el favor y me borra de ahí", "retíreme del servicio", "retírenme de la lista por favor",
+    "me retiro del programa", "no deseo continuar con el programa", "no deseo seguir con los mensajes",
+    "quisiera cancelar la suscripción", "anulen mi suscripción", "elimínenme", "elimina mi número",
+    "borra mi número de ahí", "no más mensajes", "no más por favor", "cero mensajes por favor",
+    "ni un mensaje más", "ni un mensaje mas por favor", "ya no manden", "ya déjenme en paz",
+    "déjeme tranquila con esos mensajes", "déjenme tranquilo", "los voy a bloquear si siguen",
+    "voy a bloquear este número", "cancelar", "cancelen", "FIN", "salir", "quitar", "detener", "quiero que paren",
+    "quiero que paren los mensajes", "quiero que dejen de mandarme cosas", "puede dejar de mandarme mensajes",
+    "pueden parar de mandar eso", "me pueden quitar de la lista", "me podrían sacar de esto",
+    "me gustaría darme de baja", "cómo me doy de baja", "no los quiero más", "no quiero esos mensajes",
+    "quítenme los mensajes", "apaguen los mensajes", "apague eso de los mensajes", "desactiven los mensajes",
+    "desactivar", "desactíveme", "suspendan el servicio", "terminen el servicio",
+    "ya me harté de tanto mensaje, quítenme", "estoy harta de sus mensajes, no más", "stopp", "estop",
+    "stop stop", "STOP PLEASE", "stop please", "stop ya", "stop pls", "stop todo", "stop texting me",
+    "no more texts", "no more mensajes", "remove me please", "ya no me interesa el programa", "stop los textos",
+    "stop los recordatorios", "stop estos mensajes por favor", "por favor stop", "stop esto",
+    "cancel los mensajes", "cancel", "quit", "end", "dale baja a mi número", "para ya de mandarme vainas",
+)  # fmt: skip
+HARMLESS = (
+    "gracias mi corazon",
+    "de todo corazon gracias",
+    "di dos vueltas al parque",
+    "se fue la luz en la casa y no pude",
+    "me tumbo la gripa",
+    "no puedo mas tarde, mejor ahorita",
+    "me dormi en el sofa toda la tarde",
+    "fui al dentista y tengo la boca dormida",
+    "no siento nada de dolor ni molestia",
+    "antes me mareaba, ahora ya no",
+    "se me quebro un plato",
+    "la bici anda sin aire en las llantas",
+    "se me fue el tiempo",
+)
+NO_OPT_OUTS = (
+    "no me manden los mensajes tan temprano",
+    "pueden dejar de mandarme mensajes los domingos",
+    "pare los talones a la mitad",
+    "para los de la tarde lo hago luego",
+    "ya esta bien, los hice todos",
+    "dejenme descansar hoy, no los hice",
+    "no me llego el mensaje",
+    "alto ahi, ya termine todo",
+)
+
+
+@pytest.mark.parametrize(("flag", "text"), [(flag, text) for flag, texts in SIGNS.items() for text in texts])
+def test_a_sign_in_plain_words_is_found(flag: str, text: str) -> None:
+    assert flag in read_reply(text, "es", SESSION, None).red_flags
+
+
+@pytest.mark.parametrize("text", OPT_OUTS)
+def test_a_wish_to_hear_no_more_in_plain_words_is_carried_out(text: str) -> None:
+    assert read_reply(text, "es", SESSION, None).intent == "opt_out"
+
+
+@pytest.mark.parametrize("text", HARMLESS)
+def test_the_idiom_itself_raises_no_alarm(text: str) -> None:
+    assert not read_reply(text, "es", SESSION, None).red_flags
+
+
+@pytest.mark.parametrize("text", NO_OPT_OUTS)
+def test_other_wishes_about_the_texts_end_nothing(text: str) -> None:
+    assert read_reply(text, "es", SESSION, None).intent != "opt_out"
