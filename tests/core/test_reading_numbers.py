@@ -15,7 +15,8 @@ NO_RATING = {
         "pain woke me 3 times", "woke at 3 with pain", "number 3 hurts", "2 and 3 hurt", "done. see you at 4",
         "pain down 2 points", "hardly any pain", "not much pain", "no pain till the 3rd set", "done in 10",
         "hurt so 1 set only", "hurting so did 1", "ten out of ten workout", "pain at 3 in the morning",
-        "doesn't hurt as much", "pain 12",
+        "doesn't hurt as much", "pain 12", "Fix my last one: 2 sets, I put 1", "I didn't do a one of them",
+        "my left side 10 and 10, right side 10", "did 8 out of 10 on the chair",
     ),
     "es": (
         "hice 3 hoy", "hice los 3 hoy", "solo 2 hoy", "hice 2 y me dolió la rodilla", "dolor en los 2 lados",
@@ -34,6 +35,13 @@ def test_a_number_that_is_no_rating_leaves_the_pain_open(language: str, text: st
 
 
 RATED = {
+    "how many were done behind it": ("My pain is 2 and I did 8 of the wall ones", None, 2),
+    "what was meant": ("I wrote five for the pain and meant to write three", None, 3),
+    "what it was in fact": ("I wrote that my pain was a 5. It was in fact a 2.", None, 2),
+    "at its worst": ("worst was a six on the chair, all done", None, 6),
+    "two movements": ("I'd put it at 4 when I twist and 1 when I don't", None, 4),
+    "before and after": ("Before tablets 6, after tablets 2", "pain", 6),
+    "a typed slip": ("did evrything 2 sts of 10 pain abt 2", None, 2),
     "two parts": ("Hip: 4\nKnee: 2", None, 4),
     "a range": ("done. 3-4", None, 4),
     "on a scale": ("6 on a scale of 1-10", None, 6),

@@ -23,7 +23,7 @@ OPT_OUTS = {
         "Stop!!!!", "stop it", "pls stop", "stop sending", "stoppp", "unsubcribe me", "I revoke my consent",
         "block me from this", "end messages", "put a stop to these texts", "I didn't ask to get these texts",
         "knock it off with the texts", "cut it out with the messages", "I want these texts to stop", "stp texting me",
-        "I'd like to cancel", "I want out",
+        "I'd like to cancel", "I want out", "stpp these mesages", "plese stpo texting",
     ),
     "es": (
         "alto", "baja", "stop", "parar", "ya no me manden mensajes", "no quiero más mensajes", "quíteme de la lista",

@@ -61,6 +61,17 @@ LINES: dict[str, tuple[str, list[tuple[str, int | None, int | None, str]]]] = {
         [("band row", None, None, "all"), ("hip hinge", None, None, "all"), ("suitcase carry", None, None, "none")],
     ),
     "seconds are never repetitions": ("carries 2x30 sec", [("suitcase carry", 2, None, "part")]),
+    "names and amounts in turn": ("rows and hinges 3x10 and 2x8", [
+        ("band row", 3, 10, "all"), ("hip hinge", 2, 8, "part")]),
+    "sets for each of a list": ("1 set each of rows, hinges and carries", [
+        ("band row", 1, None, "part"), ("hip hinge", 1, None, "part"), ("suitcase carry", 1, None, "part")]),
+    "uneven sides": ("leg lifts on the left 2x10 and the right 1x10", [
+        ("side-lying hip abduction", None, None, "part")]),
+    "a no closes one name of a list": ("did rows and hinges, carries no, side leg ok", [
+        ("band row", None, None, "all"), ("hip hinge", None, None, "all"), ("suitcase carry", None, None, "none"),
+        ("side-lying hip abduction", None, None, "all")]),
+    "the others told as a group are not listed": ("left my band at home so no rows, did the other three", [
+        ("band row", None, None, "none")]),
     "by place": ("first one done, skipped the last one", [
         ("band row", None, None, "all"), ("side-lying hip abduction", None, None, "none")]),
     "one letter off": ("hip hindge 2x10", [("hip hinge", 2, 10, "all")]),

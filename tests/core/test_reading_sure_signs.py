@@ -12,6 +12,18 @@ SESSIONS = {
     "es": parse_session("sentarse y pararse 2x10; flexión en la pared 2x8; elevación de talones 2x12"),
 }
 ENGLISH = (
+    "fel out of bed lst nite sore ribs",
+    "feel down the stairs this morning",
+    "this pain is more than I can stand",
+    "hurts more than a body can bear",
+    "water heater exploded and I fell",
+    "the job is killing me and my chest hurts",
+    "water line broke and then I lost control of my bladder",
+    "I put 2 sets, I meant 1. pain 9",
+    "pain went from 3 up to 9 by the end",
+    "pain started at a 2 and ended at a 9",
+    "back pain is 9 and I did 8 of the chairs",
+    "numbness in 2 of my toes since last nite",
     "landed on my feet but my ankle rolled",
     "something cracked in my wrist on the wall ones",
     "I went down the steps on my behind",
