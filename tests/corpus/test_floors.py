@@ -30,6 +30,8 @@ FLOORS = {
     ("es-measure-2", "es"): {"whole %": 87, "intent %": 97},
     ("es-build-6", "es"): {"whole %": 95, "intent %": 98},
     ("es-build-7", "es"): {"whole %": 95, "intent %": 98},
+    ("es-build-8", "es"): {"whole %": 94, "intent %": 97},
+    ("es-build-9", "es"): {"whole %": 93, "intent %": 97},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -52,6 +54,8 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-8", "en"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
     ("es-build-6", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.5, STOPS: 0},
     ("es-build-7", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.6, STOPS: 0},
+    ("es-build-8", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.7, STOPS: 0},
+    ("es-build-9", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
 }
 
 

@@ -54,7 +54,7 @@ RULES = {
         no ~ puedo|pude ~ hacer ~ necesidades|pipi|pis|popo|chis|caca
         pie ~ me? quedo|queda|quedaba|cuelga|anda colgando|caido|muerto
         se me apago|apaga|apagaron|pasmo|paralizo el|la|media|mi ~ pierna|brazo|mano|pie|cara|boca
-        aire|pasmo en|a la|mi? cara|boca|ojo
+        dio|pego|agarro un|el aire|pasmo en|a la|mi? cara|boca|ojo
         y|que no me responde|responden|obedece|obedecen|sostiene|sostienen ,|.|ya|$
         no se? me|le? quita|pasa|quito|paso el|la|lo hormigueo|adormecimiento|entumecimiento|debilidad|dormido|entumido|adormecido
         me ~ gana|gano|ganaba|ganando|ganado ~ pipi|orina|orines|bano|popo|pis|chis|meada
@@ -118,7 +118,7 @@ RULES = {
         quede|acabe|termine ~ en el|al? piso|suelo
     """,
     "danger.possible_fracture": """
-        me parti|quebre|fracture|rompi la espalda|columna|cadera
+        me parti|quebre|fracture|rompi la espalda|columna|cadera !trabajando !haciendo !cargando !jaja
         dolor|doloron|dolorazo|tiron ~ BACKBONE ~ de la nada
         de la nada ~~ dolor|doloron|dolorazo ~ BACKBONE
         tiron fuerte|feo|tremendo|horrible|bruto|durisimo en|por|de la|mi espalda|cintura|columna
@@ -142,7 +142,7 @@ RULES = {
         costilla ~ crack|crac|trono|crujio
     """,
     "danger.faint_or_dizzy": """
-        senti|sentia|siento ~ que me iba|voy|fui ,|.|a|de|del|pa|$
+        senti|sentia|siento ~ que me iba|voy ,|.|a|de|del|pa|$
         pierdo|perder|perdiera|pierda el conocimiento|sentido|equilibrio
         estoy|toy|ando|bien|toda|todo|amaneci|sigo|muy|media|medio|tan|super|quede|quedo|siento marea|mareaa|mareao|mareaos|mareaito|mareaita|mareaico
         ^ marea|mareaa|mareao|mareaito|mareaita $
@@ -150,7 +150,7 @@ RULES = {
         me fui a negro|blanco|negros
         me quede|quedo privada|privado|ida|ido|lela|atontada|atontado|aturdida|aturdido !de !por
         me privaba|prive
-        me voy pa|pal lado|lados|piso|suelo|los
+        me voy pa|pal los? piso|suelo|lados
         no se? me|le? quita|pasa|quito|paso el|la|este|lo mareo|vertigo|mareada|mareado
         mareadisima|mareadisimo|sirimba|palida
         puse blanca|blanco ~~ sudando|sudor|frio|voy|iba
@@ -187,7 +187,7 @@ RULES = {
         canse|harte|aburri de vivir|existir
         ganas de no existir|vivir|despertar|estar|amanecer
         dormirme|dormir para|pa siempre
-        encuentro|veo|hallo|tengo para|pa que levantarme|despertar|despertarme
+        encuentro|veo|hallo|tengo para|pa que levantarme|despertar|despertarme !temprano !de
         no sirvo|valgo ~ nada ,|. ~ morirme|morir|muerta|muerto|muero|muera|desaparecer|existir
         mejor ~ seria|sera no estar|existir|haber|vivir ,|.|ya|aqui|$
         no ~ tengo a|por|para que|quien vivir|vivo|viva
