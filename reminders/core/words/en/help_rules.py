@@ -60,7 +60,7 @@ RULES = {
         who is|are _ ,|.|? ~ my phone|number
         youre|you|ur|your texting|messaging a stranger|kid|child|business|restaurant|store|school|office|shop ,|.|$
         nobody|noone|no one by|with|of that name
-        i dont|do not know any|a|no|this|your clinic|therapist|pt|therapy|physio
+        i dont|do not know any|a|no|this|your clinic|therapist|pt|therapy|physio ,|.|$
         not who|whom you|youre|your looking|want|after|think
         ^ not me ,|.|$
         ^ not _ phone|number
