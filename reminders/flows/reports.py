@@ -15,7 +15,8 @@ from reminders.core.attribution import Place, named_day, place
 from reminders.core.schedule import at_local, client_day
 from reminders.core.session_value import SessionValue, Stated, corrected, session_value, so_far
 from reminders.flows import plan, sweep
-from reminders.flows.understand import Heard, channel_of, recent_sessions
+from reminders.flows.lately import recent_sessions
+from reminders.flows.understand import Heard, channel_of
 from reminders.store import outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Question, Report

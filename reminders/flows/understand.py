@@ -7,19 +7,19 @@ is, and what is to be answered in the end.
 import json
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Date, bindparam
 from sqlmodel import col, select
 
-from reminders.core.attribution import LATE_REPORT_DAYS, Holder, KnownSession, whose
+from reminders.core.attribution import Holder, whose
 from reminders.core.decide import how_it_closes
 from reminders.core.mail_text import less_ours
-from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
+from reminders.core.reading.model import SEVERE_FROM, Reading
 from reminders.core.reading.reader import read as read_words
 from reminders.core.schedule import client_day
 from reminders.flows import questions
+from reminders.flows.lately import exercises_for, recent_sessions
 from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, Contact, ExerciseSession, InboundRow, Outbound, Question, Report
@@ -27,25 +27,6 @@ from reminders.texts_said import said_date
 
 RECENT_REPORT = timedelta(hours=48)  # a correction belongs to who reported within this
 QUOTED_MAILS = 20
-
-
-TODAY = bindparam("today", type_=Date())
-# What every text asks, made once.
-ITEMS = (
-    select(col(ExerciseSession.items))
-    .where(col(ExerciseSession.client_id) == bindparam("client"), col(ExerciseSession.on_date) <= TODAY)
-    .order_by(col(ExerciseSession.on_date).desc())
-    .limit(LATE_REPORT_DAYS)
-)
-WEEK = (
-    select(ExerciseSession)
-    .where(
-        col(ExerciseSession.client_id) == bindparam("client"),
-        col(ExerciseSession.on_date) >= bindparam("since", type_=Date()),
-        col(ExerciseSession.on_date) <= TODAY,
-    )
-    .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id))
-)
 
 
 @dataclass(frozen=True)
@@ -217,22 +198,6 @@ def sent_to(tx: Tx, address: str) -> str:
     return "\n".join(tx.exec(statement.order_by(col(Outbound.id).desc()).limit(QUOTED_MAILS)))
 
 
-def exercises_for(tx: Tx, client: Client, today: date) -> tuple[SessionExercise, ...]:
-    """Return the exercises that a reply is likely to speak of: today's as shown, else the latest that were shown."""
-    shown = next((one.items for one in week_of(tx, client, today) if one.items), None)
-    if shown is None:
-        shown = next((items for items in tx.exec(ITEMS, params={"client": client.id, "today": today}) if items), [])
-    return tuple(exercise_of(item) for item in shown)
-
-
-def exercise_of(item: dict[str, Any]) -> SessionExercise:
-    """Return a session's line as the reader takes it."""
-    side = item.get("side") or "both"
-    return SessionExercise(
-        item["letter"], item["name"], item.get("sets"), item.get("reps"), item.get("seconds"), side != "both"
-    )
-
-
 def settle_whose(tx: Tx, heard: Heard) -> None:
     """Read the message and decide whose it is; `client` stays None when that must be asked."""
     first = heard.people[0][1]
@@ -286,25 +251,6 @@ def reported_lately(tx: Tx, everyone: Sequence[Client], now: datetime) -> set[in
     ids = [client.id for client in everyone]
     statement = select(Report.client_id).where(col(Report.client_id).in_(ids), col(Report.at) >= now - RECENT_REPORT)
     return set(tx.exec(statement))
-
-
-def recent_sessions(tx: Tx, client: Client, today: date) -> list[KnownSession]:
-    """Return a client's program sessions of the last 7 days up to today."""
-    week = [one for one in week_of(tx, client, today) if one.kind == "planned"]
-    return [KnownSession(one.id or 0, one.on_date, one.state) for one in week]
-
-
-def week_of(tx: Tx, client: Client, today: date) -> list[ExerciseSession]:
-    """Return a client's sessions of the last 7 days up to today, newest first; a transaction asks but once.
-
-    She is locked and planned no session of the past meanwhile, so the rows stay the same, and their values are those
-    that this transaction gave them.
-    """
-    weeks: dict[tuple[int | None, date], list[ExerciseSession]] = tx.info.setdefault("weeks", {})
-    if (client.id, today) not in weeks:
-        since = today - timedelta(days=LATE_REPORT_DAYS)
-        weeks[client.id, today] = list(tx.exec(WEEK, params={"client": client.id, "since": since, "today": today}))
-    return weeks[client.id, today]
 
 
 def next_said(tx: Tx, client: Client) -> str:

@@ -173,8 +173,6 @@ def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lex
     places = [at for at, word in enumerate(text.raw) if word in letters]
     if len({text.raw[at] for at in places} - lexicon.letter_words) == 1:
         places = [at for at in places if not _is_of(chars, at, lexicon)]
-    if not places:
-        return []
     sure = {text.raw[at] for at in places if text.raw[at] not in lexicon.letter_words}
     kept: list[Mention] = []
     for at in places:
