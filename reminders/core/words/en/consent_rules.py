@@ -118,7 +118,7 @@ RULES = {
     "opt_out_not": """
         so you|youd|ya|yall would? leave me be|alone
         want|wanna out of this|the|my pain|bed|chair|house|misery|room|place
-        next|bus|truck|rest|pit|last|first stop
+        next|bus|truck|rest|pit|last|first stop !TEXTVERB !TEXT !sending !it !all
         minutes|hours|seconds|hour|minute|forever|long to stop
         never|didnt|havent|dint get|got|receive|received|gotten
         PAIN|HURT|SEVERE|awful|terrible ~~ make it|this|them stop
