@@ -71,12 +71,20 @@ def setting(table: Table, **names: str) -> Any:
 
 TEXT_WORDS = setting(OUTBOUND, body="words", parts="count")
 MAIL_WORDS = setting(OUTBOUND, to="address", subject="head", body="words", html="page", headers="heads")
-ACCEPT = setting(
-    OUTBOUND, state="new_state", receipt="given", accepted_at="at", settled_at="at", claim_until="until"
-)  # fmt: skip
+ACCEPT = setting(OUTBOUND, receipt="given", accepted_at="at", settled_at="at").values(
+    state=literal_column("'accepted'"), claim_until=null()
+)
 QUEUED = setting(SESSION, queued_at="at", closes_at="closes")
 SHOWN = setting(SESSION, list_letter="letter", program_id="program", rung="place", is_easy="easy", items="lines")
-REMINDED = setting(SESSION, state="new_state", reminded_at="at", settled_at="none")
+REMINDED = (
+    update(SESSION)
+    .where(SESSION.c.id.in_(bindparam("ids", expanding=True)))
+    .values(state=literal_column("'reminded'"), reminded_at=bindparam("at"), settled_at=null())
+)
+BEGIN_ATTEMPT = insert(ATTEMPT).values(
+    outbound_id=bindparam("outbound_id"), number=bindparam("number"), began_at=bindparam("began_at"),
+    outcome=literal_column("''"), code=literal_column("''"), receipt=literal_column("''"),
+)  # fmt: skip
 
 
 def constant(value: Any) -> ColumnElement[Any]:
@@ -184,7 +192,7 @@ def write_claims(
             attempts=row.attempts + 1,
         )  # fmt: skip
     began = [{"outbound_id": row.id, "number": row.attempts, "began_at": now} for row in rows]
-    connection.execute(insert(ATTEMPT).values(outcome="", code="", receipt=""), began)
+    connection.execute(BEGIN_ATTEMPT, began)
 
 
 def write_words(tx: Tx, rows: Sequence[Outbound]) -> None:
@@ -219,18 +227,15 @@ def write_shown(tx: Tx, sessions: Iterable[ExerciseSession | ShownSession]) -> N
 
 def accept(tx: Tx, receipts: Sequence[tuple[int, str]], now: datetime) -> None:
     """Write that messages were accepted, each with its receipt."""
-    rows = [
-        {"row": row, "given": receipt, "new_state": "accepted", "at": now, "until": None} for row, receipt in receipts
-    ]
+    rows = [{"row": row, "given": receipt, "at": now} for row, receipt in receipts]
     if rows:
         tx.connection().execute(ACCEPT, rows)
 
 
 def remind(tx: Tx, sessions: Sequence[int], now: datetime) -> None:
     """Write that sessions were reminded."""
-    rows = [{"row": one, "new_state": "reminded", "at": now, "none": None} for one in sessions]
-    if rows:
-        tx.connection().execute(REMINDED, rows)
+    if sessions:
+        tx.connection().execute(REMINDED, {"ids": list(sessions), "at": now})
 
 
 def sessions_to_remind(tx: Tx, ids: Iterable[int | None]) -> dict[int, ToRemind]:
