@@ -58,7 +58,9 @@ def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: 
         return answer
     if answer is None and asked in _YES_NO:
         answer = _yes_or_no(evidence, asked)
+    tells = evidence.done() or evidence.told.by_exercise or evidence.told.amounts or evidence.has("yes_report")
     says_something = intent not in ("report", "chat", "later") or (intent == "chat" and len(text.words) > _SHORT)
+    says_something = says_something or (intent == "report" and not tells)  # "my band snapped"
     if answer is None and asked == "reason" and says_something:
         return "other"
     return answer

@@ -8,6 +8,7 @@ RULES = {
         ^ i? want|wanna out $
         ^ i? want|wanna out of this|it ,|.|$
         put a stop to this|these|the|your|all these|the|your? TEXT|TEXTNOUN
+        never|didnt ask|asked to? get|receive|for these|your|any|this|the? TEXT|TEXTNOUN
         ^ please|pls|kindly put a stop to this|these|it
         like|want to cancel $
         these|those|your|the TEXTNOUN are|is unwanted|unwelcome
