@@ -6,8 +6,7 @@ Danger signs come first and wait for nothing. What the answer says is gathered o
 from dataclasses import replace
 from datetime import timedelta
 
-from sqlalchemy import bindparam
-from sqlmodel import col, select
+from sqlmodel import select
 
 from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide
 from reminders.core.schedule import client_day
@@ -15,7 +14,7 @@ from reminders.flows import choices, consent, judge, pause, questions, recording
 from reminders.flows.understand import Heard
 from reminders.store import around, clients
 from reminders.store.db import Tx
-from reminders.store.tables import Client, InboundRow, Outbound
+from reminders.store.tables import Client, Outbound
 
 STAFF_TALK = timedelta(hours=48)  # after a therapist's own message her replies also go to the therapist's inbox
 
@@ -112,29 +111,9 @@ def judge_danger(tx: Tx, heard: Heard, client: Client) -> bool:
     return recording.judged(tx, heard, client, None, report)
 
 
-HEARD_BEFORE = (
-    select(InboundRow.outcome)
-    .where(
-        col(InboundRow.address) == bindparam("address"),
-        col(InboundRow.id) < bindparam("row"),
-        col(InboundRow.handled_at).is_not(None),
-    )
-    .order_by(col(InboundRow.received_at).desc(), col(InboundRow.id).desc())
-    .limit(1)
-)
-
-
-def heard_before(tx: Tx, row: InboundRow) -> str | None:
-    """Return what became of the text that came from an address before this one."""
-    known = around.of(tx, row.address)
-    if known is not None:
-        return known.before
-    return tx.exec(HEARD_BEFORE, params={"address": row.address, "row": row.id}).first()
-
-
 def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situation:
     """Return what stands around a reply."""
-    last = heard_before(tx, heard.row)
+    last = around.heard_before(tx, heard.row)
     wrote = client.staff_wrote_at
     return Situation(
         asked=heard.question.kind if heard.question else None,

@@ -26,6 +26,16 @@ NAMED = {
     "alert": Alert,
     "precaution": Precaution,
 }
+HEARD_BEFORE = (
+    select(InboundRow.outcome)
+    .where(
+        col(InboundRow.address) == ADDRESS,
+        col(InboundRow.id) < bindparam("row"),
+        col(InboundRow.handled_at).is_not(None),
+    )
+    .order_by(col(InboundRow.received_at).desc(), col(InboundRow.id).desc())
+    .limit(1)
+)
 LOOK = columns(
     exists(select(Hold.id).where(col(Hold.client_id) == CLIENT, col(Hold.ended_at).is_(None))).label("hold"),
     exists(select(Pause.id).where(col(Pause.client_id) == CLIENT, col(Pause.ended_at).is_(None))).label("pause"),
@@ -52,16 +62,7 @@ LOOK = columns(
             col(InboundRow.address) == ADDRESS, col(InboundRow.minute_from_at) > bindparam("minute")
         )
     ).label("minute"),
-    select(col(InboundRow.outcome))
-    .where(
-        col(InboundRow.address) == ADDRESS,
-        col(InboundRow.id) < bindparam("row"),
-        col(InboundRow.handled_at).is_not(None),
-    )
-    .order_by(col(InboundRow.received_at).desc(), col(InboundRow.id).desc())
-    .limit(1)
-    .scalar_subquery()
-    .label("before"),
+    HEARD_BEFORE.scalar_subquery().label("before"),
 )
 
 
@@ -97,10 +98,12 @@ def lacks_at(tx: Tx, what: str, address: str) -> bool:
     return known is not None and known.address == address and what in known.missing
 
 
-def of(tx: Tx, address: str) -> Around | None:
-    """Return what is known around an address, None where nothing was asked."""
+def heard_before(tx: Tx, row: InboundRow) -> str | None:
+    """Return what became of the message that came from an address before this one, None when it is the first."""
     known: Around | None = tx.info.get("around")
-    return known if known is not None and known.address == address else None
+    if known is not None and known.address == row.address:
+        return known.before
+    return tx.exec(HEARD_BEFORE, params={"address": row.address, "row": row.id}).first()
 
 
 def note_added(tx: Tx, *kinds: str) -> None:
