@@ -43,6 +43,10 @@ BUILD = (
     "en-build-9",
     "es-build-8",
     "es-build-9",
+    "en-build-10",
+    "en-build-11",
+    "es-build-10",
+    "es-build-11",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
