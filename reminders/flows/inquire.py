@@ -15,7 +15,6 @@ from reminders.store import around, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, Outbound, Question
 
-UNDER_WAY = ("waiting", "claimed", "unknown")
 STAFF_TALK = timedelta(hours=48)  # after a therapist's own message nothing is asked
 TEMPLATES = {"settling": "morning", "reason": "reason"}
 DEFAULT_HOUR = "09:00"
@@ -74,12 +73,14 @@ def is_asked(tx: Tx, client_id: int, now: datetime) -> bool:
     there = select(Question.id).where(
         Question.client_id == client_id, col(Question.closed_at).is_(None), col(Question.lapses_at) > now
     )
-    if tx.exec(there.limit(1)).first() is not None:
+    if not around.lacks(tx, "question", client_id) and tx.exec(there.limit(1)).first() is not None:
         return True
+    if around.lacks(tx, "asking", client_id):
+        return False
     waiting = select(Outbound.id).where(
         Outbound.client_id == client_id,
-        col(Outbound.kind).in_(("question", "reason", "morning")),
-        col(Outbound.state).in_(UNDER_WAY),
+        col(Outbound.kind).in_(around.BEGUN),
+        col(Outbound.state).in_(around.UNDER_WAY),
     )
     return tx.exec(waiting.limit(1)).first() is not None
 

@@ -46,16 +46,17 @@ def judge_report(
     tx: Tx, clinic: Clinic, client: Client, session: ExerciseSession | None, report: Report, now: datetime
 ) -> Judgement:
     """Judge one report after it was kept and its session worked out anew; in the same transaction."""
-    tx.flush()
     reading = plain(reading_of(report))
     history = histories.history_of(tx, client)
     severe = history.levels.severe
     signs = danger_findings(reading, severe, session.id if session else None)
     concerns = concern_findings(reading, history, session.id if session else None)
-    keep_flags(tx, client, report.inbound_id, report.id, reading, signs, now)
     ratings = rating_findings(history, session, client, report, now)
     fresh = [one for one in ratings if one.rule != "severe_pain" or not has_severe(signs)]
     found = worst_first([*signs, *concerns, *fresh])
+    if found or reading.get("concerns"):
+        tx.flush()  # what follows names the report by its number
+    keep_flags(tx, client, report.inbound_id, report.id, reading, signs, now)
     made = act(tx, clinic, client, found, report, now)
     corrections.note(tx, clinic, client, session, report, now)
     follow_ups.after(tx, clinic, client, history, session, report, now)

@@ -6,24 +6,30 @@ one that can are written together with the mark that it is handled.
 
 import logging
 import traceback
+from collections.abc import Sequence
 from datetime import datetime, timedelta
+from typing import Any
 
-from sqlalchemy import bindparam, or_
+from sqlalchemy import bindparam, func, or_
 from sqlmodel import col, select
 
 from reminders.core.channel import Inbound
-from reminders.flows import answers, choices, delivery_status, replies, say, staff_line, strangers, unverified
+from reminders.core.schedule import client_day
+from reminders.flows import answers, choices, delivery_status, lately, replies, say, staff_line, strangers, unverified
 from reminders.flows.understand import Heard, people_at, settle_whose
-from reminders.store import around, clients, inbox
+from reminders.store import around, clients, histories, inbox
 from reminders.store.db import Database, Tx, lock_client
 from reminders.store.tables import Client, Clinic, Contact, InboundRow, Staff
 
 LOG = logging.getLogger("reminders.receive")
 FIRST_WAIT, LONGEST_WAIT = timedelta(seconds=30), timedelta(hours=1)
 BATCH = 500
+MOST_TOGETHER = 16  # a text that comes in meanwhile waits for no more of them than that
+FEW = 4  # phones: with so few, more than one text of each is taken in a round
 UNHANDLED = (
     select(InboundRow)
-    .where(col(InboundRow.id) == bindparam("row"), col(InboundRow.handled_at).is_(None))
+    .where(col(InboundRow.id).in_(bindparam("rows", expanding=True)), col(InboundRow.handled_at).is_(None))
+    .order_by(col(InboundRow.id))
     .with_for_update(skip_locked=True)
 )
 TELL_AFTER = 2  # failures after which the operator hears: an unread message may hold a danger sign
@@ -59,24 +65,82 @@ def handle_waiting(db: Database, now: datetime, limit: int = BATCH) -> int:
     handled, tried = 0, set[int]()
     while handled + len(tried) < limit:
         with db.read() as tx:
-            ids = waiting_ids(tx, now, tried, limit - handled)
+            firsts = first_of_each_phone(tx, now, tried, limit - handled)
+            more = waiting_ids(tx, now, tried, min(limit - handled, MOST_TOGETHER)) if len(firsts) <= FEW else []
+            ids = list(dict.fromkeys([*firsts, *more]))
         if not ids:
             break
-        for row_id in ids:
-            if handle_one(db, row_id, now):
-                handled += 1
-            else:
-                tried.add(row_id)
+        if len(firsts) > FEW and not db.is_postgres:
+            for begin in range(0, len(ids), MOST_TOGETHER):
+                handled += handle_some(db, ids[begin : begin + MOST_TOGETHER], now, tried)
+        else:
+            handled += handle_each(db, ids, now, tried)
     return handled
+
+
+def handle_each(db: Database, ids: Sequence[int], now: datetime, tried: set[int]) -> int:
+    """Handle messages, each in a transaction of its own; note those that were not, return how many were."""
+    done = [row_id for row_id in ids if handle_one(db, row_id, now)]
+    tried.update(set(ids) - set(done))
+    return len(done)
+
+
+def handle_some(db: Database, ids: Sequence[int], now: datetime, tried: set[int]) -> int:
+    """Handle messages, no two of one phone, in one transaction that looks at once for what all of them need.
+
+    Where that cannot be done, each is handled by itself, so that one bad message holds up no other.
+    """
+    try:
+        return db.after_others(lambda tx: handle_rows(tx, ids, now))
+    except Exception as error:  # noqa: BLE001 - whatever went wrong, each is tried by itself and counted then
+        LOG.warning("inbound not handled together", extra={"error": type(error).__name__})
+        return handle_each(db, ids, now, tried)
+
+
+def handle_rows(tx: Tx, ids: Sequence[int], now: datetime) -> int:
+    """Handle messages of which no two come from one phone; return how many were not handled already."""
+    rows = list(tx.exec(UNHANDLED, params={"rows": list(ids)}))
+    texts = [row for row in rows if row.source == "sms"]
+    if texts:
+        look_ahead(tx, texts)
+    for row in rows:
+        handle_row(tx, row, now)
+    return len(rows)
+
+
+def look_ahead(tx: Tx, texts: Sequence[InboundRow]) -> None:
+    """Fetch at once what texts will need that no two people's phones share."""
+    people = clients.gather(tx, [row.address for row in texts])
+    if not people:
+        return
+    around.look_at_all(tx, texts, min(row.kept_at for row in texts) - answers.MINUTE)
+    received = {row.address: row.received_at for row in texts}
+    days = {
+        client.id or 0: client_day(received[address], client.time_zone)
+        for address, found in clients.gathered(tx).items()
+        for _, client in found
+    }
+    lately.gather(tx, days)
+    histories.gather(tx, list(days), max(days.values()))
+
+
+def due_rows(now: datetime, tried: set[int]) -> tuple[Any, ...]:
+    """Return which messages wait and may be tried now."""
+    waits = or_(col(InboundRow.retry_at).is_(None), col(InboundRow.retry_at) <= now)
+    return (col(InboundRow.handled_at).is_(None), waits, col(InboundRow.id).not_in(tried))
+
+
+def first_of_each_phone(tx: Tx, now: datetime, tried: set[int], limit: int) -> list[int]:
+    """Return the oldest waiting message of each address, oldest first: no phone that floods us holds up another."""
+    first: Any = func.min(col(InboundRow.id))
+    statement = select(first).where(*due_rows(now, tried)).group_by(col(InboundRow.address))
+    return [row_id for row_id in tx.exec(statement.order_by(first).limit(limit)) if row_id is not None]
 
 
 def waiting_ids(tx: Tx, now: datetime, tried: set[int], limit: int) -> list[int]:
     """Return the messages whose turn it is, oldest first."""
-    statement = select(col(InboundRow.id)).where(
-        col(InboundRow.handled_at).is_(None), or_(col(InboundRow.retry_at).is_(None), col(InboundRow.retry_at) <= now)
-    )
-    found = tx.exec(statement.order_by(col(InboundRow.id)).limit(limit + len(tried)))
-    return [row_id for row_id in found if row_id is not None and row_id not in tried]
+    statement = select(col(InboundRow.id)).where(*due_rows(now, tried)).order_by(col(InboundRow.id))
+    return [row_id for row_id in tx.exec(statement.limit(limit)) if row_id is not None]
 
 
 def handle_one(db: Database, row_id: int, now: datetime) -> bool:
@@ -94,7 +158,7 @@ def handle_one(db: Database, row_id: int, now: datetime) -> bool:
 
 def handle_waiting_row(tx: Tx, row_id: int, now: datetime) -> bool:
     """Handle one message; False when it was handled already or another worker has it."""
-    row = tx.exec(UNHANDLED, params={"row": row_id}).first()
+    row = tx.exec(UNHANDLED, params={"rows": [row_id]}).first()
     if row is None:
         return False
     handle_row(tx, row, now)
@@ -136,8 +200,6 @@ def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
     row.handled_at = now
     if row.retry_at is not None:
         row.retry_at = None
-    tx.add(row)
-    tx.flush()
     return heard
 
 

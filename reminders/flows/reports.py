@@ -17,7 +17,7 @@ from reminders.core.session_value import SessionValue, Stated, corrected, sessio
 from reminders.flows import plan, sweep
 from reminders.flows.lately import recent_sessions
 from reminders.flows.understand import Heard, channel_of
-from reminders.store import outbox
+from reminders.store import around, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ExerciseSession, Question, Report
 
@@ -177,6 +177,8 @@ def is_flood(tx: Tx, session_id: int | None) -> bool:
 
 def first_stated(tx: Tx, session: ExerciseSession) -> list[Stated]:
     """Return what the first reports of a session state, one more of them than a person sends."""
+    if around.lacks(tx, f"reports:{session.id}", session.client_id):
+        return []
     return [stated_in(one) for one in tx.connection().execute(FIRST_REPORTS, {"session": session.id})]
 
 
@@ -216,7 +218,6 @@ def revalue(
     was_ahead = session.state == "planned" and session.queued_at is None
     if value.state is not None and session.state != value.state:
         session.state, session.settled_at = value.state, now
-    tx.flush()
     if value.state is not None and session.kind == "planned":
         outbox.withdraw(
             tx, now, "reported", client_id=client.id or 0, kinds=("reminder", "evening"), session_id=session.id

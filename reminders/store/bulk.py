@@ -139,13 +139,13 @@ def message(kind: str, **values: Any) -> Values:
 def queue(tx: Tx, messages: Sequence[Values]) -> None:
     """Write messages to be sent; keys already there are left alone."""
     if messages:
-        note_added(tx, "waiting")
+        note_added(tx, None, "waiting", "asking")
         tx.connection().execute(QUEUE[is_postgres(tx)], list(messages))
 
 
 def queue_one(tx: Tx, values: Values) -> int | None:
     """Write one message to be sent; return its id, None when its key is there already."""
-    note_added(tx, "waiting")
+    note_added(tx, values["client_id"], "waiting", "asking")
     found: int | None = tx.connection().execute(QUEUE_ONE[is_postgres(tx)], values).scalar_one_or_none()
     return found
 

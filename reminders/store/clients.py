@@ -42,9 +42,10 @@ CLIENTS_AT = (
     .join(Client, col(Contact.client_id) == col(Client.id))
     .join(Clinic, col(Client.clinic_id) == col(Clinic.id))
     .join(Staff, col(Client.therapist_id) == col(Staff.id))
-    .where(col(Contact.address) == bindparam("address"))
+    .where(col(Contact.address).in_(bindparam("addresses", expanding=True)))
     .order_by(col(Client.id))
 )
+CONTACTS_OF_ALL = select(Contact).where(col(Contact.client_id).in_(bindparam("clients", expanding=True)))
 
 
 def the_clinic(tx: Tx, clinic_id: int) -> Clinic:
@@ -77,7 +78,8 @@ def window_of(clinic: Clinic, client: AnyClient) -> tuple[str, str]:
 
 def contacts_of(tx: Tx, client_id: int) -> list[Contact]:
     """Return a client's addresses, texts first."""
-    rows = tx.exec(CONTACTS, params={"client": client_id})
+    known: dict[int, list[Contact]] = tx.info.get("contacts", {})
+    rows = known[client_id] if client_id in known else tx.exec(CONTACTS, params={"client": client_id})
     return sorted(rows, key=lambda contact: (contact.kind != "sms", contact.id or 0))
 
 
@@ -164,9 +166,35 @@ def on_leave(staff: Staff, day: date) -> bool:
 
 def clients_at(tx: Tx, address: str) -> list[tuple[Contact, Client]]:
     """Return every client whose contact an address is; the transaction keeps their clinics and therapists at hand."""
-    found = list(tx.exec(CLIENTS_AT, params={"address": address}))
+    known = gathered(tx)
+    if address in known:
+        return known[address]
+    found = list(tx.exec(CLIENTS_AT, params={"addresses": [address]}))
     tx.info.setdefault("at hand", []).extend(found)
     return [(contact, client) for contact, client, _, _ in found]
+
+
+def gathered(tx: Tx) -> dict[str, list[tuple[Contact, Client]]]:
+    """Return who is at the addresses that were looked up at once."""
+    found: dict[str, list[tuple[Contact, Client]]] = tx.info.get("people", {})
+    return found
+
+
+def gather(tx: Tx, addresses: Sequence[str]) -> list[Client]:
+    """Fetch at once who is at these addresses, and their other addresses; return the clients. For one transaction
+    that then handles a message from each: who comes to an address meanwhile, or leaves it, is not noticed.
+    """
+    people: dict[str, list[tuple[Contact, Client]]] = {address: [] for address in addresses}
+    found = list(tx.exec(CLIENTS_AT, params={"addresses": list(addresses)}))
+    tx.info.setdefault("at hand", []).extend(found)
+    for contact, client, _, _ in found:
+        people[contact.address].append((contact, client))
+    known = {client.id or 0: client for _, client, _, _ in found}
+    contacts: dict[int, list[Contact]] = {client_id: [] for client_id in known}
+    for contact in tx.exec(CONTACTS_OF_ALL, params={"clients": list(known)}):
+        contacts[contact.client_id].append(contact)
+    tx.info["people"], tx.info["contacts"] = people, contacts
+    return list(known.values())
 
 
 def last_heard(client: Client, now: datetime) -> None:

@@ -11,18 +11,19 @@ from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
-from typing import Any, Generic, Protocol, TypeVar
+from typing import Any
 
-from sqlalchemy import Connection, CursorResult, Engine, TextClause, create_engine, event, text
+from sqlalchemy import CursorResult, Engine, TextClause, create_engine, event, text
 from sqlalchemy.engine import make_url
 from sqlmodel import Session as Tx
 
 from reminders.errors import BadInput
+from reminders.store.turns import Got, Job, Turn, Watcher
 
 __all__ = ["Database", "Tx", "ask", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
 
-Got = TypeVar("Got")
 MOST_TOGETHER = 16  # nobody waits for more than so many others
+LOOK_AGAIN_SECONDS = 0.004
 LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
 LOCK_FREE_CLIENTS = text("SELECT id FROM client WHERE id = ANY(:ids) ORDER BY id FOR NO KEY UPDATE SKIP LOCKED")
 
@@ -61,49 +62,6 @@ def begin_sqlite(connection: Any) -> None:
     connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
 
 
-class Watcher(Protocol):
-    """Sees what each write transaction writes, and keeps of it what must outlive the database."""
-
-    def watch(self, tx: Tx) -> Any:
-        """Return what a transaction writes from here on, filled in as it goes."""
-
-    def keep(self, tx: Tx, seen: Any) -> None:
-        """Keep what was seen; called right before the commit."""
-
-
-class Job(Generic[Got]):
-    """One thing to be done in a transaction that others share, and what came of it."""
-
-    def __init__(self, work: Callable[[Tx], Got]) -> None:
-        """Keep what is to be done."""
-        self.work = work
-        self.is_done = False
-        self.found: list[Got] = []
-        self.error: BaseException | None = None
-
-    def do(self, connection: Connection, journal: Watcher | None) -> None:
-        """Do it in a savepoint; where it fails that alone is undone, and who waits for it hears of it."""
-        tx = Tx(bind=connection, expire_on_commit=False, join_transaction_mode="create_savepoint")
-        seen = journal.watch(tx) if journal else None
-        try:
-            self.found.append(self.work(tx))
-            tx.flush()
-            if journal:
-                journal.keep(tx, seen)
-            tx.commit()
-        except Exception as error:  # noqa: BLE001 - it is raised again where it is waited for
-            tx.rollback()
-            self.error = error
-        finally:
-            tx.close()
-
-    def result(self) -> Got:
-        """Return what the work returned, or raise what it raised."""
-        if self.error is not None:
-            raise self.error
-        return self.found[0]
-
-
 class Database:
     """A database and its transactions; `journal`, where there is one, is told of each before its commit."""
 
@@ -117,7 +75,7 @@ class Database:
         self.lookers: list[sqlite3.Connection] = []
         self.is_postgres = self.engine.dialect.name == "postgresql"
         # SQLite has one writer, and who finds it busy sleeps in ever longer steps; threads of one process queue here.
-        self.turn: AbstractContextManager[object] = nullcontext() if self.is_postgres else threading.RLock()
+        self.turn: Turn = Turn()
         self.jobs: deque[Job[Any]] = deque()
         # A command forgets its database when it ends; the connections must not wait for the process to end too.
         weakref.finalize(self, self.engine.dispose)
@@ -125,7 +83,14 @@ class Database:
     @contextmanager
     def begin(self) -> Iterator[Tx]:
         """Run a block in one write transaction: committed at its end, rolled back on any error."""
-        with self.turn, self.engine.connect().execution_options(writing=True) as connection:
+        turn: AbstractContextManager[None] = nullcontext() if self.is_postgres else self.turn
+        with turn, self.writing() as tx:
+            yield tx
+
+    @contextmanager
+    def writing(self) -> Iterator[Tx]:
+        """Run a block in one write transaction, whosever turn it is."""
+        with self.engine.connect().execution_options(writing=True) as connection:
             tx = Tx(bind=connection, expire_on_commit=False)
             seen = self.journal.watch(tx) if self.journal else None
             try:
@@ -151,17 +116,32 @@ class Database:
                 return work(tx)
         mine: Job[Got] = Job(work)
         self.jobs.append(mine)
-        with self.turn:
-            while not mine.is_done:
-                self.do_waiting()
+        # Who has the turn does what waits; a lock alone would let one busy thread take it again and again.
+        while not mine.done.is_set():
+            if self.turn.is_taken_now():
+                try:
+                    if not mine.done.is_set():
+                        self.do_waiting()
+                finally:
+                    self.turn.lock.release()
+            else:
+                mine.done.wait(LOOK_AGAIN_SECONDS)
         return mine.result()
+
+    def after_others(self, work: Callable[[Tx], Got]) -> Got:
+        """Do one long thing in a transaction of its own; what threads wait to have done together is done before it."""
+        with nullcontext() if self.is_postgres else self.turn:
+            if self.jobs:
+                self.do_waiting()
+            with self.writing() as tx:
+                return work(tx)
 
     def do_waiting(self) -> None:
         """Do what threads wait to have done, in one transaction; a thing that waits alone needs no savepoint."""
         taken = [self.jobs.popleft() for _ in range(min(len(self.jobs), MOST_TOGETHER))]
         try:
             if len(taken) == 1:
-                with self.begin() as tx:
+                with self.writing() as tx:
                     taken[0].found.append(taken[0].work(tx))
                 return
             with self.engine.connect().execution_options(writing=True) as connection, connection.begin():
@@ -169,11 +149,12 @@ class Database:
                     job.do(connection, self.journal)
         except BaseException as error:
             for job in taken:
-                job.error = error
-            raise
+                job.error = error  # who waits for it raises it
+            if not isinstance(error, Exception):
+                raise
         finally:
             for job in taken:
-                job.is_done = True
+                job.done.set()
 
     @contextmanager
     def read(self) -> Iterator[Tx]:

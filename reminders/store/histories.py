@@ -3,11 +3,12 @@
 Only the way from rows to `core.rules.history` belongs here; what a rule makes of it stands in core/rules.
 """
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Sequence
 from datetime import date
+from types import SimpleNamespace
 from typing import Any
 
-from sqlalchemy import Row, bindparam
+from sqlalchemy import Date, bindparam, event
 from sqlalchemy import select as columns
 from sqlmodel import col, select
 
@@ -37,6 +38,11 @@ SEEN = (
     col(ClientProgram.rung_since_on),
 )
 
+OF_SESSION = (
+    "id", "on_date", "kind", "state", "pain", "pain_before", "pain_after", "reps", "rung", "program_id", "is_easy",
+)  # fmt: skip
+Seen = Any  # a row with these columns, or what stands for one
+
 # What every report and review asks, made once.
 SESSIONS = (
     columns(*SEEN)
@@ -45,6 +51,15 @@ SESSIONS = (
     .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
 )
 NEWEST_SESSIONS = SESSIONS.limit(SESSIONS_SEEN)
+SESSIONS_OF_ALL = (
+    columns(col(ExerciseSession.client_id), *SEEN)
+    .outerjoin(ClientProgram, col(ClientProgram.id) == col(ExerciseSession.program_id))
+    .where(
+        col(ExerciseSession.client_id).in_(bindparam("clients", expanding=True)),
+        (col(ExerciseSession.state) != "planned") | (col(ExerciseSession.on_date) <= bindparam("until", type_=Date())),
+    )
+    .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
+)
 PRECAUTIONS = select(Precaution.kind).where(
     col(Precaution.client_id) == bindparam("client"), col(Precaution.ended_on).is_(None)
 )
@@ -62,8 +77,10 @@ def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) ->
 
 def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> History:
     """Return a client's history, the newest sessions only unless `most` is None."""
-    statement = NEWEST_SESSIONS if most == SESSIONS_SEEN else SESSIONS.limit(most) if most else SESSIONS
-    rows: list[Row[Any]] = list(ask(tx, statement, {"client": client.id}))
+    rows = gathered(tx, client) if most == SESSIONS_SEEN else None
+    if rows is None:
+        statement = NEWEST_SESSIONS if most == SESSIONS_SEEN else SESSIONS.limit(most) if most else SESSIONS
+        rows = list(ask(tx, statement, {"client": client.id}))
     mornings = mornings_of(tx, client, {row.id or 0 for row in rows})
     facts = [session_fact(row, mornings.get(row.id or 0, ())) for row in rows]
     is_free = around.lacks(tx, "precaution", client.id or 0)
@@ -77,7 +94,45 @@ def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> H
     )
 
 
-def session_fact(row: Row[Any], mornings: Iterable[Morning]) -> SessionFact:
+def gather(tx: Tx, client_ids: Sequence[int], until: date) -> None:
+    """Fetch at once what the rules look at of many clients' sessions, of planned ones those up to a local date."""
+    found: dict[int, list[Seen]] = {client_id: [] for client_id in client_ids}
+    for row in tx.connection().execute(SESSIONS_OF_ALL, {"clients": list(client_ids), "until": until}):
+        found[row.client_id].append(row)
+    tx.info["histories"] = found
+
+
+def gathered(tx: Tx, client: Client) -> list[Seen] | None:
+    """Return the newest sessions of a client as they were fetched with others', None when they were not.
+
+    What this transaction has changed of them since is taken from its own rows.
+    """
+    fetched: list[Seen] | None = tx.info.get("histories", {}).get(client.id)
+    if fetched is None:
+        return None
+    rows: list[Seen] = []
+    for row in fetched:
+        mine: ExerciseSession | None = tx.identity_map.get((ExerciseSession, (row.id,), None))
+        row = row if mine is None else as_it_is(mine, row)
+        if row.state != "planned":
+            rows.append(row)
+    return rows[:SESSIONS_SEEN]
+
+
+def as_it_is(session: ExerciseSession, fetched: Seen) -> Seen:
+    """Return a session as this transaction has it; what belongs to its program is as it was fetched."""
+    values = {name: getattr(session, name) for name in OF_SESSION}
+    return SimpleNamespace(**values, rung_since_on=fetched.rung_since_on)
+
+
+@event.listens_for(Tx, "after_attach")
+def forget_gathered(tx: Any, row: Any) -> None:
+    """Forget what was fetched of a client's sessions when one is added."""
+    if isinstance(row, ExerciseSession) and "histories" in tx.info:
+        tx.info["histories"].pop(row.client_id, None)
+
+
+def session_fact(row: Seen, mornings: Iterable[Morning]) -> SessionFact:
     """Return one session as the rules see it."""
     return SessionFact(
         id=row.id or 0,

@@ -100,7 +100,8 @@ def withdraw(
     tx: Tx, now: datetime, why: str, *, client_id: int, kinds: Iterable[str] = (), session_id: int | None = None
 ) -> int:
     """Take back a client's waiting messages, all or of some kinds or one session; return how many."""
-    tx.flush()
+    if any(isinstance(row, Outbound) for row in (*tx.new, *tx.dirty)):
+        tx.flush()
     if around.lacks(tx, "waiting", client_id):
         return 0
     for row in [one for one in tx.identity_map.values() if isinstance(one, Outbound)]:

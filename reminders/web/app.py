@@ -6,6 +6,7 @@ from reminders.web import acknowledge_page, client_page, demo, health, static, u
 from reminders.web.access import guard
 from reminders.web.api.description import WORDS
 from reminders.web.api.routers import ROUTERS as FOR_PROGRAMS
+from reminders.web.backlog import Backlog
 from reminders.web.console.routers import ROUTERS as CONSOLE
 from reminders.web.errors import add_error_pages
 from reminders.web.headers import BodyLimit, SafeHeaders
@@ -29,6 +30,7 @@ def create_app(app: App) -> FastAPI:
         dependencies=[Depends(guard)],
     )
     web.state.app = app
+    web.state.backlog = Backlog(app.db, app.clock)
     web.state.jinja = page_environment(app.texts.folder)
     for router in (*MACHINES, *LINKS, *CONSOLE, *FOR_PROGRAMS):
         web.include_router(router)

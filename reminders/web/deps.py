@@ -11,6 +11,7 @@ from fastapi import Depends, Request
 
 from reminders.settings.key_file import signing_keys
 from reminders.web.auth import Person
+from reminders.web.backlog import Backlog
 from reminders.web.forms import Form, read_form
 from reminders.wiring import App
 
@@ -18,6 +19,12 @@ from reminders.wiring import App
 def app_of(request: Request) -> App:
     """Return the App that this web process was made with."""
     found: App = request.app.state.app
+    return found
+
+
+def backlog_of(request: Request) -> Backlog:
+    """Return what handles the texts of this web process."""
+    found: Backlog = request.app.state.backlog
     return found
 
 

@@ -12,7 +12,8 @@ from starlette.responses import Response
 
 from reminders.flows import delivery_status, receive
 from reminders.inbound import twilio
-from reminders.web.deps import AppDep
+from reminders.web.backlog import Backlog
+from reminders.web.deps import AppDep, backlog_of
 from reminders.wiring import App
 
 MOST_BYTES = 64 * 1024
@@ -27,7 +28,7 @@ async def receive_sms(request: Request, app: AppDep) -> Response:
     if isinstance(found, Response):
         return found
     form, raw = found
-    await run_in_threadpool(keep_text, app, form, raw)
+    await run_in_threadpool(keep_text, app, backlog_of(request), form, raw)
     return Response("<Response/>", media_type="text/xml")
 
 
@@ -75,13 +76,13 @@ def target_of(request: Request) -> str:
     return (path.partition(b"?")[0] + (b"?" + query if query else b"")).decode("latin-1")
 
 
-def keep_text(app: App, form: twilio.Form, raw: bytes) -> None:
-    """Keep a text in a transaction of its own, then handle it in another; a failure there waits for the next round."""
+def keep_text(app: App, backlog: Backlog, form: twilio.Form, raw: bytes) -> None:
+    """Keep a text, then handle it as another thing that happens; a failure there waits for the next round."""
     now: datetime = app.clock()
     inbound = twilio.inbound_of(form, raw, now)
     row_id = app.db.together(lambda tx: receive.keep(tx, inbound, now))
     if row_id is not None:
-        receive.handle_one(app.db, row_id, now)
+        backlog.handle(row_id, now)
 
 
 def keep_status(app: App, form: twilio.Form, raw: bytes, target: str) -> None:
