@@ -108,9 +108,16 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
 
 
 def is_percentage(evidence: Evidence) -> bool:
-    """Tell whether less than the whole is told in percent: "50% complete", "got 80 percent of it done"."""
+    """Tell whether a share is told: "50% complete", "got 80 percent of it done", "about 3/4 of it"."""
     lexicon, text = evidence.scope.lexicon, evidence.scope.text
     chars = text.signature
+    if any(
+        lexicon.is_in("FRAC", char)
+        and (text.values[at] or 0) < (text.second[at] or 0)
+        and any(lexicon.is_in(one, chars[at + 1 : at + 2]) for one in ("DONE", "OF", "THRU"))
+        for at, char in enumerate(chars)
+    ):
+        return True
     return any(
         lexicon.is_in("PERCENT", char)
         and 0 < (text.values[at - 1] or 0 if at else 0) < _WHOLE

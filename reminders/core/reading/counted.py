@@ -13,8 +13,9 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
         at + 2 < len(chars) and lexicon.is_in("SET", chars[at + 2]) and _is_open(chars[at + 1], lexicon)
     ):
         return True
-    if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[at - 2]):
-        return True  # "pain: one"
+    named = at - 3 if at > 2 and lexicon.is_in("FILL", chars[at - 2]) else at - 2
+    if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[named]):
+        return True  # "pain: one", "pain level: one"
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False
     if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):

@@ -60,6 +60,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         is_doubtful = intent == "opt_out" and "opt_out" not in evidence.hits
         if is_doubtful and any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
+    if intent == "wrong_number" != rule and evidence.has("own_number"):
+        intent = "unclear"  # "this is my new number, use it"
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):

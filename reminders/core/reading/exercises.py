@@ -169,6 +169,9 @@ class Teller:
         for at, status, way in waiting:
             if way == "after":
                 self._lead(at, status)
+        for at, status, _ in marks:
+            if status == "part" and self._opens(at):
+                listing.close_before(self._told, self._chars, at, self._lexicon)
         self._give_by_listing()
         listing.close_lists(self._told, self._chars, self._lexicon)
 
@@ -232,7 +235,7 @@ class Teller:
         if not before or not (before == COMMA or lexicon.is_in("JOIN", before)):
             return False
         at += 1
-        while at < len(chars) and lexicon.is_in("THE", chars[at]):
+        while at < len(chars) and (lexicon.is_in("THE", chars[at]) or lexicon.is_in("OF", chars[at])):
             at += 1
         return at < len(chars) and chars[at] == NAMED
 
@@ -245,7 +248,7 @@ class Teller:
             other = self._is_other(status, end, told.mention.start)
             if other or not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
-            apart = told.mention.start >= end and status == "not"
+            apart = told.mention.start >= end and status != "done"
             if found and apart and self._marks.get(told.mention.end, status) != status:
                 break  # "none of the heels, balance ok"
             if told.status is None:
@@ -270,7 +273,7 @@ class Teller:
                 low -= 1
             while high < len(self._chars) and self._is_listing(high):
                 high += 1
-            if (low == 0 or self._chars[low - 1] in _ENDS) and (high == len(self._chars) or self._chars[high] in _ENDS):
+            if (low == 0 or self._chars[low - 1] in _ENDS) and listing.closes(self._chars, high, self._lexicon):
                 told.status = "done"
 
     def _is_listing(self, at: int) -> bool:

@@ -42,6 +42,8 @@ def is_place(chars: str, at: int, lexicon: Lexicon) -> bool:
         return True
     if at < 0 or not lexicon.is_in("PLACEWORD", chars[at]):
         return False
+    if lexicon.is_in("INTIME", chars[at]) and lexicon.is_in("FITTED", before):
+        return False  # "squeezed in the rows"
     return not (lexicon.is_in("WITHWORD", chars[at]) and lexicon.is_in("DIDVERB", before))
 
 
@@ -117,6 +119,26 @@ def close_lists(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
                     break
                 if earlier.amount is None and not earlier.is_place:
                     earlier.status = "done"
+
+
+def close_before(told: Sequence[Told], chars: str, at: int, lexicon: Lexicon) -> None:
+    """Names that "and" joins to a part of another one are done: "the rows and half the hinges"."""
+    end = at
+    for one in reversed([other for other in told if other.mention.end <= at]):
+        between = chars[one.mention.end : end]
+        is_told = one.status is not None or one.amount is not None or one.is_place
+        if is_told or not all(char == COMMA or _is_small(char, lexicon) for char in between):
+            break
+        one.status, end = "done", one.mention.start
+
+
+def closes(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a list of names ends here: at a stop, or at "but not" another one."""
+    return (
+        at == len(chars)
+        or chars[at] in _ENDS
+        or (lexicon.is_in("BUT", chars[at]) and chars[at + 1 : at + 2] in lexicon.either("NOT", "NO"))
+    )
 
 
 def _joined(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> bool:

@@ -111,6 +111,8 @@ def _is_other_thing(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return before == COMMA
     if lexicon.is_in("SETLIKE", chars[at]) and lexicon.is_in("#", before):
         return lexicon.is_in("OF", after)
+    if lexicon.is_in("GEAR", chars[at]) and lexicon.is_in("NO_GEAR", before) and lexicon.is_in("GEARLESS", after):
+        return True  # "no weights so I carried jugs"
     return (
         lexicon.is_in("GEAR", chars[at])
         and lexicon.is_in("MY", before)
@@ -135,6 +137,8 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return True
     if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
         return True
+    if lexicon.is_in("SUBJECT_I", chars[at : at + 1]) and chars[at + 1 : at + 2] in lexicon.chars("SKIP"):
+        return chars[at + 2 : at + 3] in ("", COMMA, STOP) or lexicon.is_in("JOIN", chars[at + 2])  # "balance I left"
     at = mention.start - 1
     while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]):
         at -= 1

@@ -43,6 +43,6 @@ class Owners:
         if len(between) > 9 or any(char in _ENDS for char in between):
             return False
         commas = between.count(COMMA)
-        if commas > 1 or (commas and len(between) > 3):
+        if commas > 1 or (commas and len(between) > 3 and between[-1] != COMMA):
             return False
         return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))

@@ -139,11 +139,11 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
 
 
 def _is_no_place(chars: str, at: int, lexicon: Lexicon) -> bool:
-    """Tell whether an ordinal stands in "every last one", or speaks of a message: "fix my last one"."""
+    """Tell whether an ordinal stands in "every last one", or speaks of a message: "fix my last one", "error in my
+    last"."""
     is_mine = at > 1 and lexicon.is_in("MY", chars[at - 1])
-    return bool(at) and (
-        lexicon.is_in("EVERYWORD", chars[at - 1]) or (is_mine and lexicon.is_in("FIXVERB", chars[at - 2]))
-    )
+    is_sent = is_mine and not lexicon.either("FIXVERB", "MISTAKE").isdisjoint(chars[max(0, at - 3) : at - 1])
+    return bool(at) and (lexicon.is_in("EVERYWORD", chars[at - 1]) or is_sent)
 
 
 def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:

@@ -78,11 +78,18 @@ class Scope:
                 return False
             if lexicon.is_in("JOIN", char) and at + 1 < start and lexicon.is_in("NEW_CLAUSE", chars[at + 1]):
                 return False
+            if lexicon.is_in("AND_THEN", char) and self._goes_on(at):
+                return False
             if not lexicon.is_in("SYMPTOM", char):
                 steps += 1
             if steps > (_NEAR if reach is None else reach):
                 return False
         return False
+
+    def _goes_on(self, at: int) -> bool:
+        """Tell whether "and" goes on to what did happen: "didn't see the step and fell", not "never slipped and fell"."""
+        chars, listed = self.text.signature, self.lexicon.either("SYMPTOM", "SLIPWORD", "THEN_PAST")
+        return self.lexicon.is_in("THEN_PAST", chars[at + 1 : at + 2]) and chars[at - 1 : at] not in listed
 
     def _is_plain_no(self, at: int, start: int) -> bool:
         """Tell whether this "no" is an answer by itself: "no I fell", "no, my chest hurts"."""
@@ -249,19 +256,23 @@ class Scope:
             return False
         for at in range(low, high):
             char = chars[at]
-            if lexicon.is_in("USED", char) and at < start:
+            if lexicon.is_in("USED", char) and at < start and self._is_habit(at):
                 return True
-            if lexicon.is_in("YEAR", char) or self._is_short_year(at):
+            if lexicon.is_in("YEAR", char) or lexicon.is_in("LONGAGO", char) or self._is_short_year(at):
                 return True
             if lexicon.is_in("AGESPAN", char) and self._has("AGOMARK", max(low, at - 3), min(high, at + 3)):
                 return True
             if lexicon.is_in("LAST", char) and self._has("PASTSPAN", at + 1, min(high, at + 2)):
                 return True
-            if lexicon.is_in("LONGAGO", char):
-                return True
             if lexicon.is_in("YOUNG", char) and at and lexicon.is_in("YOUNG_LED", chars[at - 1]):
                 return True  # "de joven me caí", but not "me caí, joven"
         return False
+
+    def _is_habit(self, at: int) -> bool:
+        """Tell whether a word for a habit of old is one: "used to fall", not "used the band", "not used to it"."""
+        if not self._has("NEEDS_TO", at, at + 1):
+            return True
+        return self._has("TO_SCALE", at + 1, at + 2) and not (at and self._has("ACCUSTOMED", at - 1, at))
 
     def _is_short_year(self, at: int) -> bool:
         """Tell whether a token is a year of two digits: "in 09", "en el 98"."""

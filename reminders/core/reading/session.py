@@ -188,6 +188,7 @@ def _aliases(name: str, names: list[tuple[str, ...]], at: int, lexicon: Lexicon)
     content = [word for word in own if word not in _SMALL]
     if len(content) > 1:
         result.append((tuple(word for word in own if word not in _SMALL), False))
+        result.append((("".join(content),), False))  # "bandrow"
         if len(own) > 1:
             result.append((("".join(word[0] for word in own),), True))
     others = {word for k, other in enumerate(names) if k != at for word in other}

@@ -217,8 +217,8 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     pauses = STOP + COMMA + QUESTION
     whole, points = lexicon.chars("ALL"), lexicon.chars("THATS")
     while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
-        if chars[end - 1] in whole and chars[end - 2 : end - 1] in points:
-            break  # "thanks all" is polite, "that's all" is not
+        if chars[end - 1] in whole and end > 1 and (chars[end - 2] in points or is_own(text.words[end - 2])):
+            break  # "thanks all" is polite, "that's all" and "carry all" are not
         if end > 1 and lexicon.is_in("LETTERWORD", chars[end - 1]) and _leads_letter(chars[end - 2], lexicon):
             break
         end -= 1

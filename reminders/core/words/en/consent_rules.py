@@ -7,6 +7,7 @@ RULES = {
     "opt_out": """
         ^ i? want|wanna out $
         ^ i? want|wanna out of this|it ,|.|$
+        want|like|need|wish|have|prefer the|these|those|your|all|my TEXTNOUN to? be? DISCONTINUED
         put a stop to this|these|the|your|all these|the|your? TEXT|TEXTNOUN
         never|didnt ask|asked to? get|receive|for these|your|any|this|the? TEXT|TEXTNOUN
         ^ please|pls|kindly put a stop to this|these|it
@@ -205,9 +206,13 @@ RULES = {
         enroll me
         start me ~ AGAIN|up|back
     """,
+    "opt_in_not": """
+        want|like|need|wish|have|prefer the|these|those|your|all|my TEXTNOUN to? be? DISCONTINUED
+    """,
     "opt_in_key": """
         ^ STARTKEY $
         ^ STARTKEY please|now|again|texts|messages $
         unstop|subscribe|optin|resubscribe
+        wish|want|like to begin|start|resume receiving|getting the|your|these|those|my? TEXTNOUN
     """,
 }

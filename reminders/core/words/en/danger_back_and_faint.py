@@ -117,6 +117,10 @@ RULES = {
         passed|pass|passing out cold? ~~ tired|nap|slept|snoring
         passed out from ~ turkey|wine
         roller coaster
+        knocked|knock|knocks|took|taken the? wind out of my|our|his|her? sails
+        ALMOST fainted|died|passed|swooned out? when i|we saw|heard|opened|got|read the|my|that|our ~ BILLWORD
+        ALMOST fainted|died|passed|swooned out? at|over the|my|that ~ BILLWORD
+        ^ !I !BODY _ had|took a|an|another dizzy|fainting|bad|funny spell|turn|attack ~ and|so i|im|we CARED ~ him|her ~~ my|me|mine
         knocked out ~ rows|carries|reps|sets|workout|exercises|session
         power|lights out
         spins|spin class|bike

@@ -64,6 +64,7 @@ RULES = {
         FELL back ,|.|$|and|hard|against|onto|over|when|hitting
         came|come a cropper
         FELL for no|the _
+        FELL for a second|third|fourth|fifth|# ORD? time
         FELL behind|between|under the|my|a couch|sofa|bed|door|shed|chair|house|counter|garage|barn|toilet
         FELL out of ~ bed|chair|tub|car|wheelchair|recliner|truck|shower
         FELL off|from ~ bed|chair|ladder|step|steps|stool|porch|curb|toilet|ball|treadmill

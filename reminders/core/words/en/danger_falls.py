@@ -60,6 +60,10 @@ RULES = {
         broke|broken|fractured|cracked|busted my? JOINT|ribs|rib|bone|BODY
         broke|fractured ~ JOINT|bone|ribs|rib|something
         hurt|injured myself
+        hurt|injured|strained my low|lower|upper|left|right|bad? BACKBONE|JOINT lifting|moving|carrying|helping|pulling|pushing|catching|picking|shoveling|reaching|hauling|trying
+        threw|pulled|pushed|put|popped|knocked my low|lower|upper? BACKBONE|JOINT out !of
+        threw|pulled|popped|put out my low|lower|upper? BACKBONE|JOINT
+        did my BACKBONE in lifting|moving|carrying|helping|pulling|pushing|bending|again|today|,|.|$
         injured|injury
         head hit|bounced
         concussion
@@ -113,6 +117,10 @@ RULES = {
     """,
     "idiom.fall_or_injury": """
         clock|clocks fell|fall|falls back
+        CALLED_OFF fell|fall|fallen through ,|.|$|and|but|so|lol|again|today|tonight
+        broke|break a leg tonight|today? out? there? ,? as they say
+        knocked|knocks|knocking over my|the|a|his|her|our HOUSE_THING
+        ^ !I !BODY _ fell|fainted|collapsed ~~ and|so i|im|we CARED ~ him|her ~~ my|me|mine
         landed on my|his|her feet
         bottom fell out
         never|didnt did? go down !so !that !like

@@ -83,5 +83,6 @@ RULES = {
         little|bit|tad winded|breathless|puffed ~~ like|any|anyone|anybody|normal|usual
         out of breath ~ like|any anyone|anybody|any ~
         put ~ hand on my heart
+        CHEST xray? is|was|looks|sounds|all clear|fine|good|ok|okay|normal ,? no pain|discomfort|tightness|pressure
     """,
 }

@@ -122,6 +122,9 @@ RULES = {
         stroke ~ symptoms|signs|like
     """,
     "idiom.nerve_or_bladder": """
+        my CLIENTLIKE had|has|took a|another stroke ~ ~ i|im|we|ive ~ ~ with her|him ~~ no|not|skip|skipping|skipped|cant|couldnt|missed|wont
+        shift|shifts ,|.|and|so? my? feet|legs are dead ,|.|but|and|so|$
+        long|hard|big|busy day|night ,|.|and|so? my? feet|legs are dead ,|.|but|so|$
         feel|feeling|felt sorry
         is|are|was|were not numb|tingly|tingling !only !just
         nothing numb|tingly

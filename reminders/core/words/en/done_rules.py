@@ -74,7 +74,7 @@ RULES = {
         ALL # TIMES|SET|REP|X
         thats|that ~ lot|all
         thats all folks
-        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after !theres !there !BODY !pain
         ALL except|minus|cept|besides|save|without
         ALL ~ but @
         not ALL
@@ -83,7 +83,7 @@ RULES = {
         at ALL
         ALL day|night|morning|afternoon|week|weekend|time|over|right|the|afternoon
         ALL i could|can|had|managed|got
-        thats ALL
+        thats ALL !done !finished !complete
         that's ALL
         that is ALL
         is ALL
@@ -93,6 +93,8 @@ RULES = {
         each side|leg|way|arm|other|time|hand|foot
         # each
         each of
+        of each
+        sets|reps each
         full of
         you all
         ALL of you
@@ -152,9 +154,11 @@ RULES = {
         ONLY ~ @
         ONLY @
         ONLY did|managed|got|made|finished ~ #
-        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after !theres !there !BODY !pain
         ALL except|minus|cept|besides|save
         couldnt|didnt|couldn|cant|cudnt finish|complete
+        could|can|did not finish|complete
+        was|am|were not able to finish|complete
         didnt|couldnt make it through
         had to stop|quit
         STOPPED ~ after|halfway|early|short|there|at|midway
@@ -241,7 +245,7 @@ RULES = {
     "part_sure": """
         thats ~ my|your|the lot
         half
-        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after
+        ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after !theres !there !BODY !pain
         ALL except|minus|cept|besides|save
         ONLY # SET
         ONLY @

@@ -16,6 +16,8 @@ RULES = {
         could|able to? ONLY? manage|do|get
     """,
     "ex.place": """
+        @ got|came|went all? twisted|tangled|stuck|loose|undone|caught|wrapped
+        @ knocked|kicked|killed|wiped|wore|whipped|took the|me|my
         @ wrong|right|correctly|properly|badly|backwards
         @ was|were|is|are the? FILL* worst|hardest|toughest|killer|tricky|trickiest|sorest|challenge|struggle
         @ was|were|is|are FILL* hard|tough|difficult|brutal|heavy|painful|sore|uncomfortable|achy|tiring !DONE
@@ -61,7 +63,8 @@ RULES = {
         said no to
         didnt|dont|couldnt bother|bothered with|w?
         no !prob !problem !problems !issue !issues !trouble !sweat !biggie !worries !pain !discomfort !PAINISH
-        nope|none|nah|skipped|skip|missed|zero|emojino|not|nothing|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
+        nothing !next !compared !beside !like !new !to
+        nope|none|nah|skipped|skip|missed|zero|emojino|not|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
         cant|cannot|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
         didnt|dont|cant|cannot|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
@@ -107,6 +110,8 @@ RULES = {
         @ got|get a|an f|zero|miss
         @ didnt|never|not happen|happened
         @ is|are|was|were? for|until|till? tomorrow|later
+        @ fell|fall through
+        @ went by the wayside
         @ undone|unattempted|untouched|not attempted|untried
         @ i|ill|we|id will|cant|couldnt|cannot|leave|left|skip|skipped|owe|will
     """,

@@ -8,7 +8,10 @@ RULES = {
         fall|falling|fell|fallen in|out ~ love
         fell ~ love
         fell|fall|fallen off the wagon
-        fell|fall|falling for it|him|her|them|you|that|a|this
+        fell|fall|falling for it|him|her|them|you
+        fell|fall|falling for that|this !time
+        fell|fall|falling for a !second !third !fourth !sec !moment !minute !while !bit !fall !time
+        fell|fall hook ,? line ,? and ,? sinker ,? for
         fell|fall|fallen hard for
         fell|fall|fallen into bed|sleep|a|the? rabbit|trap|routine|habit|slump|rut|place|step|category|nap
         fell|fall|fallen into place|step|bed|sleep
@@ -221,6 +224,10 @@ RULES = {
         WROTE ~ meant
         i did not mean
         it was not me
+        ^ back when i|we drove truck|trucks|semi|cab|bus
+        ^ back when i|we played football|ball|hockey|college|soccer|baseball
+        ^ back when i|we was in the army|navy|service|marines|force
+        ^ back when i|we was a? kid|boy|girl|young|younger|little
     """,
     "chronic": """
         like|as it|they always does|do|did

@@ -54,6 +54,14 @@ RULES = {
         ^ HELPKEY $
         ^ HELPKEY HELPKEY* please|me|$
     """,
+    "own_number": """
+        this is my new number|phone|cell
+        this is my|the number|phone|cell now ,? use|text|send
+        this is the number i use
+        use this number|phone|one|cell from|now|instead|please|,|.|$
+        my new number|phone|cell is
+        my number is now|this
+    """,
     "wrong_number": """
         ^ not my text|texts|message|messages|exercises|phone|number
         new phone ,? who

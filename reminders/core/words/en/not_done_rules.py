@@ -161,6 +161,9 @@ RULES = {
         no i didnt
     """,
     "skip_not": """
+        i SAIDWORD that? i? skipped|missed|didnt ~ but|that|. that|it was
+        was|am|were not able to finish|complete
+        could|can|did not finish|complete
         rain check ~ appointment|visit
         didnt|never do|get|have to stop
         didnt|dont|never miss|missed|skip|forget

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.retracted": """
+        # was|is a|my|the|just? just|a? mistake|typo|error|slip
         # is|was what|the|number? one|number? i|we SAIDWORD
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
@@ -19,6 +20,10 @@ RULES = {
         # or so
         a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
         mistake|error|typo for #
+        BODY FILL* LOUD me|to|at? me? ,? FILL* #
+    """,
+    "num.now": """
+        this time|week|month|session|morning ,? FILL* #
     """,
     "num.meant": """
         it|that was|is|should in|really|actually fact? FILL* #
@@ -127,6 +132,11 @@ RULES = {
         SAIDWORD that? FILL|PAINISH|MY+ #
     """,
     "num.past": """
+        ^ back in the day ~~ #
+        # in the? spring|summer|winter|autumn
+        <today|now|tonight ,|but|and was|had FILL* # FILL* on? WEEKDAY
+        <today|now|tonight ,? but|and? it|that was FILL* # FILL* on? WEEKDAY
+        was|had FILL* # on? WEEKDAY ,? but|and|now|its|today ~ >#
         # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
     """,
     "num.own": """

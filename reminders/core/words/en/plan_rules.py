@@ -61,6 +61,8 @@ RULES = {
         until further notice
     """,
     "pause_span": """
+        no|any TEXTNOUN those|that days|dates|weeks|week|month
+        no|any TEXTNOUN from|between WEEKDAY|MONTH ~ to|thru|through|till|until|and|DASH
         during ~ time|trip|that|those|this
         rest of the month|week|summer|winter|year
         til ~ i|we|WEEKDAY|MONTH|#|next|the
@@ -71,6 +73,9 @@ RULES = {
         until|till the? #
         # SPAN
         a|couple|few|next ~ SPAN
+    """,
+    "pause_span_not": """
+        no|not|never|without SYMPTOM ~ this|all week
     """,
     "pause_until": """
         til
@@ -93,6 +98,8 @@ RULES = {
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
     "resume": """
+        fire|crank|start|rev it|em|them|things|these up|rolling again|$
+        get it|em|them|things|those|the TEXTNOUN? rolling|coming|going again|$
         start|let|pick|sign|put me|us back up|please|now|again|$
         cast|boot|brace|sling|stitches|staples is|are|s? off|out
         say|says|said i can|may ~ exercise|start|resume|go|begin|again

@@ -5,6 +5,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        error|mistake|typo|goof in my last|previous|earlier|first
+        sorry for|about the|my|any mixup|mix|confusion|mistake|error|typo
+        that|it wasnt|isnt right|correct|accurate|true ,|.|i
+        ^ that|the|my YESKEY|done|n|no|text|message|answer|reply was ~ phone|pocket|mistake|accident|grandson|grandkid|kid|cat|dog|error|autocorrect
+        fat|big|clumsy thumbs|thumb|fingers|finger
         wrote|typed|put|said ~~ meant to ~ write|type|put|say
         error|typo|mistake for #
         ^ typo|typos|correction|correcting|erratum|errata|edit|autocorrect|oops|whoops|oopsie
@@ -69,6 +74,7 @@ RULES = {
     """,
     "chat": """
         tell|say _ ~ hi|hello|hey|thanks|thank
+        ill|will give it|that|them a go|try|shot|whirl
         ill try|do ~ harder|better|best
         love|enjoy getting|hearing|seeing|reading
         ^ same to you|ya|u $
