@@ -60,8 +60,6 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         is_doubtful = intent == "opt_out" and "opt_out" not in evidence.hits
         if is_doubtful and any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
             intent = likeliest.runner_up  # "stop by and see me" ends nothing
-    if intent == "wrong_number" != rule and evidence.has("own_number"):
-        intent = "unclear"  # "this is my new number, use it"
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):
@@ -92,6 +90,8 @@ def _by_what_is_told(evidence: Evidence, intent: str) -> str:
     """Return the intent once the lines and numbers have their say: "chair fine, balance no way" is no skip."""
     if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
         return "report"
+    if intent == "wrong_number" and evidence.has("own_number") and not evidence.has("wrong_number"):
+        return "unclear"  # "this is my new number, use it"
     return "unclear" if intent == "report" and _is_uneven_pair(evidence) else intent
 
 

@@ -57,8 +57,7 @@ class Scope:
 
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
-        chars = self.text.signature
-        lexicon = self.lexicon
+        chars, lexicon = self.text.signature, self.lexicon
         if lexicon.chars("NEGATOR").isdisjoint(chars[:start]):
             return False
         steps = 0
@@ -87,7 +86,7 @@ class Scope:
         return False
 
     def _goes_on(self, at: int) -> bool:
-        """Tell whether "and" goes on to what did happen: "didn't see the step and fell", not "never slipped and fell"."""
+        """Tell whether "and" goes on to what happened: "didn't look and fell", not "never slipped and fell"."""
         chars, listed = self.text.signature, self.lexicon.either("SYMPTOM", "SLIPWORD", "THEN_PAST")
         return self.lexicon.is_in("THEN_PAST", chars[at + 1 : at + 2]) and chars[at - 1 : at] not in listed
 
@@ -118,7 +117,7 @@ class Scope:
         low, _high = self.sentence(start, end)
         if self._owned_by_other(start, end) or self._led_by_unknown(start, end) or self._told_after(end):
             return "other"
-        if start and self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
+        if self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
             return "other"
         persons = lexicon.either("I", "ANIMAL", "THING", "CLIENTLIKE", "PERSON", "THIRD")
         for at in range(end - 1, low - 1, -1):
@@ -193,12 +192,12 @@ class Scope:
     def _clientlike(self, at: int) -> str:
         """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of
         the writer."""
-        chars, lexicon = self.text.signature, self.lexicon
         if self.helper:
             return "client"
         if at and self._has("INDEF", at - 1, at):
             return "other"
-        mine = at and any(lexicon.is_in("MY", char) for char in chars[max(0, at - 2) : at])
+        spouse = self._has("SPOUSE", at, at + 1) and self._has("THE", at - 1, at)  # "the wife"
+        mine = at and (spouse or self._has("MY", at - 2, at))
         return "other" if self.tells_of_self or (mine and self.own_story) else "client"
 
     def _third(self, at: int) -> str:

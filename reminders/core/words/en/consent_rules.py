@@ -7,6 +7,23 @@ RULES = {
     "opt_out": """
         ^ i? want|wanna out $
         ^ i? want|wanna out of this|it ,|.|$
+        leave|lay|bugger|clear|back off with the|these|your|all? TEXTNOUN
+        finished|through|done with your|these TEXT|service
+        no longer require|requires the|this|your|these|any? TEXTNOUN|service
+        refrain from TEXTVERB|sending|contacting|messaging
+        wish|want|like|ask|asked to be removed|unenrolled|deleted ,|.|$|please|now
+        TEXTVERB|call me|us|here no more ,|.|$|please
+        get my|our|this number|name|phone off this|your|the
+        not|dont|doesnt|never wish|want|care|need to hear from $
+        not|dont|doesnt|never wish|want|care|need to hear from you|yall|u|ya ,|.|$|no|any|anymore|again|further|ever|please
+        stop|quit blowing|lighting|filling up? my|our|this phone|cell|inbox
+        ^ s t o p ,|.|$
+        STOPIT my participation|enrollment|enrolment|subscription|membership
+        terminate the|these|all|your TEXTNOUN
+        decline|refuse further|any|more|all|these|your TEXTNOUN
+        no thank|thanks you? to the|these|your|any? TEXT
+        ^ TEXTNOUN off ,|.|$|please
+        silence|mute these|this|them for good|ever
         want|like|need|wish|have|prefer the|these|those|your|all|my TEXTNOUN to? be? DISCONTINUED
         put a stop to this|these|the|your|all these|the|your? TEXT|TEXTNOUN
         never|didnt ask|asked to? get|receive|for these|your|any|this|the? TEXT|TEXTNOUN
@@ -118,6 +135,7 @@ RULES = {
         dont send ~ TEXT|these|me|any|more|this
     """,
     "opt_out_not": """
+        be|get|been dropped|taken|picked off|up at|by|in|around
         so you|youd|ya|yall would? leave me be|alone
         want|wanna out of this|the|my pain|bed|chair|house|misery|room|place
         next|bus|truck|rest|pit|last|first stop !TEXTVERB !TEXT !sending !it !all

@@ -26,6 +26,7 @@ RULES = {
         BACKBONE ~ went|gave ~ out ~~ sharp|sudden|cant|stand|straighten
         BACKBONE|ribs ~ broke|broken|fracture|fractured|compression
         compression fracture
+        rib|ribs cracked|popped|snapped|crunched
         broke|fractured ~ BACKBONE
         PAIN|hurt|hurts ~~ BACKBONE ~~ sneezed|coughed|sneeze|cough|coughing|sneezing|all? once
         sneezed|coughed|sneeze|coughing|sneezing ~~ BACKBONE

@@ -60,6 +60,10 @@ RULES = {
         broke|broken|fractured|cracked|busted my? JOINT|ribs|rib|bone|BODY
         broke|fractured ~ JOINT|bone|ribs|rib|something
         hurt|injured myself
+        came off my|the|a bike|bicycle|motorbike|scooter|horse|pony|ladder|trike|stool|step|steps
+        yanked|pulled|dragged|knocked|swept me off my feet|balance
+        over|backwards|backward i went
+        WHEELED hit|struck|clipped|rammed|bumped me
         hurt|injured|strained my low|lower|upper|left|right|bad? BACKBONE|JOINT lifting|moving|carrying|helping|pulling|pushing|catching|picking|shoveling|reaching|hauling|trying
         threw|pulled|pushed|put|popped|knocked my low|lower|upper? BACKBONE|JOINT out !of
         threw|pulled|popped|put out my low|lower|upper? BACKBONE|JOINT

@@ -125,6 +125,8 @@ RULES = {
         my CLIENTLIKE had|has|took a|another stroke ~ ~ i|im|we|ive ~ ~ with her|him ~~ no|not|skip|skipping|skipped|cant|couldnt|missed|wont
         shift|shifts ,|.|and|so? my? feet|legs are dead ,|.|but|and|so|$
         long|hard|big|busy day|night ,|.|and|so? my? feet|legs are dead ,|.|but|so|$
+        legs are|were|feel|felt|like like? jelly|jello|noodles|spaghetti|lead by|after the? end|it|them|that? ,|but|and ~~ did|done|got|finished
+        pins and needles from|after sitting|crossing|kneeling|squatting|sleeping|lying
         feel|feeling|felt sorry
         is|are|was|were not numb|tingly|tingling !only !just
         nothing numb|tingly

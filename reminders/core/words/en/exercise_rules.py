@@ -45,6 +45,7 @@ RULES = {
         half|halfway|partial|partly|partially|sorta|kinda
         some of
         most of
+        @ ONLY on? the|my? left|right|one ,|.|$
         one|left|right|good|bad side|leg|foot ONLY?
         ONLY on? the|my? one|left|right|good|bad|strong|stronger|weak|weaker side|leg|foot
         @ ,? mostly|hardly|barely|partly|nearly

@@ -7,6 +7,7 @@ RULES = {
     "num.retracted": """
         # was|is a|my|the|just? just|a? mistake|typo|error|slip
         # is|was what|the|number? one|number? i|we SAIDWORD
+        CLIENTLIKE|PERSON would say|put|call|rate ~ # ,? but? i|id|me
         CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
     """,
     "num.times_through": """
@@ -24,6 +25,9 @@ RULES = {
     """,
     "num.now": """
         this time|week|month|session|morning ,? FILL* #
+    """,
+    "num.never": """
+        would|wouldve|id|might be|been FILL* # if|without|unless|otherwise
     """,
     "num.meant": """
         it|that was|is|should in|really|actually fact? FILL* #
@@ -133,6 +137,7 @@ RULES = {
     """,
     "num.past": """
         ^ back in the day ~~ #
+        WEEKDAY FILL* # ,|.|but|and ~ >today
         # in the? spring|summer|winter|autumn
         <today|now|tonight ,|but|and was|had FILL* # FILL* on? WEEKDAY
         <today|now|tonight ,? but|and? it|that was FILL* # FILL* on? WEEKDAY

@@ -48,7 +48,7 @@ CONCEPTS = {
     "TEXT": "notices communications correspondence text texts texting message messages msgs msg reminder reminders sms txt txts mail email emails notification notifications messaging reminding texted alerts alert",
     "TEXTVERB": "text texting txt message messaging txting send sending contact contacting bother bothering remind reminding",
     "TEXTNOUN": "notices communications correspondence text texts message messages msgs msg reminder reminders sms txts notification notifications emails alerts txt service program list",
-    "STOPIT": "stop quit end cease discontinue halt cancel unsubscribe stopp sotp stpo",
+    "STOPIT": "terminate stop quit end cease discontinue halt cancel unsubscribe stopp sotp stpo",
     "STOPKEY": "stop stopall unsubscribe quit end cancel revoke optout stopp sotp stpo unsuscribe unsubcribe unsubscribed cancell stoop unsub stahp arret",
     "DISCONTINUED": "discontinued stopped ended terminated halted ceased",
     "REMOVE": "remove take delete drop erase unsubscribe removed taken scratch cancel unenroll deregister",

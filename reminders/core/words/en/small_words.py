@@ -38,6 +38,8 @@ CONCEPTS = {
     "THING": "phone tv television power wifi internet signal price prices market stock stocks tree branch limb roof shelf book books cup glass plate lamp picture walker cane temperature temp rain snow leaves cake show movie film tablet computer battery car truck bus economy sales team bills eggs gas connection app fence bridge building church picture curtain rod ladder box boxes clock ball government ceiling pipes pipe fridge oven remote vase jar bottle button zipper temps ride",
     "CARED": "sat stayed stay staying sitting drove took been went am helped",  # what somebody does for another
     "HOUSE_THING": "lamp plant vase cup glass coffee water tea bottle phone tv drink bowl jar picture frame basket bucket mug fishbowl tree",
+    "WHEELED": "car truck van bike cyclist cart bus scooter suv motorcycle",
+    "SPOUSE": "wife husband hubby hubs missus spouse",
     "BILLWORD": "bill bills price prices total cost receipt invoice statement",
     "CALLED_OFF": "plan plans deal sale trip trips ride appointment visit sitter date interview meeting hinges lifts raises carries rows exercises workout",
     "STORY": "show movie film tv television novel book episode series game story news documentary soap dream dreamed dreamt character actor netflix",
