@@ -15,6 +15,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "INTIME # ,|.|$"),
     ("other", "TOOKMED FILL? #"),
     ("other", "THE # BODY|SIDEWORD"),
+    ("other", "short ,? ONLY #"),
     ("other", "ALL BUT|EXCEPT # >$|,|."),
     ("other", "GOLFED THE HOLES #"),
     ("other", "^ THE? HOLES # WASWORD ~ , MY BODY ~ >#"),

@@ -15,11 +15,6 @@ _RIGHT_BEFORE = 2
 _PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO", "YOUNG")
 
 
-def _is_two_digits(raw: str) -> bool:
-    """Tell whether a token may be a short year."""
-    return len(raw) == 2 and raw.isdigit()
-
-
 @dataclass(slots=True)
 class Scope:
     """A text and what is needed to judge a stretch of it."""
@@ -223,7 +218,7 @@ class Scope:
         fear = self._last("FEAR", max(low, start - 4), start)
         if (
             fear is not None
-            and self.text.signature[fear + 1] != COMMA
+            and not self._is_no_fear(fear)
             and (not self._has("HAPPENED", fear + 1, start) or self._has("FUTURE", fear + 1, start))
         ):
             return True
@@ -234,6 +229,11 @@ class Scope:
         if asks and self._has("ASKS", low, start):
             return not self._has("HAPPENED", low, end)
         return False
+
+    def _is_no_fear(self, at: int) -> bool:
+        """Tell whether a word of fear fears nothing: "fear, I fell", "don't worry but I fell"."""
+        following = self.text.signature[at + 1]
+        return following == COMMA or self.lexicon.is_in("BUT", following) or self._has("NEGATOR", at - 1, at)
 
     def is_answered_no(self, end: int) -> bool:
         """Tell whether a sentence that ends here is a question with a bare no behind it: "dizzy? no. falls? none."."""
@@ -251,7 +251,7 @@ class Scope:
         if self._has("NOW", low, high if comma < 0 else comma):
             return False
         past = lexicon.either(*_PAST)
-        if past.isdisjoint(chars[low:high]) and not any(map(_is_two_digits, self.text.raw)):
+        if past.isdisjoint(chars[low:high]) and not any(len(raw) == 2 and raw.isdigit() for raw in self.text.raw):
             return False
         for at in range(low, high):
             char = chars[at]

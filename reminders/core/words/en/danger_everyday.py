@@ -22,7 +22,7 @@ RULES = {
         CANT|cant|couldnt lie|lay|sleep flat
         pillows ~ breathe|breath|air
         PAIN|ache|aching|hurts|tightness ~ down|in|into ~ left arm
-        PAIN|ache|aching|tightness ~ between my|the shoulder blades ~ sweat|sweaty|breath
+        PAIN|ache|aching|tightness ~ between my|the shoulder blades ~ sweat|sweaty|sweating|breath
         chest ~ hurts|hurting|hurt|tightened|pounding|caving|squeezes|burns|burning|seized|grabbed
         like ~ heart attack !lol !haha
         cough|coughing|coughed ~ blood

@@ -60,6 +60,7 @@ RULES = {
         broke|broken|fractured|cracked|busted my? JOINT|ribs|rib|bone|BODY
         broke|fractured ~ JOINT|bone|ribs|rib|something
         hurt|injured myself
+        never FELL before ,? but|until|till
         came off my|the|a bike|bicycle|motorbike|scooter|horse|pony|ladder|trike|stool|step|steps
         yanked|pulled|dragged|knocked|swept me off my feet|balance
         over|backwards|backward i went

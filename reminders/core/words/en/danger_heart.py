@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.chest_or_breathing": """
+        jaw AND my? left? arm ~ hurt|hurts|hurting|ache|aches|aching|pain|heavy|numb
+        left? arm AND my? jaw ~ hurt|hurts|hurting|ache|aches|aching|pain|heavy|numb
+        PAIN|pain|ache|aching in|down my? jaw AND my? left? arm
         CHEST ~ TIGHT
         CHEST ~~ TIGHT
         TIGHT ~ CHEST
@@ -75,6 +78,7 @@ RULES = {
         too ~ winded|breathless|short to talk
     """,
     "idiom.chest_or_breathing": """
+        heart set on
         CHEST day|muscle|muscles|hair|cold|drawers|freezer
         CHEST ~ sore ~ push|pushups|gym|workout
         ran out of breath telling|yelling|singing|laughing|cheering|chasing

@@ -63,6 +63,8 @@ RULES = {
         at severe pain
     """,
     "danger.crisis": """
+        tired|sick|weary of this|my life ,|.|$
+        tired|sick|weary of living|life|existing ,|.|$|anymore|now|and|but|this
         dont|not|no|never want|wanna ~ of this life|living|world
         want|wanna out of this|my life|world|misery
         want|wanna|wish|wanted|rather|like|ready|going|gonna|thinking|thought|think|hoping ~ DIE|dead|dying

@@ -11,6 +11,14 @@ RULES = {
         fell|fall|falling for it|him|her|them|you
         fell|fall|falling for that|this !time
         fell|fall|falling for a !second !third !fourth !sec !moment !minute !while !bit !fall !time
+        fell|fall a|one|# rep|reps|set|sets|round|rounds short
+        fell|fall # short ,|.|$|on|of
+        ^ night fell
+        dusk|darkness fell
+        slept|sleep|sleeping like the dead
+        slipped away|off to|for the|my|a
+        slipped|snuck in a|some|my|one|# quick? set|sets|round|rows|exercises|workout|session|reps
+        knocked back a|some|my|the coffee|beer|drink|whiskey|tea|shot|glass
         fell|fall hook ,? line ,? and ,? sinker ,? for
         fell|fall|fallen hard for
         fell|fall|fallen into bed|sleep|a|the? rabbit|trap|routine|habit|slump|rut|place|step|category|nap
@@ -18,7 +26,7 @@ RULES = {
         fell|fall|fallen between ~ cracks
         fell|fall|fallen from ~ grace|favor
         fall|falls|falling on a|monday|tuesday|wednesday|thursday|friday|saturday|sunday|the
-        fall weather|colors|leaves|festival|break|semester|season|cleaning|garden|foliage|term|bulbs|2025|2026
+        fall cleanup|raking|weather|colors|leaves|festival|break|semester|season|cleaning|garden|foliage|term|bulbs|2025|2026
         this|last|in|next|every fall $
         falls|fall prevention|risk|class|program|clinic|alarm|pendant|detector|monitor
         prices|temperature|sales fell|falling|fall

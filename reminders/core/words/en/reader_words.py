@@ -38,6 +38,7 @@ CONCEPTS = {
     "HOPE": "hope hoping glad read reading",
     "AND_THEN": "and then so n",
     "THEN_PAST": "fell tripped slipped stumbled toppled tumbled landed passed blacked fainted collapsed keeled twisted rolled banged bumped whacked smacked went felt heard got",
+    "EXCLAIM": "today tonight only just",  # "not today, hit my head", "not only numb"
     "NEEDS_TO": "used",  # only "used to" is a habit
     "ACCUSTOMED": "im am is are was were be been being get gets getting got not isnt arent wasnt",
     "ANSWER_NO": "no nope nah naw n nay",
