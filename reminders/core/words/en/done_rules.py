@@ -11,6 +11,8 @@ RULES = {
     "done": """
         i sure|certainly|absolutely|surely|definitely did
         in the bag
+        ^ all? sorted ,|.|$
+        job|jobs a good un|one
         DONE
         DID EXER|EM|ALL|MY
         DID !not ~ EXER

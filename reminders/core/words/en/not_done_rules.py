@@ -160,6 +160,11 @@ RULES = {
         no thanks $
         no i didnt
     """,
+    "skip_plain": """
+        ^ i? gave|giving it|them|today a miss|pass ,|.|$
+        ^ i? gave|giving it|them|today a $
+        ^ i? ran out of steam|time|energy before i began|started ,|.|$
+    """,
     "skip_not": """
         i SAIDWORD that? i? skipped|missed|didnt ~ but|that|. that|it was
         was|am|were not able to finish|complete

@@ -95,6 +95,7 @@ RULES = {
         ^ PAUSEIT the|my|me|these|all|it|them|this? EXERNOUN|TEXTNOUN? please|now? $
     """,
     "resume_plain": """
+        ^ the|my? doc|doctor|dr|surgeon has? cleared me ,? and|so|to? lets|start|go|going|resume|again
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
     "resume": """

@@ -149,7 +149,6 @@ SPELLED_OUT = {
     "pwin": "pain",
     "dpne": "done",
     "donr": "done",
-    "donw": "done",
     "dond": "done",
     "doen": "done",
     "thrm": "them",
