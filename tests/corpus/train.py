@@ -47,6 +47,8 @@ BUILD = (
     "en-build-11",
     "es-build-10",
     "es-build-11",
+    "en-build-12",
+    "es-build-12",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
