@@ -17,6 +17,7 @@ from reminders.core.words.es import (
     harmless_words,
     lookalikes,
     not_done_rules,
+    opt_out_phrases,
     pain_rules,
     plan_rules,
     session_words,
@@ -27,7 +28,7 @@ from reminders.core.words.vocabulary import Vocabulary, joined
 
 VOCABULARY = Vocabulary(
     language="es",
-    concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS),
+    concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS, opt_out_phrases.CONCEPTS),
     rules=joined(
         danger_heart.RULES,
         danger_nerve.RULES,
@@ -41,6 +42,7 @@ VOCABULARY = Vocabulary(
         not_done_rules.RULES,
         pain_rules.RULES,
         consent_rules.RULES,
+        opt_out_phrases.RULES,
         plan_rules.RULES,
         talk_rules.RULES,
         exercise_rules.RULES,

@@ -143,7 +143,7 @@ RULES = {
         dejen de ~ mandarme ~ el|la|los|las de
         repeticiones|veces|series y no mas
         no ~ tan temprano|tarde|noche
-        si|debo|puedo|cuando ~ paro|parar|dejo|dejar
+        si|debo|puedo|cuando ~ paro|parar|dejo|dejar !de !esto !con !los !estos !sus
         tuve|tuvimos|tengo que ~ parar|dejar|detener|suspender|cancelar
         debo|deberia parar
         dijo|dice|grito ~ alto
@@ -159,9 +159,11 @@ RULES = {
         le pare
         por fin
         al fin
-        fin de
+        fin de !los !estos !esos !sus !mensajes
         en fin
-        para hacer|que|el|la|mi|manana|ver|las|mis|un
+        para hacer|el|la|mi|manana|ver|las|mis|un
+        para que !me
+        para que me !borren|quiten|saquen|eliminen|retiren
         para los !TEXT
         telefono|numero|celular|hora|gracias|es|sirve|listo|lista para ~ TEXT
         para para

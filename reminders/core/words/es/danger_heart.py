@@ -44,7 +44,7 @@ RULES = {
         falta|faltando|falto ~ respiracion
         respiracion|aire ~ falta|corta|cortita|entrecortada|pesada|agitada
         bocanadas|boqueando|jadeo|jadeando|sofocon|sofocada|sofocado
-        no ~ llena|llenan|lleno ~ pulmones
+        no ~ llena|llenan|lleno|llenar ~ pulmones
         pulmones ~ llenan|cerrados|aire
         elefante|piedra|loza|losa|ladrillo|tanque|vaca|bulto ~ pecho
         pecho ~ elefante|piedra|losa|ladrillo|bulto|peso

@@ -250,5 +250,15 @@ LOOKALIKES = frozenset(
         "vuelan vuelca vuelco vuele vuelo vuelto vuelvas vuelven vuelves wally wanda wat waters watts wells wen "
         "wey willy windows women woods woody wright yamaha yankee yardas yegua zac zack zen zinc zola zone zorro "
         "zurdo "
+        # beside the words for hearing no more
+        "acoste aceite acepta permite dietas legar "
+        "insisti insistio insiste insisto insistimos sufrio retires quitelos saquelos borrelos eliminelos "
+        "abruma abusan acosado angulo archivos bajarle bosque "
+        "botan brasas brava braza brisa buscado cajones chocar choza cohete contactaron dates "
+        "decidio decido dejaste dijera dudar eliminaron emplea enviada enviaron escribieron escuelas "
+        "estresado fastidio fecho finaliza flecha guindar haremos llamaron llevar mandaba "
+        "mandada mandaron nade ocupa ocupe pararon paseos podas precisa recibirlo recuerdan renuncia renuncie "
+        "requiere retirada retiraron revoca suplica suprime suscriba turba vendar venga venta verja verla "
+        "vuestro "
     ).split()
 )

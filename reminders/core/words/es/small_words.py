@@ -16,7 +16,7 @@ CONCEPTS = {
     "THIRD": "el ella ellos su sus le les",
     "HERS": "su sus",
     "NOWISH": "ahora ahorita hoy orita horita ahora ya parada parado sentada sentado acostada caminando durante despues antes mientras cuando final principio descansando subiendo bajando",
-    "NOW": "hoy ahora ahorita orita horita",
+    "NOW": "hoy ahora ahorita orita horita ayer antier anteayer anoche anteanoche",
     "IF": "si",
     "FEAR": "miedo temo temor preocupa evitar prevenir riesgo peligro asusta",
     "ASKING": "puedo debo tengo es son esta hay que cuando cuanto como cual por donde quien",
@@ -98,4 +98,11 @@ SOUNDS = (
     ("qu", "k"), ("ch", "C"), ("h", ""), ("v", "b"), ("z", "s"), ("ce", "se"), ("ci", "si"), ("c", "k"), ("ll", "y"),
     ("ge", "je"), ("gi", "ji"), ("gu", "g"), ("w", "gu"),
 )  # fmt: skip
-SPELLED_OUT: dict[str, str] = {}
+SPELLED_OUT: dict[str, str] = {
+    "nokiero": "no quiero",
+    "noquiero": "no quiero",
+    "yano": "ya no",
+    "nome": "no me",
+    "nomemanden": "no me manden",
+    "yanome": "ya no me",
+}
