@@ -22,6 +22,7 @@ PAINS = {
     "how many were done is no rating": ("no fueron todos, fueron 3 nomás", None, None),
     "not to bear it is not no pain": ("no lo aguanto, es horrible", "pain", None),
     "pain no": ("hice todo, dolor no", None, 0),
+    "not one pain": ("ya los hice en la sala, ni un dolor", None, 0),
     "pain no, but soreness": ("dolor no, molestia sí", "pain", None),
     "a boat is no one": ("hice la mitad y todo se movía como en un barco", None, None),
 }
@@ -44,6 +45,10 @@ INTENTS = {
     "negative": ("negativo", "skip"),
     "missing the day out": ("me brinqué el día", "skip"),
     "nothing hurts today": ("hoy no me duele nada", "pain"),
+    "off for a whole month": ("nos vamos al rancho todo julio, ya retomaré en agosto", "pause"),
+    "after the nap": ("después de la siesta", "later"),
+    "signed up anew": ("cancelé los mensajes y me arrepentí, ¿me inscriben de nuevo?", "opt_in"),
+    "a number taken down wrong": ("tienen mal el teléfono, ni sé de qué me hablan", "wrong_number"),
 }
 NOT_OPT_OUTS = (
     "paré a la mitad porque me faltó el aire",
@@ -64,6 +69,16 @@ SIGNS = {
     "a shoulder that sounded": ("sonó el hombro y me quedó doliendo", "possible_fracture"),
     "a stone at the heel": ("sentí en el talón como si me hubieran dado una pedrada", "possible_fracture"),
     "dazed": ("ando tarantada", "faint_or_dizzy"),
+    "dizzy beside something denied": ("no me entraba aire y me mareé", "faint_or_dizzy"),
+    "a fall beside something denied": ("no dormí y me caí en la mañana", "fall_or_injury"),
+    "sight gone black": ("terminé con la vista negra", "faint_or_dizzy"),
+    "a fall of one's own beside another's": ("mi amiga que se cayó y yo también me caí", "fall_or_injury"),
+    "a fall today beside one of years ago": ("hace dos años me caí y hoy me volví a caer", "fall_or_injury"),
+    "a head hit at the table": ("me rompí la cabeza con la mesa buscando los lentes", "fall_or_injury"),
+    "her own cast": ("me enyesaron la muñeca", "fall_or_injury"),
+    "a husband's fall, a wife's own dizziness": ("mi esposo se cayó y yo me desmayé", "faint_or_dizzy"),
+    "pain that makes her cry out": ("el dolor me tiene gritando", "severe_pain"),
+    "an attack of one's own before the telly": ("viendo la novela me dio un infarto", "chest_or_breathing"),
     "beside one that is over": ("antes se me dormía la pierna, ya no, ahora me duele el pecho", "chest_or_breathing"),
 }
 HARMLESS = (
@@ -79,6 +94,16 @@ HARMLESS = (
     "mi abuelo murió de un derrame",
     "no es que se me haya dormido el pie",
     "dije que me caí pero no, me senté de golpe",
+    "estuve con mi amiga que se desmayó en la tienda, no los hice",
+    "en la telenovela le dio un infarto a la villana y yo con mis ejercicios",
+    "le enyesaron el brazo a mi nieto",
+    "me enyesaron el pie de la niña y ando corriendo",
+    "hace ocho años me quebré la muñeca y hoy hice todo",
+    "me rompí la cabeza buscando las llaves jaja",
+    "mi marido se cayó ayer y yo hice mis ejercicios",
+    "apagué la televisión y los hice",
+    "no me caí ni me mareé",
+    "pensé que me caía pero no",
 )
 NAMES = {
     "el sube y baja de la silla 2x10": "sentarse y pararse",

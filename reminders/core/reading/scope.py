@@ -70,7 +70,7 @@ class Scope:
                 continue
             if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
                 return False
-            if lexicon.is_in("JOIN", char) and at + 1 < start and lexicon.is_in("NEW_CLAUSE", chars[at + 1]):
+            if lexicon.is_in("JOIN", char) and lexicon.is_in("NEW_CLAUSE", chars[at + 1]):
                 return False
             if lexicon.is_in("AND_THEN", char) and self._goes_on(at):
                 return False

@@ -270,6 +270,9 @@ RULES = {
         quien es _ $
         quien es _ ,|.|?
         yo no ~ voy ~ terapia|clinica
+        tienen|tiene|anotaron|apuntaron mal el|mi? numero|telefono
+        no|ni se de que|q me? hablan|habla
+        no hago ninguna? terapia ni
         no ~ voy|tengo ~ terapia|terapias
         no ~ paciente
         nadie ~ se llama|con ese

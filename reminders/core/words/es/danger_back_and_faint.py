@@ -67,6 +67,7 @@ RULES = {
         puso|pone|ponia|puse|nublo|nubla|oscurecio|oscurece|vi|veo|ponen|borro|fue ~ negro|nublado|vista|oscuro|blanco|estrellas|estrellitas|mundo|borroso
         nublo|nubla|oscurecio|borro|fue ~ vista
         vista ~ nublo|nublada|negro|oscurecio|fue|nubla
+        con|puso|quedo|tenia|tengo|traigo|vi la|toda? vista negra|nublada|oscura|nublosa
         vi|veo|viendo estrellas|estrellitas|lucecitas|negro|puntitos
         se me fue la vista|onda|avion|luz
         cabeza ~ ligera|hueca|vacia|flotando|flota

@@ -160,6 +160,7 @@ RULES = {
         se ~ cayo|callo ~ la noche
     """,
     "near_fall": """
+        pense|crei que me caia|iba ,? pero no $|y|.
         casi|por poco|poquito ~ cai|caigo|voy|cae|caer|resbalo|resbale|fui|tropiezo|caia|mato|azoto|doy
         casi me ~ cai|caigo|voy|resbalo|fui
         por poco ~ me ~ caigo|cai|voy|resbalo|mato

@@ -6,6 +6,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 RULES = {
     "danger.severe_pain": """
         SEVERE
+        dolor me tiene|trae|tenia|hace|hizo gritando|gritar|llorando|llorar|aullando|doblada|doblado|retorciendo|retorcida|retorcido|postrada|postrado
         no ~ aguanto|soporto|aguante|resisto|tolero|aguantando|soportar|aguantar|aguanta|soporta|puedo ~ dolor|mas
         ya no aguanto !pisar !parada !parado !sentada !los !las !mensajes
         dolor|duele ~~ no ~ aguanto|soporto|aguante|resisto|aguantar|soportar
@@ -95,6 +96,7 @@ RULES = {
         soy|son|siendo|ser ~ carga|estorbo ~~ muero|morir|muerta|vivir|todos|familia|hijos
         quitar|quito|quitarles|dejar ~ carga
         para que vivo|vivir|sigo|existo|estoy
+        ni con mi|esta vida ,|.|$
         dormirme ~ no despertar
         no despertar|amanecer
         tomarme|tome|tomar|tragarme|tragar|tomando ~~ todas|frasco|bote|puno ~~ pastillas|medicinas|medicina

@@ -152,6 +152,8 @@ RULES = {
         como siempre
     """,
     "idiom.chest_or_breathing": """
+        novela|telenovela|pelicula|teleserie ,? le|al dio|da|dieron un|el infarto|ataque al|a
+        corazon en la mano le|les|te doy|dan|damos|agradezco
         matar|mata de un? infarto
         me ahogo en|de papeles|tramites|pendientes|quehacer|tareas|cuentas|deudas
         sin aliento|aire de ver|mirar el|la|lo|los|las|tanto|tanta|a|esa|ese
@@ -172,6 +174,12 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        mi CLIENTLIKE se cayo|callo|lastimo ayer|anoche|hoy? ,? y|pero? yo hice|termine|complete|cumpli mis|los|las|todo|todos|mi
+        enyesaron|enyesar|enyeso|escayolaron el|la|un|una|los _ de|a la|el|mi|un|una PERSON
+        rompi|rompo|rompiendo|quebre|quiebro la cabeza buscando|pensando
+        con|de|a mi|la|el|una|un vecina|vecino|amiga|amigo|comadre|nieto|nieta|sobrina|sobrino|prima|primo que se cayo|callo|golpeo|quebro|rompio|fracturo|resbalo
+        hace # anos me quebre|rompi|fracture|lastime|torci|cai ~ y hoy|ahora hice|termine|complete|cumpli
+        me? quiero|quitaron|quite|quitar|quitarme|saque|sacaron|sacar|retiraron el|la yeso|ferula|cabestrillo
         FACE como? caida|caido
         tumbo|tiro|tumbaron la|el|una|un gripe|gripa|fiebre|cansancio|sueno|covid|virus|catarro|resfriado
         normal|bien que me queme|arda
@@ -192,6 +200,11 @@ RULES = {
         cuando me cai ~ en MONTH ~~ usaba|andaba|estaba|tenia|era
     """,
     "idiom.faint_or_dizzy": """
+        mi CLIENTLIKE se desmayo|mareo ayer|anoche|hoy? ,? y|pero? yo hice|termine|complete|cumpli mis|los|las|todo|todos|mi
+        desmaye|desmayo|desmayar|desmayarme|desmayaba de risa|amor|emocion|ternura
+        vi todo negro porque|cuando se fue la luz ,|.|$|LOL
+        con|de|a mi|la|el|una|un vecina|vecino|amiga|amigo|comadre|nieto|nieta|sobrina|sobrino|prima|primo que se desmayo|mareo|desvanecio
+        apague la|el tele|television|radio|telefono|celular|novela|luz|computadora
         perdi|perdio|perdiendo ~ equilibrio ~ y|pero ~ agarre|sostuve|detuve|apoye|agarro|recupere
         mareo|mareos|vahido|desmayo ~ de|en MONTH|invierno|verano
         me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos
@@ -205,6 +218,9 @@ RULES = {
         LIMB ~ como ~ palo|palos|piedra|piedras|tabla|tablas de? ~ duras|duros|agujetas|tiesas|tiesos|cansancio ,|.|$
         cae|caia|cayo|cayendo ~ baba ~ con|por|viendo|ver|cuando ~ PERSON|bisnieto|bisnieta|bisnietos
         no puedo hacer los|las|mis? ejercicio|ejercicios|rutina|terapia|lagartijas|flexiones|puntas|talones
+    """,
+    "idiom.possible_fracture": """
+        hace # anos me quebre|rompi|fracture ~ y hoy|ahora hice|termine|complete|cumpli
     """,
     "idiom.severe_pain": """
         no aguanto|soporto|resisto esta|la|tanta|mi soledad|tristeza|vida|pena|situacion|angustia|depresion

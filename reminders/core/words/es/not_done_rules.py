@@ -169,6 +169,7 @@ RULES = {
         todavia no
     """,
     "later_not": """
+        al rato|ratito le|les|te cuento|digo|aviso|platico|escribo|llamo
         a la noche ~ no
         en la noche ~ me|mande|manden|mejor|siempre|prefiero
         en la tarde ~ siempre|mejor|mande
@@ -184,6 +185,7 @@ RULES = {
         los|las hago|hare ~ rato|noche|tarde|luego|despues
     """,
     "later_plain": """
+        ^ luego|despues de|d la|el|mi? siesta|comida|cena|almuerzo|desayuno|misa|novela|cafe|bano|siestita ,|.|$
         ^ luego|luegito|ahorita|ahoritita , que|q|es
         ^ los|las|lo hago|hare|realizo en cuanto
         ^ los|las|lo hago|hare|realizo apenas|nomas que|q|llegue|salga|termine|pueda

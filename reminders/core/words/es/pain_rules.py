@@ -19,6 +19,7 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        ni un|una|N1 solo|sola? PAINWORD ,|.|$
         ^ PAINWORD PAINWORD? ,? no ,|.|$
         , PAINWORD no ,|.|$
         sin achaques|dolencias
@@ -85,6 +86,10 @@ RULES = {
         nada ~ gracias|nada
     """,
     "pain_answer_words": """
+        ^ lo de siempre|costumbre
+        ^ lo mismo|igual de|que siempre|ayer|antes
+        ^ va y viene
+        ^ ahi va|anda|nomas|nada ,|.|$
         no ~ soporto|aguanto|resisto|tolero|aguantable|baja|deja
         ni _ ni
         no ~ mucho|tanto|tan|se|sabria|sabia|demasiado|muy|quita

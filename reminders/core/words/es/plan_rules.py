@@ -85,6 +85,8 @@ RULES = {
         me operan
     """,
     "pause_plain": """
+        ^ me|nos voy|vamos|iremos a|al|pa|para|de la|el? _ todo el? MONTH|mes|verano
+        ^ me|nos voy|vamos|iremos de vacaciones|viaje todo el? MONTH|mes|verano
         PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN mientras|durante
         PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN hasta !nunca !siempre
         PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN por un|una|unos|unas|dos|tres|# SPAN
@@ -123,6 +125,7 @@ RULES = {
         seguir con lo mio
     """,
     "resume_not": """
+        ya? retomare|reanudare|retomaremos en|el|cuando|hasta
         ya ~ llegue ~ trabajo|jale
         ya estoy ~ cansada|harta
         ya ando ~ mal

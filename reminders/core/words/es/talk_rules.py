@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        ignoren|ignore|ignora|ignorad mi|el|lo si|no|mensaje|anterior|respuesta|que|de
+        disculpe|disculpen|perdon|perdone lo de hace|ahorita|antes|denantes|enantes
+        fe de erratas
         ^ correccion|corrijo|correcion|fe de erratas|perdon era|uy
         me equivoque ,? ~ era|es|son|eran|hice|fue|puse|#
         me confundi ~~ era|es|fue|hice|#
