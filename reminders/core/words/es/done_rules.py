@@ -213,6 +213,7 @@ RULES = {
         ^ nada
     """,
     "rest_not": """
+        falto|faltaron|falta todo|todos lo|los demas|resto
         lo|los|las|el demas|resto|otros|otras|otro ya? no !me !duele !dolio
         lo|los|las|el demas|resto|otros|otras|otro ni|nada|tampoco|pendiente|pendientes|manana|debiendo|luego
         lo|los|las|el demas|resto|otros|otras|otro para|pa|lo|los|las manana|luego|despues|dejo|deje|debo
@@ -220,6 +221,9 @@ RULES = {
         falto|faltaron lo|los|las|el demas|resto|otros|otras
         los demas|resto no $
         el resto no
+    """,
+    "rest_done_not": """
+        falto|faltaron|falta todo|todos lo|los demas|resto
     """,
     "rest_done": """
         lo|los|las|el demas|resto|otros|otras|otro ~ si|igual|completo|completos|bien|hechos|todo|tambien|como|hice|completas|listo|perfecto

@@ -53,6 +53,7 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
+        no me|nos dio|alcanzo el? tiempo de|para|pa|a
         me la|lo|los|las salte|brinque
         nada !mas
         quedaron|quedo|quedan|queda|quede pendiente|pendientes|debiendo
@@ -78,6 +79,8 @@ RULES = {
         lo unico que me falto ~ fue
     """,
     "ex.not_after": """
+        @ na|naita|nadita ,|.|$
+        @ ya? no quiso|pudo|hizo|alcanzo|quise|aguanto
         @ lo|la|si|tambien? me falto|falta
         @ ~ quedo|quedaron|queda para|pa manana|luego
         @ lo|la|los|las dejo|deje|salte|brinque

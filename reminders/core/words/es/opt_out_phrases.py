@@ -273,7 +273,7 @@ RULES = {
         no|ni|ya soporto|aguanto|soportamos|aguantamos mas? estos|sus|tantos|los|esos|tus|tanto TEXT
     """,
     "idiom.crisis": """
-        no|ni quiero|kiero|deseo|quisiera|queremos seguir|continuar en|con el|este|su|ese|sus|los|estos? programa|servicio|suscripcion|lista|grupo|TEXT
+        no|ni quiero|kiero|deseo|quisiera|queremos seguir|continuar en|con el|este|su|ese|sus|los|estos? programa|servicio|suscripcion|lista|grupo|TEXT !ni !y
     """,
     "opt_out_past": """
         me arrepenti|arrepiento
