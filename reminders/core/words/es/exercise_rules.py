@@ -79,7 +79,7 @@ RULES = {
         lo unico que me falto ~ fue
     """,
     "ex.not_after": """
-        @ na|naita|nadita ,|.|$
+        @ na|nadita ,|.|$
         @ ya? no quiso|pudo|hizo|alcanzo|quise|aguanto
         @ lo|la|si|tambien? me falto|falta
         @ ~ quedo|quedaron|queda para|pa manana|luego

@@ -176,7 +176,7 @@ RULES = {
     "idiom.fall_or_injury": """
         mi CLIENTLIKE se cayo|callo|lastimo ayer|anoche|hoy? ,? y|pero? yo hice|termine|complete|cumpli mis|los|las|todo|todos|mi
         enyesaron|enyesar|enyeso|escayolaron el|la|un|una|los _ de|a la|el|mi|un|una PERSON
-        rompi|rompo|rompiendo|quebre|quiebro la cabeza buscando|pensando
+        rompi|rompo|rompiendo|quebre la cabeza buscando|pensando
         con|de|a mi|la|el|una|un vecina|vecino|amiga|amigo|comadre|nieto|nieta|sobrina|sobrino|prima|primo que se cayo|callo|golpeo|quebro|rompio|fracturo|resbalo
         hace # anos me quebre|rompi|fracture|lastime|torci|cai ~ y hoy|ahora hice|termine|complete|cumpli
         me? quiero|quitaron|quite|quitar|quitarme|saque|sacaron|sacar|retiraron el|la yeso|ferula|cabestrillo

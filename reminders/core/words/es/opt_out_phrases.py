@@ -167,6 +167,18 @@ _BRIEF = """
 """
 # Refused, withdrawn, said before; for another who gets them; hoped.
 _REFUSED = """
+    no|ni quiero|deseo|queremos estar|seguir mas? en su|la|esta|tu|esa|el|este|sus? lista|listado|programa|sistema|servicio
+    no quiero|deseo|queremos ser|formar parte de|del este|esta|su|la|el? programa|lista|servicio|esto|grupo
+    no quiero|deseo|queremos pertenecer a|al su|la|este|esta|el? programa|lista|servicio|esto|grupo
+    voy|vamos a salir|salirme|borrarme|retirarme|salirnos de|del la|este|esta|su|el? programa|lista|servicio|esto
+    ^ ya? no sigan|sigais ,|.|$|por|porfa
+    favor|porfa ya? no sigan|siga|sigas ,|.|$
+    ya cansan|hartan|aburren|molestan|fastidian con sus|tus|los|tanto|tantos|estos? TEXT
+    no|nada me|nos sirven|sirve sus|estos|los|tus|esos TEXT
+    ,|. cancelen|quitenlos|borrenme|eliminenme ,|.|$
+    no voy|vamos a necesitar|ocupar|querer mas|los|sus|estos TEXT
+    prohibido escribirme|mandarme|enviarme|contactarme|textearme
+    prohibo|prohibimos que me|nos TEXTVERB
     me|nos retire|retires|retiren|borre|saque|elimine|borres|saques de|del su|la|esta|tu|sus|esa|el? lista|listado|base|sistema|servicio|contactos|mensajes|agenda
     borrenlo|quitenlo|saquenlo|eliminenlo|borrenla|quitenla|saquenla|borrelo|quitelo|saquelo|eliminelo|eliminenla de|del la|su|esa|el|sus? lista|listado|sistema|base|registro|contactos
     me|nos niego|rehuso|opongo|resisto|negamos|oponemos a que? me? seguir|recibir|sigan|manden|escriban|continuar recibiendo|mas|estos|sus|TEXT|esto|mandando|nada|,|.|$

@@ -99,6 +99,8 @@ SOUNDS = (
     ("ge", "je"), ("gi", "ji"), ("gu", "g"), ("w", "gu"),
 )  # fmt: skip
 SPELLED_OUT: dict[str, str] = {
+    "kiero": "quiero",
+    "q": "que",
     "nokiero": "no quiero",
     "noquiero": "no quiero",
     "yano": "ya no",
