@@ -1,4 +1,4 @@
-"""Whether a word for one is a number: "one set", "pain: one", but not "the wall one".
+"""What stands beside a number word: a unit, and whether a word for one is a number: "one set", not "the wall one".
 
 Numbers get their values in `tokens.py`.
 """
@@ -27,6 +27,15 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
         at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
     )
+
+
+def is_before_unit(chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a word for sets, repetitions or time stands behind a token, two joining words apart at most."""
+    links = lexicon.chars("LINK")
+    for char in chars[at + 1 : at + 4]:
+        if char not in links:
+            return lexicon.is_in("UNIT", char)
+    return False
 
 
 def _is_open(char: str, lexicon: Lexicon) -> bool:

@@ -3,8 +3,9 @@
 Spelling is mended here, against the words the reader knows. What patterns do with the signatures is not decided here.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 
+from reminders.core.reading.kept import Kept
 from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED, literals
 from reminders.core.words.vocabulary import Vocabulary
@@ -72,7 +73,8 @@ class Lexicon:
         self.counts = _merged(self.languages, "counts")
         self._blocked = frozenset().union(*(one.lookalikes | one.common for one in self.languages))
         self._assign()
-        self.kept: dict[str, tuple[Token, ...]] = {}  # piece of text → its tokens, of pieces that came before
+        self.words: Kept[str, tuple[Token, ...]] = Kept(self._tokens_of, _CACHE)  # word as typed → its tokens
+        self.others: dict[str, tuple[Token, ...]] = {}  # sign or small number → its tokens, of those that came before
         self._neighbours = self._index_neighbours()
         self._sounds = {self._sound(word): word for word in self._of_word if len(word) >= 4}
 
@@ -123,6 +125,9 @@ class Lexicon:
         self.shape_char_of_dash = self._char(frozenset({"DASH", "RANGE"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
         self._frozen = {concept: frozenset(chars) for concept, chars in self._chars.items()}
+        # The signature characters that carry a concept (a lower-case name is that one word): a mere look-up in a
+        # table, no function of ours, since every rule of thumb asks for them.
+        self.chars: Callable[[str], frozenset[str]] = Kept(self._chars_of, _CACHE).__getitem__
         self._either: dict[tuple[str, ...], frozenset[str]] = {}
         self.figures = self.number_chars.union(*(self._frozen[shape] for shape in _FIGURES))
         self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}
@@ -137,8 +142,8 @@ class Lexicon:
                 self._chars.setdefault(concept, set()).add(char)
         return char
 
-    def chars(self, concept: str) -> frozenset[str]:
-        """Return the signature characters that carry a concept (a lower-case name is that one word)."""
+    def _chars_of(self, concept: str) -> frozenset[str]:
+        """Return the signature characters that carry a concept, for the table."""
         return self._frozen.get(concept, _NOTHING)
 
     def either(self, *concepts: str) -> frozenset[str]:
@@ -168,20 +173,13 @@ class Lexicon:
         """Tell whether a word is one of a language's frequent small words."""
         return any(word in vocabulary.common for vocabulary in self.languages)
 
-    def tokens_of(self, piece: str) -> tuple[Token, ...]:
+    def _tokens_of(self, piece: str) -> tuple[Token, ...]:
         """Return the tokens of a word as typed: one, several for "twice" ("two times"), none for a smile."""
         found: list[Token] = []
         for typed in () if piece == SMILE else self.spelled_out.get(piece, (piece,)):
             word, char = self.look_up(typed)
             found.append((word, typed, self.numbers.get(word), None, char))
-        return self.keep(piece, tuple(found))
-
-    def keep(self, piece: str, tokens: tuple[Token, ...]) -> tuple[Token, ...]:
-        """Keep the tokens of a piece of text for the next time it comes, and return them."""
-        if len(self.kept) > _CACHE:
-            self.kept.clear()
-        self.kept[piece] = tokens
-        return tokens
+        return tuple(found)
 
     def look_up(self, word: str) -> tuple[str, str]:
         """Return the known spelling of a word and its signature; an unknown word comes back as it was.

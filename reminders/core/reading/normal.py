@@ -80,11 +80,11 @@ def fold(text: str) -> str:
     if ":" in text or ";" in text or "=" in text or "<" in text or "^" in text or "xd" in text:
         text = _FROWN.sub(" emojisad ", _SMILEY.sub(" emojismile ", text))
     if "." in text:
-        text = _TITLE.sub(r"\1 ", text)
+        text = _TITLE.sub(_without_stop, text)
         if text.count("no. ") > 1:
             text = _NUMBERS.sub("number ", text)
     if "-" in text:
-        text = _ITEM_RANGE.sub(r"\1 thru \2", text)
+        text = _ITEM_RANGE.sub(_range_in_words, text)
     text += " "
     if "'" in text or "/" in text:
         for spelling, plain in _JOINS:
@@ -96,6 +96,16 @@ def fold(text: str) -> str:
 def _plain(match: "re.Match[str]") -> str:
     """Return what stands for a character that is common in messages; any other one stays."""
     return _PLAIN.get(match[0], match[0])
+
+
+def _without_stop(match: "re.Match[str]") -> str:
+    """Return a title without its full stop."""
+    return f"{match[1]} "
+
+
+def _range_in_words(match: "re.Match[str]") -> str:
+    """Return a range of items with its dash as a word."""
+    return f"{match[1]} thru {match[2]}"
 
 
 def _sign(match: "re.Match[str]") -> str:

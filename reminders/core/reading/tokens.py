@@ -8,8 +8,11 @@ import math
 import re
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import lru_cache
+from itertools import chain
 
-from reminders.core.reading.counted import is_count
+from reminders.core.reading.counted import is_before_unit, is_count
+from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import SMILE, UNKNOWN, Lexicon, Token
 from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
@@ -27,7 +30,9 @@ _TOKEN = re.compile(
     r"|(?P<comma>,|:|\(|\)|--?(?=\s)|\"|=)"
     r"|(?P<sign>[+&%$#@/])"
 )
+_ACROSS = re.compile(r"[\d/\n-]")  # without these no token holds or looks over a space
 _SIGN_WORDS = {"+": "plus", "&": "and", "%": "percent", "$": "dollars", "#": "number", "@": "at", "/": "/"}
+_PIECES = 30_000  # kept
 _SMALL_NUMBER = 4  # digits that a number worth keeping has less than
 
 
@@ -39,7 +44,9 @@ class Text:
     raw: list[str] = field(default_factory=list)
     values: list[float | None] = field(default_factory=list)
     second: list[float | None] = field(default_factory=list)  # the number behind the stroke
-    signature: str = ""
+    chars: list[str] = field(default_factory=list)  # one signature character each
+    signature: str = ""  # these characters as one string
+    present: frozenset[str] = frozenset()  # the different ones
     smiles: bool = False
     original: str = ""
 
@@ -51,26 +58,40 @@ class Text:
 def cut(text: str, lexicon: Lexicon, is_own: Callable[[str], bool] = lambda _: False) -> Text:
     """Return the tokens of a text; `is_own` tells the words of the session's own names."""
     folded = fold(text)
-    tokens: list[Token] = []
-    kept = lexicon.kept
-    for match in _TOKEN.finditer(folded):
-        if match.lastgroup == "words":
-            for piece in match[0].split(" "):
-                found = kept.get(piece)
-                tokens += lexicon.tokens_of(piece) if found is None else found
-        elif match.lastgroup == "odd":
-            tokens += lexicon.tokens_of(match[0])
-        else:
-            tokens += kept.get(match[0]) or _tokens_of(match.lastgroup or "", match[0], lexicon)
+    if _ACROSS.search(folded) is None:  # then nothing reaches over a space, and each piece is known from before
+        tokens = list(chain.from_iterable(map(_pieces_of(lexicon).__getitem__, folded.split(" "))))
+    else:
+        tokens = _all_tokens(folded, lexicon)
     smiles = SMILE in folded and any(SMILE in match[0].split(" ") for match in _TOKEN.finditer(folded))
     if not tokens:
         return Text(smiles=smiles, original=text)
-    words, raw, values, second, chars = map(list, zip(*tokens, strict=True))
-    result = Text(words, raw, values, second, "", smiles, text)
+    plain, raw, values, second, chars = map(list, zip(*tokens, strict=True))
+    result = Text(plain, raw, values, second, chars, "", frozenset(chars), smiles, text)
     _join_numbers(result, chars, lexicon)
-    result.signature = "".join(chars)
     _trim(result, lexicon, is_own)
+    result.signature = "".join(chars)
+    result.present = frozenset(chars)
     return result
+
+
+@lru_cache(maxsize=8)
+def _pieces_of(lexicon: Lexicon) -> Kept[str, tuple[Token, ...]]:
+    """Return the table of pieces that stood between spaces, with their tokens: "done," is a word and a comma."""
+    return Kept(lambda piece: tuple(_all_tokens(piece, lexicon)), _PIECES)
+
+
+def _all_tokens(folded: str, lexicon: Lexicon) -> list[Token]:
+    """Return the tokens of a text in plain letters."""
+    tokens: list[Token] = []
+    words, others = lexicon.words, lexicon.others
+    for match in _TOKEN.finditer(folded):
+        if match.lastgroup == "words":
+            tokens += chain.from_iterable(map(words.__getitem__, match[0].split(" ")))
+        elif match.lastgroup == "odd":
+            tokens += words[match[0]]
+        else:
+            tokens += others.get(match[0]) or _tokens_of(match.lastgroup or "", match[0], lexicon)
+    return tokens
 
 
 def _tokens_of(kind: str, piece: str, lexicon: Lexicon) -> tuple[Token, ...]:
@@ -91,7 +112,7 @@ def _tokens_of(kind: str, piece: str, lexicon: Lexicon) -> tuple[Token, ...]:
         value, second, char = _number(kind, piece, lexicon)
     tokens = ((word, piece, value, second, char),)
     if kind == "sign" or (kind == "num" and len(piece) < _SMALL_NUMBER and piece.isdigit()):
-        lexicon.keep(piece, tokens)
+        lexicon.others[piece] = tokens
     return tokens
 
 
@@ -128,39 +149,33 @@ def shape_of(value: float) -> str:
 
 def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
     """Turn number words into numbers where they are one: "twenty one", "too sets", "two and a half", not "that one"."""
-    at = 0
-    is_in = lexicon.is_in
-    has_unit = not lexicon.chars("UNIT").isdisjoint(chars)
-    near = lexicon.near_numbers if has_unit or not lexicon.chars("OUTOF").isdisjoint(chars) else {}
-    if not near and text.values.count(None) == len(chars):
+    near = {} if lexicon.either("UNIT", "OUTOF").isdisjoint(text.present) else lexicon.near_numbers
+    if text.values.count(None) == len(chars) and (not near or near.keys().isdisjoint(text.words)):
         return
-    while at < len(chars):
-        if text.values[at] is None and text.words[at] not in near:
-            at += 1
+    words, raw, values = text.words, text.raw, text.values
+    at = -1
+    while at + 1 < len(chars):
+        at += 1
+        value = values[at]
+        if value is None and words[at] not in near:
             continue
-        word = text.words[at]
-        following = next((k for k in range(at + 1, min(at + 4, len(chars))) if not is_in("LINK", chars[k])), None)
-        before_unit = following is not None and is_in("UNIT", chars[following])
-        before_unit = before_unit or _is_rated(text, chars, at, lexicon)
-        value = text.values[at]
+        is_word = not raw[at][0].isdigit()
+        before_unit = is_before_unit(chars, at, lexicon) or _is_rated(text, chars, at, lexicon)
         if value is None:
-            value = near.get(word) if before_unit else None
-        elif not text.raw[at][0].isdigit() and is_in("ONEWORD", chars[at]):
-            before_number = at + 1 < len(chars) and text.values[at + 1] is not None  # "en un seis"
+            value = near.get(words[at]) if before_unit else None
+        elif is_word and lexicon.is_in("ONEWORD", chars[at]):
+            before_number = at + 1 < len(chars) and values[at + 1] is not None  # "en un seis"
             value = value if is_count(chars, at, before_unit, lexicon) and not before_number else None
         if value is None:
-            if not text.raw[at][0].isdigit():
-                text.values[at] = None
-            at += 1
+            if is_word:
+                values[at] = None
             continue
-        if not text.raw[at][0].isdigit():
+        if is_word:
             value = _with_next_word(text, chars, at, value, lexicon)
             value = _with_tenths(text, chars, at, value, lexicon)
-        value = _with_half(text, chars, at, value, lexicon)
-        text.values[at] = value
+        value = values[at] = _with_half(text, chars, at, value, lexicon)
         if text.second[at] is None:
             chars[at] = lexicon.shape_chars[shape_of(value)]
-        at += 1
 
 
 def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
@@ -211,7 +226,7 @@ def _drop(text: Text, chars: list[str], start: int, end: int) -> None:
 
 def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     """Cut greetings, thanks and a signature off the ends, when anything stands between them."""
-    chars = text.signature
+    chars = text.chars
     polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
     end = _before_signature(text, lexicon)
     pauses = STOP + COMMA + QUESTION
@@ -238,8 +253,9 @@ def _leads_letter(char: str, lexicon: Lexicon) -> bool:
 
 def _past_name(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> int:
     """Return where a text begins behind the name of whoever it is from: "Odile: Y1", "for Odile: all done"."""
-    chars, at = text.signature, 0
-    while at < len(chars) and lexicon.is_in("NAMEFRONT", chars[at]):
+    chars, at = text.chars, 0
+    fronts = lexicon.chars("NAMEFRONT")
+    while at < len(chars) and chars[at] in fronts:
         at += 1
     name = at
     while at < len(chars) and at < name + 2 and chars[at] == UNKNOWN:
@@ -257,21 +273,20 @@ def _past_name(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> i
 
 def _before_signature(text: Text, lexicon: Lexicon) -> int:
     """Return where a mail's closing formula begins, or the end of the text."""
-    size = len(text.signature)
-    if lexicon.chars("SIGN_OFF").isdisjoint(text.signature):
+    size, openers = len(text.chars), lexicon.chars("SIGN_OFF")
+    if openers.isdisjoint(text.present):
         return size
     for at in range(max(1, size - 9), size):
-        if lexicon.is_in("SIGN_OFF", text.signature[at]) and text.signature[at - 1] in (STOP, COMMA):
+        if text.chars[at] in openers and text.chars[at - 1] in (STOP, COMMA):
             return at
     return size
 
 
 def _keep(text: Text, start: int, end: int) -> None:
     """Keep one stretch of the tokens."""
-    for column in (text.words, text.raw, text.values, text.second):
+    for column in (text.words, text.raw, text.values, text.second, text.chars):
         del column[end:]
         del column[:start]
-    text.signature = text.signature[start:end]
 
 
 def worst_whole(value: float) -> int:
