@@ -3,10 +3,7 @@
 What the reply says of them is decided in `exercises.py`.
 """
 
-from collections.abc import Sequence
-
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, STOP
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
@@ -168,9 +165,8 @@ def _is_beside(one: Mention, other: Mention, chars: str, lexicon: Lexicon) -> bo
     )
 
 
-def letter_mentions(text: Text, session: Sequence[SessionExercise], lexicon: Lexicon) -> list[Mention]:
+def letter_mentions(text: Text, letters: dict[str, int], lexicon: Lexicon) -> list[Mention]:
     """Return exercises named by letter ("A yes B yes C no"): letters in a row, or one beside a word of done or not."""
-    letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
     if letters.keys().isdisjoint(text.raw):
         return []
     chars = text.signature

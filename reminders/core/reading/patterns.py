@@ -7,9 +7,9 @@ word; `!X` not X next; `>X` X next; `<X` X just before.
 """
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 
-from reminders.core.reading.sieve import Sieve
+from reminders.core.reading.sieve import Sieve, closing, opening
 
 # Signatures with a meaning of their own; every other signature is a CJK character handed out by the lexicon.
 STOP, QUESTION, COMMA, BUT = ".", "?", ",", "b"
@@ -35,13 +35,14 @@ _PAUSES = {",": frozenset(COMMA), ".": frozenset(STOP + QUESTION)}
 class Rule:
     """One pattern of a label; its expression is made at first need, since most rules never meet their anchor word."""
 
-    __slots__ = ("_chars", "is_anchored", "label", "made", "needed", "source")
+    __slots__ = ("_chars", "is_anchored", "label", "made", "needed", "seek", "source")
 
     def __init__(self, label: str, source: str, needed: list[frozenset[str]], chars: Chars) -> None:
-        """Take the pattern and what a text must hold: one signature of each set in `needed`, the rarest first."""
+        """Take the pattern and what a text must hold: one sign of each set in `needed`, the rarest first."""
         self.label, self.source, self.needed, self._chars = label, source, needed, chars
         self.is_anchored = source.startswith("^")
         self.made: re.Pattern[str] | None = None
+        self.seek: Callable[[str], re.Match[str] | None] | None = None  # finds the first place, once made
 
     def regex(self) -> "re.Pattern[str]":
         """Return the expression."""
@@ -55,7 +56,13 @@ class Rule:
                 gap = rf"[^{re.escape(NO_WORD)}{''.join(sorted(negators))}]{{0,3}}?"
                 parts = [gap if item == "~" else part for item, part in zip(items, parts, strict=True)]
             self.made = re.compile("".join(parts))
+            self.seek = self.made.match if self.is_anchored else self.made.search
         return self.made
+
+    def ready(self) -> "Callable[[str], re.Match[str] | None]":
+        """Return what finds the first place of the rule in a text."""
+        made = self.regex()
+        return self.seek or made.search
 
 
 def literals(source: str) -> Iterator[str]:
@@ -126,7 +133,29 @@ def _needed(source: str, chars: Chars, frequent: frozenset[str] = frozenset()) -
         if "$" in names:
             continue
         needed.append(frozenset().union(*(_PAUSES.get(name) or chars(name) for name in names)))
-    return sorted(needed, key=lambda some: (len(some & frequent), len(some)))
+    needed.sort(key=lambda some: (len(some & frequent), len(some)))
+    return _edges(source.split(), chars) + needed
+
+
+def _edges(items: list[str], chars: Chars) -> list[frozenset[str]]:
+    """Return the signs of which a text must hold one because the rule speaks of its first or its last word."""
+    edges: list[frozenset[str]] = []
+    if len(items) > 1 and items[0] == "^":
+        edges += [frozenset(map(opening, some)) for some in _word_needed(items[1], chars)]
+    if len(items) > 1 and items[-1] == "$":
+        edges += [frozenset(map(closing, some)) for some in _word_needed(items[-2], chars)]
+    return edges
+
+
+def _word_needed(item: str, chars: Chars) -> list[frozenset[str]]:
+    """Return the signatures that an item takes, when it takes one word and cannot do without."""
+    if item in _FIXED or item[-1] in "?*" or item[0] in "!<>":
+        return []
+    names = item.rstrip("+").split("|")
+    if "$" in names or not _PAUSES.keys().isdisjoint(names):
+        return []
+    some = frozenset().union(*map(chars, names))
+    return [] if not some.isdisjoint(NO_WORD) else [some]
 
 
 def rule_for(source: str, chars: Chars, label: str = "", frequent: frozenset[str] = frozenset()) -> Rule:
@@ -139,30 +168,27 @@ class RuleSet:
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        self._rules = [
-            (rule_for(source, chars, labels[0], frequent), labels)
-            for source, labels in _labels_by_source(rules).items()
-        ]
-        self._sieve = Sieve([rule.needed for rule, _ in self._rules])
+        by_source = _labels_by_source(rules)
+        self._rules = [rule_for(source, chars, labels[0], frequent) for source, labels in by_source.items()]
+        self._labels = list(by_source.values())
+        self._sieve = Sieve([rule.needed for rule in self._rules])
 
-    def find(self, signature: str) -> "dict[str, list[tuple[int, int]]]":
-        """Return label → spans (from, to) of all rules that hold, each once, rising."""
+    def find(self, signature: str, signs: Iterable[str]) -> "dict[str, list[tuple[int, int]]]":
+        """Return label → spans (from, to) of all rules that hold, each once, rising; `signs` are the text's."""
         rules = self._rules
         found: dict[str, list[tuple[int, int]]] = {}
         several: set[str] = set()
         size = len(signature)
-        for at in self._sieve.passing(signature):
-            rule, labels = rules[at]
-            regex = rule.made or rule.regex()
-            match = regex.match(signature) if rule.is_anchored else regex.search(signature)
+        for at in self._sieve.passing(signs):
+            rule = rules[at]
+            match = (rule.seek or rule.ready())(signature)
             if match is None:
                 continue
-            start, end = match.span()
-            spans = [(start, end)]
-            if end < size and not rule.is_anchored:  # from the start again when it found a place and took no sign
-                again = regex.finditer(signature, end if start < end else 0)
-                spans = [*(spans if start < end else ()), *[one.span() for one in again]]
-            for label in labels:
+            start, end = span = match.span()
+            spans = [span]
+            if start == end or (end < size and not rule.is_anchored and rule.regex().search(signature, end)):
+                spans = [one.span() for one in rule.regex().finditer(signature)]  # seldom: it holds at several places
+            for label in self._labels[at]:
                 if label in found:
                     found[label] = found[label] + spans
                     several.add(label)

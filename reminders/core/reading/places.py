@@ -24,16 +24,14 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     if items := _numbered_items(text, count, lexicon):
         return items
     ordinals, signs = lexicon.ordinals, lexicon.chars("ITEMSIGN")
-    at = 0
-    while at < len(text.words):
-        if text.values[at] is None and text.words[at] not in ordinals and text.signature[at] not in signs:
-            at += 1
+    end = 0
+    for at, word in enumerate(text.words):
+        if at < end or (text.values[at] is None and word not in ordinals and text.chars[at] not in signs):
             continue
         places, end = _places_at(text, at, count, lexicon)
         if found and not places and _is_left_number(text, at, count, lexicon):
             places, end = [int(text.raw[at]) - 1], at + 1  # "did 1, 2 and 4, the 3 no"
         found += [Mention(at, end, place, False) for place in places]
-        at = max(end, at + 1)
     return found + _left_over(text, found, count, lexicon)
 
 
@@ -52,7 +50,9 @@ def _left_over(text: Text, found: list[Mention], count: int, lexicon: Lexicon) -
 def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
     words, chars = text.words, text.signature
-    if not lexicon.chars("ROUNDORD").isdisjoint(chars) and not lexicon.chars("SET").isdisjoint(chars):
+    if lexicon.chars("SET").isdisjoint(text.present):
+        return False
+    if not lexicon.chars("ROUNDORD").isdisjoint(text.present):
         return True  # "una ronda, la segunda ya no"
     return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
 
@@ -93,7 +93,7 @@ def _is_in_row(text: Text, at: int, lexicon: Lexicon) -> bool:
 
 def _may_list(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether a text could name places by number."""
-    return not lexicon.chars("ITEMSIGN").isdisjoint(text.signature) or sum(map(str.isdigit, text.raw)) > 1
+    return not lexicon.chars("ITEMSIGN").isdisjoint(text.present) or sum(map(str.isdigit, text.raw)) > 1
 
 
 def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
@@ -105,9 +105,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         return [], at  # "the first half"
     ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
     first = text.values[at]
-    timed = any(lexicon.is_in(one, chars[at + 2 : at + 3] or STOP) for one in _TIMES)  # "it was 2 last week"
-    if ordinal in (1, -1) and first is not None and 1 < first < count and not timed:  # "los dos últimos"
-        size = int(first)
+    size = int(first) if ordinal in (1, -1) and first is not None and 1 < first < count else 0
+    if ordinal and size and (chars[at + 2 : at + 3] or STOP) not in lexicon.either(*_TIMES):  # "los dos últimos"
         return (list(range(count - size, count)) if ordinal < 0 else list(range(size))), at + 2
     if place is not None and not _is_no_place(chars, at, lexicon):
         number = text.values[at + 1] if at + 1 < len(chars) else None

@@ -19,16 +19,18 @@ from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.mentions import letter_mentions, mark_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
-from reminders.core.reading.patterns import QUESTION, STOP
+from reminders.core.reading.patterns import NO_WORD, QUESTION, STOP
 from reminders.core.reading.places import place_mentions
 from reminders.core.reading.quantities import Figure
 from reminders.core.reading.scope import Scope
-from reminders.core.reading.session import Mention, names_of
+from reminders.core.reading.session import Mention, SessionNames, names_of
+from reminders.core.reading.sieve import signs_of
 from reminders.core.reading.tokens import Text, cut
 
 _START = attrgetter("start")
 _ENDS = STOP + QUESTION
 _OF_A_SESSION = ("report", "skip", "pain")
+_NOT_YET = Pain()  # what evidence holds until the pain is found
 
 
 @dataclass(slots=True)
@@ -68,38 +70,48 @@ def evidence_of(
 ) -> tuple[Evidence, Lexicon, tuple[SessionExercise, ...]]:
     """Return all that the rules find in a text, in the language it is written in."""
     grammar, exercises = grammar_for(language), tuple(session)
-    tokens = cut(text, grammar.lexicon, names_of(exercises, grammar.lexicon).has)
+    names = names_of(exercises, grammar.lexicon)
+    tokens = cut(text, grammar.lexicon, names.has)
     spoken = language_of(tokens.raw, language)
     if spoken != language:
         grammar = grammar_for(spoken)
-        tokens = cut(text, grammar.lexicon, names_of(exercises, grammar.lexicon).has)
-    return _evidence(tokens, grammar, exercises, asked, holder), grammar.lexicon, exercises
+        names = names_of(exercises, grammar.lexicon)
+        tokens = cut(text, grammar.lexicon, names.has)
+    mentions = _mentions(tokens, names, len(exercises), grammar.lexicon) if exercises else []
+    return _evidence(tokens, mentions, grammar, exercises, asked, holder), grammar.lexicon, exercises
 
 
 def _evidence(
-    text: Text, grammar: Grammar, session: tuple[SessionExercise, ...], asked: str | None, holder: str
+    text: Text,
+    mentions: list[Mention],
+    grammar: Grammar,
+    session: tuple[SessionExercise, ...],
+    asked: str | None,
+    holder: str,
 ) -> Evidence:
     """Return all that the rules find."""
     lexicon = grammar.lexicon
-    mentions = _mentions(text, session, lexicon) if session else []
     marked = mark_mentions(text, mentions, lexicon)
-    hits = grammar.marked.find(marked)
-    hits.update(grammar.plain.find(text.signature))
-    numbers = grammar.numbers.read(text, marked, len(session), asked in ("pain", "settling"))
+    signs = signs_of(text.signature, text.present, NO_WORD)
+    marked_signs = signs_of(marked, marked, NO_WORD) if mentions else signs
+    hits = grammar.marked.find(marked, marked_signs)
+    hits.update(grammar.plain.find(text.signature, signs))
+    numbers = grammar.numbers.read(text, marked, marked_signs, len(session), asked in ("pain", "settling"))
     if numbers.loose or numbers.pains or numbers.amounts:
-        hits.update(grammar.number_rules.find(_pains_back(numbers.signature, numbers.pains, lexicon)))
+        figures = _pains_back(numbers.signature, numbers.pains, lexicon)
+        hits.update(grammar.number_rules.find(figures, signs_of(figures, figures, NO_WORD)))
     helper = holder != "self" or "helper" in hits
-    tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.signature)
+    tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.present)
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
     scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
     danger = find_danger(hits, scope)
     if mentions and danger.spans:
-        signs = [span for spans in danger.spans.values() for span in spans]
-        mentions = [one for one in mentions if not any(one.start < high and low < one.end for low, high in signs)]
+        told_of = [span for spans in danger.spans.values() for span in spans]
+        mentions = [one for one in mentions if not any(one.start < high and low < one.end for low, high in told_of)]
     told = SessionTold()
     if mentions or numbers.amounts or numbers.seconds:
         told = Teller(text, sorted(mentions, key=_START), numbers, hits, session, lexicon).tell()
-    evidence = Evidence(hits, scope, asked, danger, numbers, told, Pain(), marked)
+    evidence = Evidence(hits, scope, asked, danger, numbers, told, _NOT_YET, marked)
     completion.add_groups(evidence, session)
     is_report = bool(
         evidence.done() or evidence.told.by_exercise or evidence.has("yes_report") or evidence.told.amounts
@@ -108,14 +120,14 @@ def _evidence(
     return evidence
 
 
-def _mentions(text: Text, session: tuple[SessionExercise, ...], lexicon: Lexicon) -> list[Mention]:
+def _mentions(text: Text, names: SessionNames, count: int, lexicon: Lexicon) -> list[Mention]:
     """Return the exercises of a session that a text names, by name, by letter, or by place."""
-    mentions = settle_mentions(names_of(session, lexicon).find(text), text, lexicon)
-    letters = letter_mentions(text, session, lexicon)
+    mentions = settle_mentions(names.find(text), text, lexicon)
+    letters = letter_mentions(text, names.letters, lexicon)
     if letters and (not mentions or len({one.exercise for one in letters}) > 1):
         named = {at for one in letters for at in range(one.start, one.end)}
         mentions = letters + [one for one in mentions if one.start not in named]
-    places = place_mentions(text, len(session), lexicon)
+    places = place_mentions(text, count, lexicon)
     if places:
         taken = {at for mention in mentions for at in range(mention.start, mention.end)}
         mentions += [one for one in places if taken.isdisjoint(range(one.start, one.end))]
@@ -134,12 +146,14 @@ def _pains_back(signature: str, pains: Sequence[Figure], lexicon: Lexicon) -> st
 
 def _ends_of(text: Text) -> tuple[int, ...]:
     """Return the places of full stops and question marks."""
-    return tuple([at for at, char in enumerate(text.signature) if char in _ENDS])
+    if STOP not in text.present and QUESTION not in text.present:
+        return ()
+    return tuple([at for at, char in enumerate(text.chars) if char in _ENDS])
 
 
 def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether a session is told of "him" or "her"."""
-    return not lexicon.chars("THIRD_DID").isdisjoint(text.signature)
+    return not lexicon.chars("THIRD_DID").isdisjoint(text.present)
 
 
 def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read:

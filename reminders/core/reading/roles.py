@@ -5,11 +5,14 @@ Amounts, pain figures and counts come out here with their places; what they add 
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.number_rules import NUMBER_RULES
-from reminders.core.reading.patterns import SECONDS, USED, Rule, rule_for
+from reminders.core.reading.patterns import NO_WORD, SECONDS, USED, Rule, rule_for
 from reminders.core.reading.quantities import Numbers
-from reminders.core.reading.sieve import Sieve
+from reminders.core.reading.sieve import Sieve, signs_of
 from reminders.core.reading.takers import TAKERS
 from reminders.core.reading.tokens import Text
+
+# What numbers become on the way may be what a later rule wants, as its first or last word too.
+_BECOMING = signs_of(SECONDS, SECONDS, NO_WORD) | signs_of(USED, USED, NO_WORD)
 
 
 class NumberGrammar:
@@ -24,21 +27,24 @@ class NumberGrammar:
         self._numeric = lexicon.figures
         self._plain = lexicon.number_chars
 
-    def read(self, text: Text, signature: str, exercises: int, asks_pain: bool = False) -> Numbers:
+    def read(self, text: Text, signature: str, signs: set[str], exercises: int, asks_pain: bool = False) -> Numbers:
         """Return the numbers of a text by role.
 
-        `signature` has exercises marked, `exercises` counts the session's, `asks_pain`: a rating was asked for.
+        `signature` has exercises marked and `signs` are its own, `exercises` counts the session's, `asks_pain`: a
+        rating was asked for.
         """
         plain = self._plain
         numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second, numeric=self._numeric)
-        if self._numeric.isdisjoint(signature):
+        if self._numeric.isdisjoint(signs):
             return numbers
-        # What numbers become on the way may be what a later rule wants.
-        for at in self._sieve.passing(signature + SECONDS + USED):
+        for at in self._sieve.passing(signs | _BECOMING):
             role, rule = self._rules[at]
-            spans = [match.span() for match in (rule.made or rule.regex()).finditer(numbers.signature)]
-            for start, end in spans:
+            if (rule.seek or rule.ready())(numbers.signature) is None:
+                continue
+            for start, end in [match.span() for match in rule.regex().finditer(numbers.signature)]:
                 self._claim(role, start, end, text, numbers, exercises)
+            if self._numeric.isdisjoint(numbers.signature):
+                return numbers  # every number has its role
         numbers.loose = [at for at, char in enumerate(numbers.signature) if char in plain]
         return numbers
 

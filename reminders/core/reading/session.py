@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
+from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon, one_off
 from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.normal import fold
@@ -67,6 +68,7 @@ class _Alias:
     words: tuple[str, ...]
     exercise: int
     weak: bool
+    second: str  # its second word, "" when it has one
 
 
 class SessionNames:
@@ -80,59 +82,53 @@ class SessionNames:
         names = [_stems(exercise.name, lexicon) for exercise in session]
         for at, exercise in enumerate(session):
             for words, weak in _aliases(exercise.name, names, at, lexicon):
-                old = found.get(words)
+                old, second = found.get(words), words[1] if len(words) > 1 else ""
                 if old is None or (old.weak and not weak):
-                    found[words] = _Alias(words, at, weak)
+                    found[words] = _Alias(words, at, weak, second)
                 elif old.exercise != at and old.weak == weak:
-                    found[words] = _Alias(words, -1, weak)  # names two of them: names none
+                    found[words] = _Alias(words, -1, weak, second)  # names two of them: names none
         for alias in sorted(found.values(), key=lambda one: -len(one.words)):
             if alias.exercise >= 0:
                 self._by_first.setdefault(alias.words[0], []).append(alias)
         self._words = {word for words in found for word in words}
+        self.letters = {exercise.letter.lower(): at for at, exercise in enumerate(session)}
         self._long_words = sorted(word for word in self._words if len(word) >= _FUZZY_FROM)
-        self._stem_cache: dict[str, str] = {}
+        self._stems: Kept[str, str] = Kept(self._stem, 20_000)
 
     def has(self, word: str) -> bool:
         """Tell whether a word stands in a name."""
-        return self._stem(word) in self._words
+        return self._stems[word] in self._words
 
     def find(self, text: Text) -> list[Mention]:
         """Return the exercises named, in order, none inside another."""
-        kept = self._stem_cache
-        stems = [kept.get(word) or self._stem(word) for word in text.words]
+        stems = list(map(self._stems.__getitem__, text.words))
         mentions: list[Mention] = []
         if self._by_first.keys().isdisjoint(stems):
             return mentions
-        at = 0
-        while at < len(stems):
-            mention = self._at(stems, at) if stems[at] in self._by_first else None
-            if mention is None:
-                at += 1
-            else:
-                mentions.append(mention)
-                at = mention.end
+        end = 0
+        for at, stem in enumerate(stems):
+            if stem in self._by_first and at >= end:
+                mention = self._at(stems, at)
+                if mention is not None:
+                    mentions.append(mention)
+                    end = mention.end
         return mentions
 
     def _at(self, stems: list[str], at: int) -> Mention | None:
         """Return the longest name that begins at one token."""
+        behind = stems[at + 1] if at + 1 < len(stems) else ""
         for alias in self._by_first[stems[at]]:
-            size = len(alias.words)
-            if size == 1:
+            if not alias.second:
                 return Mention(at, at + 1, alias.exercise, alias.weak)
-            if tuple(stems[at : at + size]) == alias.words:
-                return Mention(at, at + size, alias.exercise, alias.weak)
+            if alias.second == behind and tuple(stems[at : at + len(alias.words)]) == alias.words:
+                return Mention(at, at + len(alias.words), alias.exercise, alias.weak)
         return None
 
     def _stem(self, word: str) -> str:
         """Return a word as the aliases spell it: singular, and one letter off mended."""
-        stem = self._stem_cache.get(word)
-        if stem is None:
-            if len(self._stem_cache) > 20_000:
-                self._stem_cache.clear()
-            stem = singular(word)
-            if stem not in self._words and len(stem) >= _FUZZY_FROM and not self._lexicon.knows(word):
-                stem = next((known for known in self._long_words if one_off(stem, known)), stem)
-            self._stem_cache[word] = stem
+        stem = singular(word)
+        if stem not in self._words and len(stem) >= _FUZZY_FROM and not self._lexicon.knows(word):
+            stem = next((known for known in self._long_words if one_off(stem, known)), stem)
         return stem
 
 
