@@ -108,8 +108,10 @@ def _leads_with_rating(evidence: Evidence) -> bool:
 
 def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
-    size, spans = len(evidence.signature), evidence.spans(label)
-    return bool(spans) and any(end - start >= size - more for start, end in spans)
+    if label not in evidence.hits:
+        return False
+    size = len(evidence.signature)
+    return any(end - start >= size - more for start, end in evidence.spans(label))
 
 
 def _corrects(evidence: Evidence, judged: Verdicts, intent: str) -> bool:
@@ -126,7 +128,7 @@ def _corrects(evidence: Evidence, judged: Verdicts, intent: str) -> bool:
 
 def _is_free_alone(evidence: Evidence) -> bool:
     """Tell whether a reply says "no pain" and nothing of a session."""
-    return _says_alone(evidence, "pain_none") and not evidence.done()
+    return "pain_none" in evidence.held and _says_alone(evidence, "pain_none") and not evidence.done()
 
 
 def _is_plain_rating(evidence: Evidence) -> bool:
@@ -187,10 +189,8 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
 
 def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:
     """Return a wish that would be sure had nothing been asked, or a rule's plainest form; a bare no is an answer."""
-    if not _PLAIN_WISHES.keys().isdisjoint(evidence.hits):
-        for label in evidence.hits:
-            if label in _PLAIN_WISHES and evidence.has(label):
-                return _PLAIN_WISHES[label]
+    if not _PLAIN_WISHES.keys().isdisjoint(evidence.held):
+        return next(_PLAIN_WISHES[label] for label in evidence.held if label in _PLAIN_WISHES)
     if evidence.asked is None:
         return None
     unasked = replace(evidence, asked=None)

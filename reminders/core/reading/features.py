@@ -21,33 +21,68 @@ PAIR = "b "  # what the name of two neighbouring words begins with
 
 def facts_of(evidence: Evidence, rule: str, amount: str | None) -> list[str]:
     """Return what the rules found, as names: `rule` is their own intent, `amount` their own completion."""
-    asked, told, hits = evidence.asked, evidence.told, evidence.hits
-    facts = [f"rule={rule}", f"asked={asked}", f"asked={asked} rule={rule}", f"rule={rule} amount={amount}"]
-    facts.append(f"amount={amount}")
-    facts += [name for label in hits if (name := _name_of(label)) and evidence.spans(label)]
-    told_flags = (
-        ("is done", evidence.done()),
-        ("is lines", told.by_exercise),
-        ("is amounts", told.amounts),
-        ("is sets", told.sets is not None),
-        ("is pain", evidence.pain.value is not None),
-        ("is danger", evidence.danger.grades),
-        ("is asks", evidence.asks()),
-        ("is smiles", evidence.scope.text.smiles),
-        ("is minutes", evidence.numbers.has_minutes),
-        ("is counts", evidence.numbers.counts),
-        ("is loose", evidence.numbers.loose),
-        ("is helper", evidence.scope.helper),
-    )
-    facts += [name for name, holds in told_flags if holds]
-    facts += [f"flag {flag}" for flag in evidence.danger.grades]
-    present = [label for label in _PAIRED if label in hits and evidence.spans(label)]
-    facts += [f"{one}+{two}" for at, one in enumerate(present) for two in present[at + 1 :]]
+    held = evidence.held
+    facts = [*_answers(rule, evidence.asked, amount), *filter(None, map(_name_of, held))]
+    facts += _told(evidence)
+    if evidence.danger.grades:
+        facts += [f"flag {flag}" for flag in evidence.danger.grades]
+    present = tuple(filter(held.__contains__, _PAIRED))
+    if len(present) > 1:
+        facts += _meetings(present)
     words = evidence.scope.text.words
-    facts.append(f"length {_length(len(words))}")
+    facts.append(_LENGTH_NAMES[min(len(words), _LENGTHS[-1])])
     if words:
-        facts.append(f"first {_shape(evidence, 0)}")
+        facts.append(_first_name("#" if evidence.scope.text.values[0] is not None else words[0]))
     return facts
+
+
+@lru_cache(maxsize=1_000)
+def _answers(rule: str, asked: str | None, amount: str | None) -> tuple[str, ...]:
+    """Return the facts of what the rules answer to what was asked."""
+    both = (f"asked={asked} rule={rule}", f"rule={rule} amount={amount}")
+    return (f"rule={rule}", f"asked={asked}", *both, f"amount={amount}")
+
+
+def _told(evidence: Evidence) -> list[str]:
+    """Return the facts of what kinds of things the rules found."""
+    told, numbers, facts = evidence.told, evidence.numbers, []
+    if evidence.done():
+        facts.append("is done")
+    if told.by_exercise:
+        facts.append("is lines")
+    if told.amounts:
+        facts.append("is amounts")
+    if told.sets is not None:
+        facts.append("is sets")
+    if evidence.pain.value is not None:
+        facts.append("is pain")
+    if evidence.danger.grades:
+        facts.append("is danger")
+    if evidence.asks():
+        facts.append("is asks")
+    if evidence.scope.text.smiles:
+        facts.append("is smiles")
+    if numbers.has_minutes:
+        facts.append("is minutes")
+    if numbers.counts:
+        facts.append("is counts")
+    if numbers.loose:
+        facts.append("is loose")
+    if evidence.scope.helper:
+        facts.append("is helper")
+    return facts
+
+
+@lru_cache(maxsize=1_000)
+def _meetings(present: tuple[str, ...]) -> tuple[str, ...]:
+    """Return the facts that two labels stand in one text."""
+    return tuple([f"{one}+{two}" for at, one in enumerate(present) for two in present[at + 1 :]])
+
+
+@lru_cache(maxsize=20_000)
+def _first_name(word: str) -> str:
+    """Return the fact of a text's first word."""
+    return f"first {word}"
 
 
 @lru_cache(maxsize=1_000)
@@ -61,10 +96,7 @@ def _length(size: int) -> int:
     return size if size < _LENGTHS[0] else _LENGTHS[bisect(_LENGTHS, size) - 1]
 
 
-def _shape(evidence: Evidence, at: int) -> str:
-    """Return a word, or # for a number."""
-    text = evidence.scope.text
-    return "#" if text.values[at] is not None else text.words[at]
+_LENGTH_NAMES = [f"length {_length(size)}" for size in range(_LENGTHS[-1] + 1)]  # the last one for all longer texts
 
 
 def row_of_words(evidence: Evidence) -> list[str]:
@@ -89,7 +121,12 @@ def tells_rules(fact: str) -> bool:
 
 def words_of(evidence: Evidence) -> set[tuple[str, str]]:
     """Return the different words of a text with their signatures; numbers are all one."""
-    return set(zip(row_of_words(evidence)[1:-1], evidence.scope.text.signature, strict=True))
+    return words_in(row_of_words(evidence), evidence)
+
+
+def words_in(row: list[str], evidence: Evidence) -> set[tuple[str, str]]:
+    """Return the same of a row of words that is there already."""
+    return set(zip(row[1:-1], evidence.scope.text.chars, strict=True))
 
 
 def names_of_word(word: str, char: str, lexicon: Lexicon) -> Iterator[str]:

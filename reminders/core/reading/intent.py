@@ -6,7 +6,6 @@ about, still to come or another person's are left out before they count.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from functools import lru_cache
 
 from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.lines import SessionTold
@@ -16,12 +15,27 @@ from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.scope import Scope
 
 _ENDS = STOP + QUESTION
+_WISHES = ("resume", "opt_in", "pause", "reschedule", "resend", "help")
+_REQUESTS = frozenset({"opt_in_key", "help_key", *_WISHES})
 
 
-@lru_cache(maxsize=2_000)
-def _not_of(label: str) -> str:
-    """Return the label of what takes a label's words back."""
-    return f"{label}_not"
+_NOT = "_not"  # how the label of what takes another label's words back ends
+
+
+def _held_of(hits: Hits) -> Hits:
+    """Return the hits less those that the `_not` label of their own overlaps; labels with none left are not there."""
+    held = hits
+    for label, blocked in hits.items():
+        found = hits.get(label[: -len(_NOT)]) if label.endswith(_NOT) else None
+        if found is not None:
+            if held is hits:
+                held = dict(hits)
+            left = [span for span in found if not any(low < span[1] and span[0] < high for low, high in blocked)]
+            if left:
+                held[label[: -len(_NOT)]] = left
+            else:
+                del held[label[: -len(_NOT)]]
+    return held
 
 
 @dataclass(slots=True)
@@ -36,29 +50,22 @@ class Evidence:
     told: SessionTold
     pain: Pain = field(default_factory=Pain)
     signature: str = ""
-    _kept: dict[str, list[Span]] = field(default_factory=dict)
+    held: Hits = field(init=False)  # hits less those taken back
     _done: list[Span] | None = None
+
+    def __post_init__(self) -> None:
+        """Leave out what is taken back."""
+        self.held = _held_of(self.hits)
 
     def spans(self, label: str) -> list[Span]:
         """Return the places of a label, less those that its `_not` label overlaps."""
-        hits = self.hits
-        if label not in hits:
-            return []
-        found, blocked = hits[label], hits.get(_not_of(label))
-        if not blocked:
-            return found
-        kept = self._kept.get(label)
-        if kept is None:
-            kept = self._kept[label] = [
-                span for span in found if not any(low < span[1] and span[0] < high for low, high in blocked)
-            ]
-        return kept
+        return self.held.get(label) or []
 
     def has(self, *labels: str) -> bool:
         """Tell whether any of the labels holds somewhere."""
-        hits = self.hits
-        for label in labels:  # noqa: SIM110 -- asked some forty times a reply; a generator costs twice as much
-            if label in hits and self.spans(label):
+        held = self.held
+        for label in labels:  # noqa: SIM110 -- asked some twenty times a reply; a generator costs twice as much
+            if label in held:
                 return True
         return False
 
@@ -120,6 +127,8 @@ def decide(evidence: Evidence) -> str:
 
 def _opt_out(evidence: Evidence) -> str | None:
     """The wish to hear no more; with a stretch of time it is a pause, told as a mistake of the past it is none."""
+    if "opt_out" not in evidence.hits:
+        return None
     crisis = evidence.danger.spans.get("crisis", [])  # "I don't want to be here anymore"
     spans = [
         span
@@ -172,6 +181,8 @@ def _is_none_at_all(evidence: Evidence) -> bool:
 
 def _requests(evidence: Evidence) -> str | None:
     """Wishes about the service: strong ones hold beside a report, the others only without one."""
+    if _REQUESTS.isdisjoint(evidence.held):
+        return None
     if evidence.has("opt_in_key"):
         return "opt_in"
     if evidence.has("help_key"):
@@ -180,7 +191,7 @@ def _requests(evidence: Evidence) -> str | None:
     telling = telling or evidence.has("num.invited")
     if telling or evidence.danger.grades:
         return None
-    for label in ("resume", "opt_in", "pause", "reschedule", "resend", "help"):
+    for label in _WISHES:
         if evidence.has(label) and not _outweighed(evidence, label):
             return label
     return None

@@ -11,10 +11,12 @@ from array import array
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
+from itertools import pairwise, repeat
 from typing import Any
 
-from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_of
+from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_in
 from reminders.core.reading.intent import Evidence
+from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon
 
 SCALE = 100  # weights are kept as whole hundredths
@@ -24,7 +26,7 @@ _FAR = 3 * SCALE  # a twentieth of the belief
 # four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
 _LANE, _LIFT = 4, 1 << 31
 
-_NONE: dict[str, int] = {}
+_ZEROS = repeat(0)  # what a feature without weights adds
 
 
 @dataclass(slots=True)
@@ -54,14 +56,15 @@ class Verdicts:
         classes, start, end = self._parts[question]
         totals = self._totals[start:end]
         own = totals[classes.index(name)]
-        return own == max(totals) and sum(total > own - _FAR for total in totals) == 1
+        totals.sort()
+        return own == totals[-1] and totals[-2] <= own - _FAR
 
     def share(self, question: str, name: str) -> float:
         """Return how far a class is believed in, 0 to 1."""
         classes, start, end = self._parts[question]
         totals = self._totals[start:end]
         top = max(totals)
-        powers = [math.exp((total - top) / SCALE) for total in totals]
+        powers = list(map(_POWERS.__getitem__, map(top.__sub__, totals)))
         return powers[classes.index(name)] / sum(powers)
 
     def __getitem__(self, question: str) -> Verdict:
@@ -87,40 +90,31 @@ class Judge:
             for feature, weights in model["weights"].items():
                 rows.setdefault(feature, [0] * width)[start:end] = weights
         self._rows = {feature: _packed(row) for feature, row in rows.items()}
-        self._pairs: dict[str, dict[str, int]] = {}  # word → the word behind it → weights
+        self._pairs: dict[tuple[str, str], int] = {}  # word and the word behind it → weights
         for feature in rows:
             if feature.startswith(PAIR):
                 one, two = feature[len(PAIR) :].split(" ")
-                self._pairs.setdefault(one, {})[two] = self._rows.pop(feature)
-        self._words: dict[str, dict[tuple[str, str], int]] = {}  # language → word with its signature → weights
+                self._pairs[one, two] = self._rows.pop(feature)
+        self._words: dict[str, Kept[tuple[str, str], int]] = {}  # language → word with its signature → weights
 
     def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
         """Return what speaks for each class of each question."""
-        known, pairs = self._rows, self._pairs
-        seen = self._words.setdefault(lexicon.languages[0].language, {})
-        total = self._lift
-        for fact in facts:
-            if fact in known:
-                total += known[fact]
-        behind: dict[str, int] = {}
-        for word in row_of_words(evidence):
-            if word in behind:
-                total += behind[word]
-            behind = pairs.get(word, _NONE)
-        for pair in words_of(evidence):
-            total += seen[pair] if pair in seen else self._word(pair, seen, lexicon)
+        row = row_of_words(evidence)
+        total = sum(map(self._rows.get, facts, _ZEROS), self._lift)
+        total = sum(map(self._pairs.get, pairwise(row), _ZEROS), total)
+        language = lexicon.languages[0].language
+        if language not in self._words:
+            self._words[language] = Kept(lambda word: self._word(word, lexicon), _CACHE)
+        total = sum(map(self._words[language].__getitem__, words_in(row, evidence)), total)
         lanes = array("I")
         lanes.frombytes(total.to_bytes(self._size, "little"))
         if sys.byteorder == "big":
             lanes.byteswap()
         return Verdicts(self._parts, lanes.tolist())
 
-    def _word(self, word: tuple[str, str], seen: dict[tuple[str, str], int], lexicon: Lexicon) -> int:
+    def _word(self, word: tuple[str, str], lexicon: Lexicon) -> int:
         """Return the weights of one word with its concepts."""
-        if len(seen) > _CACHE:
-            seen.clear()
-        seen[word] = sum(self._rows.get(name, 0) for name in names_of_word(*word, lexicon))
-        return seen[word]
+        return sum(self._rows.get(name, 0) for name in names_of_word(*word, lexicon))
 
 
 def _packed(row: list[int]) -> int:
@@ -128,10 +122,13 @@ def _packed(row: list[int]) -> int:
     return sum(weight << (8 * _LANE * lane) for lane, weight in enumerate(row))
 
 
+_POWERS: Kept[int, float] = Kept(lambda behind: math.exp(-behind / SCALE), _CACHE)  # hundredths behind → power
+
+
 def _verdict(classes: list[str], totals: list[int]) -> Verdict:
     """Return the likeliest class of one question."""
     top = max(totals)
-    powers = [math.exp((total - top) / SCALE) for total in totals]
+    powers = list(map(_POWERS.__getitem__, map(top.__sub__, totals)))
     best = totals.index(top)
     powers[best] = 0.0
     return Verdict(classes[best], 1 / (1 + sum(powers)), classes[powers.index(max(powers))])
