@@ -20,10 +20,10 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
     if not session:
         return
     _put_right(evidence)
-    named = {one.name for one in told.by_exercise}
-    if not named:
+    if not told.by_exercise:
         _add_in_order(evidence, session)
         return
+    named = {one.name for one in told.by_exercise}
     others = [exercise.name for exercise in session if exercise.name not in named]
     if evidence.has("others_not"):
         told.by_exercise += tuple(ExerciseDone(name, None, None, "none") for name in others)
@@ -36,12 +36,12 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
 def _put_right(evidence: Evidence) -> None:
     """Take the one number left over of a correction about sets for the sets: "I put 2 sets. It was 1"."""
     loose, told, text = evidence.numbers.loose, evidence.told, evidence.scope.text
-    lexicon = evidence.scope.lexicon
-    about_sets = not lexicon.chars("SETS_WORD").isdisjoint(text.signature)
-    said = evidence.has("correction", "correction_plain") or not lexicon.chars("SAIDWORD").isdisjoint(text.signature)
-    if not (about_sets and said) or told.amounts or told.by_exercise:
+    if len(loose) != 1 or told.amounts or told.by_exercise:
         return
-    if len(loose) == 1 and not evidence.has("pain_said") and evidence.asked is None:
+    lexicon = evidence.scope.lexicon
+    about_sets = not lexicon.chars("SETS_WORD").isdisjoint(text.present)
+    said = evidence.has("correction", "correction_plain") or not lexicon.chars("SAIDWORD").isdisjoint(text.present)
+    if about_sets and said and not evidence.has("pain_said") and evidence.asked is None:
         value = text.values[loose.pop()] or 0
         if 1 <= value <= _MOST_SETS and value == int(value):
             told.sets = int(value)
@@ -63,6 +63,8 @@ def _add_in_order(evidence: Evidence, session: Sequence[SessionExercise]) -> Non
         return
     lexicon = evidence.scope.lexicon
     answers = lexicon.either("YES", "ANSWER_NO")
+    if answers.isdisjoint(evidence.scope.text.present):
+        return
     marks = [char for char in evidence.signature if char in answers]
     if len(marks) != count:
         return
@@ -111,13 +113,15 @@ def is_percentage(evidence: Evidence) -> bool:
     """Tell whether a share is told: "50% complete", "got 80 percent of it done", "about 3/4 of it"."""
     lexicon, text = evidence.scope.lexicon, evidence.scope.text
     chars = text.signature
-    if any(
+    if not lexicon.chars("FRAC").isdisjoint(text.present) and any(
         lexicon.is_in("FRAC", char)
         and (text.values[at] or 0) < (text.second[at] or 0)
         and any(lexicon.is_in(one, chars[at + 1 : at + 2]) for one in ("DONE", "OF", "THRU"))
         for at, char in enumerate(chars)
     ):
         return True
+    if lexicon.chars("PERCENT").isdisjoint(text.present):
+        return False
     return any(
         lexicon.is_in("PERCENT", char)
         and 0 < (text.values[at - 1] or 0 if at else 0) < _WHOLE

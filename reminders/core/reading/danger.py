@@ -16,6 +16,7 @@ CALL_NOW = ("chest_or_breathing", "nerve_or_bladder")
 _SIGNS = {flag: f"danger.{flag}" for flag in RED_FLAGS}
 SIGN_LABELS = frozenset(_SIGNS.values())
 _CONCERNS = {concern: f"concern.{concern}" for concern in CONCERNS}
+_CONCERN_LABELS = frozenset(_CONCERNS.values())
 Hits = dict[str, list[tuple[int, int]]]
 Span = tuple[int, int]
 
@@ -34,7 +35,7 @@ class Danger:
 def find_danger(hits: Hits, scope: Scope) -> Danger:
     """Return the danger signs and concerns of a text."""
     danger = Danger()
-    for flag, label in _SIGNS.items():
+    for flag, label in () if SIGN_LABELS.isdisjoint(hits) else _SIGNS.items():
         if label not in hits:
             continue
         idioms = hits.get("idiom", []) + hits.get(f"idiom.{flag}", [])
@@ -51,7 +52,7 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
         if spans:
             danger.spans[flag] = spans
             danger.grades[flag] = _grade(flag, spans, hits, scope)
-    for concern, label in _CONCERNS.items():
+    for concern, label in () if _CONCERN_LABELS.isdisjoint(hits) else _CONCERNS.items():
         if label not in hits:
             continue
         spans = [span for span in hits[label] if not scope.is_denied(span[0])]

@@ -82,11 +82,11 @@ def grammar_for(language: str) -> Grammar:
 def language_of(words: list[str], given: str) -> str:
     """Return the language a text is written in: the given one unless another's small words clearly prevail."""
     common = _COMMON.get(given, _NOTHING)
-    most = _SURE * len([word for word in words if word in common]) + 1
+    most = _SURE * sum(map(common.__contains__, words)) + 1
     best = given
     if len(words) > most:
         for name, common in _COMMON.items():
-            count = len([word for word in words if word in common]) if name != given else 0
+            count = sum(map(common.__contains__, words)) if name != given else 0
             if count > most:
                 best, most = name, count
     return best

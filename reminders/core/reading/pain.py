@@ -225,9 +225,9 @@ def body_part(scope: Scope, spans: list[Span]) -> str | None:
     """Return the body part told, with its side, nearest to the pain; in the client's own word."""
     text, lexicon = scope.text, scope.lexicon
     body = lexicon.chars("BODY")
-    parts = [at for at, char in enumerate(text.signature) if char in body]
-    if not parts:
+    if body.isdisjoint(text.present):
         return None
+    parts = [at for at, char in enumerate(text.signature) if char in body]
     near = spans[0][0] if spans else parts[0]
     at = min(parts, key=lambda place: abs(place - near))
     belongs = lexicon.chars("BODYSIDE") | lexicon.chars("BODY")

@@ -38,14 +38,11 @@ class Scope:
 
     def _has(self, concept: str, start: int, end: int) -> bool:
         """Tell whether a concept stands between two tokens."""
-        chars = self.lexicon.chars(concept)
-        if end - start == 1:
-            return start >= 0 and self.text.signature[start:end] in chars
-        return not chars.isdisjoint(self.text.signature[max(0, start) : end])
+        return not self.lexicon.chars(concept).isdisjoint(self.text.chars[max(0, start) : end])
 
     def _last(self, concept: str, start: int, end: int) -> int | None:
         """Return the last place of a concept between two tokens."""
-        chars, signature = self.lexicon.chars(concept), self.text.signature
+        chars, signature = self.lexicon.chars(concept), self.text.chars
         if chars.isdisjoint(signature[start:end]):
             return None
         return next((at for at in range(end - 1, start - 1, -1) if signature[at] in chars), None)
@@ -53,7 +50,7 @@ class Scope:
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars, lexicon = self.text.signature, self.lexicon
-        if lexicon.chars("NEGATOR").isdisjoint(chars[:start]):
+        if lexicon.chars("NEGATOR").isdisjoint(self.text.chars[:start]):
             return False
         steps = 0
         for at in range(start - 1, -1, -1):
@@ -168,7 +165,7 @@ class Scope:
 
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
-        if not self.lexicon.either("PERSON", "ANIMAL").isdisjoint(self.text.signature[start:end]):
+        if not self.lexicon.either("PERSON", "ANIMAL").isdisjoint(self.text.chars[start:end]):
             return True
         return self._has("WASHIM", end, end + 1) and self._has("PERSON", end + 1, end + 4)
 
@@ -251,7 +248,10 @@ class Scope:
         if self._has("NOW", low, high if comma < 0 else comma):
             return False
         past = lexicon.either(*_PAST)
-        if past.isdisjoint(chars[low:high]) and not any(len(raw) == 2 and raw.isdigit() for raw in self.text.raw):
+        if past.isdisjoint(self.text.chars[low:high]) and (
+            lexicon.number_chars.isdisjoint(self.text.present)
+            or not any(len(raw) == 2 and raw.isdigit() for raw in self.text.raw)
+        ):
             return False
         for at in range(low, high):
             char = chars[at]
@@ -287,7 +287,7 @@ class Scope:
         """Return the bounds of the sentence, cut at "but"."""
         low, high = self.sentence(start, end)
         but, chars = self.lexicon.chars("BUT"), self.text.signature
-        if but.isdisjoint(chars[low:high]):
+        if but.isdisjoint(self.text.present):
             return low, high
         for at in range(start - 1, low - 1, -1):
             if chars[at] in but:
