@@ -41,7 +41,7 @@ def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: 
     if (intent == "pause" and asked != "reason") or (asked == "until" and intent not in ("opt_out", "opt_in", "help")):
         until = until_told(text, evidence.scope.lexicon, today)
         return until.isoformat() if until is not None else None
-    consent = intent in ("opt_out", "opt_in") or (intent == "help" and evidence.has("help_key"))
+    consent = intent in ("opt_out", "opt_in") or (intent == "help" and "help_key" in evidence.held)
     if asked is None or (consent and asked != "keep"):
         return None
     if asked == "where":
@@ -52,13 +52,13 @@ def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: 
         count = _count(evidence, text)
         return 1 if not count and asked == "falls" and "fall_or_injury" in evidence.danger.grades else count
     if asked == "who":
-        return "both" if evidence.has("both_of_us") else _name(text, evidence)
+        return "both" if "both_of_us" in evidence.held else _name(text, evidence)
     answer = _in_words(evidence, asked)
     if decision.is_wish:
         return answer
     if answer is None and asked in _YES_NO:
         answer = _yes_or_no(evidence, asked)
-    tells = evidence.done() or evidence.told.by_exercise or evidence.told.amounts or evidence.has("yes_report")
+    tells = evidence.done() or evidence.told.by_exercise or evidence.told.amounts or "yes_report" in evidence.held
     says_something = intent not in ("report", "chat", "later") or (intent == "chat" and len(text.words) > _SHORT)
     says_something = says_something or (intent == "report" and not tells)  # "my band snapped"
     if answer is None and asked == "reason" and says_something:
@@ -69,7 +69,7 @@ def choice_of(evidence: Evidence, decision: Decision, where: str | None, today: 
 def is_invited_letter(evidence: Evidence) -> bool:
     """Tell whether a reply is the short form that every reminder invites: a letter with a rating, "Y2"."""
     raw = evidence.scope.text.raw
-    return evidence.has("num.invited") and any(len(piece) == 1 and piece.isalpha() for piece in raw[:2])
+    return "num.invited" in evidence.held and any(len(piece) == 1 and piece.isalpha() for piece in raw[:2])
 
 
 def is_mere_answer(evidence: Evidence, choice: str | int | None) -> bool:

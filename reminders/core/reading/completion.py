@@ -25,9 +25,9 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
         return
     named = {one.name for one in told.by_exercise}
     others = [exercise.name for exercise in session if exercise.name not in named]
-    if evidence.has("others_not"):
+    if "others_not" in evidence.held:
         told.by_exercise += tuple(ExerciseDone(name, None, None, "none") for name in others)
-    elif evidence.has("rest_not"):
+    elif "rest_not" in evidence.held:
         told.rest = "not"
     elif evidence.has("rest_done", "others_done"):
         told.rest = "done"
@@ -41,7 +41,7 @@ def _put_right(evidence: Evidence) -> None:
     lexicon = evidence.scope.lexicon
     about_sets = not lexicon.chars("SETS_WORD").isdisjoint(text.present)
     said = evidence.has("correction", "correction_plain") or not lexicon.chars("SAIDWORD").isdisjoint(text.present)
-    if about_sets and said and not evidence.has("pain_said") and evidence.asked is None:
+    if about_sets and said and "pain_said" not in evidence.held and evidence.asked is None:
         value = text.values[loose.pop()] or 0
         if 1 <= value <= _MOST_SETS and value == int(value):
             told.sets = int(value)
@@ -83,7 +83,7 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
     if intent != "report":
         return None
     told = evidence.told
-    if evidence.has("num.invited") and not told.by_exercise and not evidence.has("part_sure"):
+    if "num.invited" in evidence.held and not told.by_exercise and "part_sure" not in evidence.held:
         return "all"
     if told.by_exercise:
         return _of_lines(evidence, session)
@@ -91,22 +91,22 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
         wanted = session[0].sets or 1
         if told.sets < wanted:
             return "part"
-    if evidence.has("amount_unknown"):
+    if "amount_unknown" in evidence.held:
         return None
     if is_percentage(evidence):
         return "part"
     counts = evidence.numbers.counts
     if counts:
-        return "all" if max(done for _, done, _ in counts) >= counts[0][2] and not evidence.has("part") else "part"
-    if evidence.has("part") and not _all_beats_part(evidence):
+        return "all" if max(done for _, done, _ in counts) >= counts[0][2] and "part" not in evidence.held else "part"
+    if "part" in evidence.held and not _all_beats_part(evidence):
         return "part"
-    if evidence.has("all"):
+    if "all" in evidence.held:
         return "all"
     if told.sets is not None or told.reps is not None:
         return _of_amount(evidence, session)
-    if evidence.numbers.has_minutes and not evidence.has("done_plain"):
+    if evidence.numbers.has_minutes and "done_plain" not in evidence.held:
         return None
-    return "all" if evidence.done() or evidence.has("yes_report") else None
+    return "all" if evidence.done() or "yes_report" in evidence.held else None
 
 
 def is_percentage(evidence: Evidence) -> bool:
@@ -132,7 +132,7 @@ def is_percentage(evidence: Evidence) -> bool:
 
 def _all_beats_part(evidence: Evidence) -> bool:
     """Tell whether a plain "all of it" stands beside words for part that mean something else."""
-    return evidence.has("all") and not evidence.has("part_sure")
+    return "all" in evidence.held and "part_sure" not in evidence.held
 
 
 def _of_amount(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
@@ -156,8 +156,8 @@ def _of_lines(evidence: Evidence, session: Sequence[SessionExercise]) -> str | N
         return "part"
     if len(lines) >= len(session) or evidence.told.rest == "done":
         return "all"
-    if evidence.has("all") and not evidence.has("part_sure"):
+    if "all" in evidence.held and "part_sure" not in evidence.held:
         return "all"
-    if evidence.has("correction") and len(lines) < len(session):
+    if "correction" in evidence.held and len(lines) < len(session):
         return None
     return "part"

@@ -118,12 +118,12 @@ def _corrects(evidence: Evidence, judged: Verdicts, intent: str) -> bool:
     """Tell whether a reply puts an earlier one right: a wish or a stranger's word hardly does."""
     if intent in _PUTS_NOTHING_RIGHT:
         return False
-    if evidence.has("correction_plain"):
+    if "correction_plain" in evidence.held:
         return True
     if intent not in _TOLD or judged.likeliest("correction") != "True" or _is_bare(evidence):
         return False
     # In words for one the judge is believed; without any it must be nearly sure.
-    return evidence.has("correction") or judged["correction"].sureness >= _NO_WORD_FOR_IT
+    return "correction" in evidence.held or judged["correction"].sureness >= _NO_WORD_FOR_IT
 
 
 def _is_free_alone(evidence: Evidence) -> bool:
@@ -151,12 +151,14 @@ def _is_uneven_pair(evidence: Evidence) -> bool:
 
 def _is_bare(evidence: Evidence) -> bool:
     """Tell whether a reply is too short to correct anything and has no word for it."""
-    return len(evidence.scope.text.words) <= _BARE and not evidence.has("correction")
+    return len(evidence.scope.text.words) <= _BARE and "correction" not in evidence.held
 
 
 def _is_plain_part(evidence: Evidence) -> bool:
     """Tell whether nothing but a plain "half", "some of them" tells how much was done."""
-    return evidence.has("part_plain") and not (evidence.has("all") or evidence.told.amounts or evidence.numbers.counts)
+    return "part_plain" in evidence.held and not (
+        "all" in evidence.held or evidence.told.amounts or evidence.numbers.counts
+    )
 
 
 def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
@@ -165,7 +167,7 @@ def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
     counts = evidence.numbers.counts
     if is_percentage(evidence):
         return True
-    some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and not evidence.has("all")
+    some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and "all" not in evidence.held
     return some or (evidence.told.sets is not None and evidence.told.sets < fewest)
 
 
@@ -202,7 +204,7 @@ def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str
         return verdict.name
     no = lexicon.chars("ANSWER_NO") | lexicon.chars("NONE")
     is_answer = (
-        not evidence.has("skip_sure")
+        "skip_sure" not in evidence.held
         or "pain_none" in evidence.hits
         or (len(evidence.signature) < _PLAIN_SKIP and not no.isdisjoint(evidence.signature))
     )
@@ -225,4 +227,4 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return True
     if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:
         return True  # the bare rating that was asked for
-    return rule == "report" and evidence.has("num.invited")  # the short answer that every reminder invites
+    return rule == "report" and "num.invited" in evidence.held  # the short answer that every reminder invites

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import Danger, Hits, Span
+from reminders.core.reading.kept import Kept
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.pain import Pain
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
@@ -19,22 +20,23 @@ _WISHES = ("resume", "opt_in", "pause", "reschedule", "resend", "help")
 _REQUESTS = frozenset({"opt_in_key", "help_key", *_WISHES})
 
 
-_NOT = "_not"  # how the label of what takes another label's words back ends
+# Label → the label whose words it takes back, "" when it takes none back.
+_TAKES_BACK: Kept[str, str] = Kept(lambda label: label[: -len("_not")] if label.endswith("_not") else "", 2_000)
 
 
 def _held_of(hits: Hits) -> Hits:
     """Return the hits less those that the `_not` label of their own overlaps; labels with none left are not there."""
     held = hits
-    for label, blocked in hits.items():
-        found = hits.get(label[: -len(_NOT)]) if label.endswith(_NOT) else None
-        if found is not None:
+    for label in filter(None, map(_TAKES_BACK.__getitem__, hits)):
+        if label in hits:
             if held is hits:
                 held = dict(hits)
-            left = [span for span in found if not any(low < span[1] and span[0] < high for low, high in blocked)]
-            if left:
-                held[label[: -len(_NOT)]] = left
-            else:
-                del held[label[: -len(_NOT)]]
+            blocked = hits[f"{label}_not"]
+            held[label] = [
+                one for one in hits[label] if not any(low < one[1] and one[0] < high for low, high in blocked)
+            ]
+            if not held[label]:
+                del held[label]
     return held
 
 
@@ -137,9 +139,9 @@ def _opt_out(evidence: Evidence) -> str | None:
     ]
     if not spans:
         return None
-    if evidence.has("opt_in") and evidence.has("opt_out_past"):
+    if "opt_in" in evidence.held and "opt_out_past" in evidence.held:
         return "opt_in"
-    if evidence.has("opt_out_key"):
+    if "opt_out_key" in evidence.held:
         return "opt_out"
     if evidence.has("pause_span", "pause_until"):
         return "pause"
@@ -148,7 +150,7 @@ def _opt_out(evidence: Evidence) -> str | None:
 
 def _stranger(evidence: Evidence) -> str | None:
     """Not the person meant."""
-    if evidence.has("wrong_number") and not evidence.danger.grades and not evidence.told.by_exercise:
+    if "wrong_number" in evidence.held and not evidence.danger.grades and not evidence.told.by_exercise:
         return "wrong_number"
     return None
 
@@ -157,17 +159,17 @@ def _answer(evidence: Evidence) -> str | None:
     """A bare answer to what was asked."""
     asked = evidence.asked
     rated = evidence.pain.value is not None or evidence.pain.off_scale
-    tells = evidence.has("skip") or evidence.told.by_exercise or _is_report(evidence)
+    tells = "skip" in evidence.held or evidence.told.by_exercise or _is_report(evidence)
     if asked in ("pain", "settling") and rated and (not tells or _is_none_at_all(evidence)):
         return "pain"
     if asked == "amount":
-        if evidence.has("amount_unknown"):
+        if "amount_unknown" in evidence.held:
             return "report"
-        if evidence.has("none_done"):
+        if "none_done" in evidence.held:
             return "skip"
         if evidence.numbers.counts or evidence.told.amounts or evidence.told.by_exercise:
             return "report"
-        if evidence.has("all", "part") and not evidence.has("skip"):
+        if evidence.has("all", "part") and "skip" not in evidence.held:
             return "report"
         if evidence.numbers.has_minutes:
             return "report"
@@ -183,12 +185,12 @@ def _requests(evidence: Evidence) -> str | None:
     """Wishes about the service: strong ones hold beside a report, the others only without one."""
     if _REQUESTS.isdisjoint(evidence.held):
         return None
-    if evidence.has("opt_in_key"):
+    if "opt_in_key" in evidence.held:
         return "opt_in"
-    if evidence.has("help_key"):
+    if "help_key" in evidence.held:
         return "help"
     telling = bool(evidence.done()) or bool(evidence.told.by_exercise) or bool(evidence.told.amounts)
-    telling = telling or evidence.has("num.invited")
+    telling = telling or "num.invited" in evidence.held
     if telling or evidence.danger.grades:
         return None
     for label in _WISHES:
@@ -200,19 +202,19 @@ def _requests(evidence: Evidence) -> str | None:
 def _outweighed(evidence: Evidence, label: str) -> bool:
     """Tell whether another reading of the same words is nearer."""
     if label == "opt_in":
-        return evidence.has("pause")
+        return "pause" in evidence.held
     if label == "resume":
-        return evidence.has("pause_until") or (evidence.has("skip", "later") and not evidence.has("resume_sure"))
+        return "pause_until" in evidence.held or (evidence.has("skip", "later") and "resume_sure" not in evidence.held)
     if label == "pause":
-        return not evidence.has("pause_sure") and evidence.has("skip", "later") and not evidence.has("pause_span")
+        return "pause_sure" not in evidence.held and evidence.has("skip", "later") and "pause_span" not in evidence.held
     if label == "reschedule":
-        return evidence.has("later", "skip") and not evidence.has("reschedule_sure")
+        return evidence.has("later", "skip") and "reschedule_sure" not in evidence.held
     return False
 
 
 def _is_report(evidence: Evidence) -> bool:
     """Tell whether something of a session is said to be done."""
-    return bool(evidence.done() or evidence.told.by_exercise or evidence.has("yes_report"))
+    return bool(evidence.done() or evidence.told.by_exercise or "yes_report" in evidence.held)
 
 
 def _session(evidence: Evidence) -> str | None:
@@ -221,21 +223,25 @@ def _session(evidence: Evidence) -> str | None:
     statements = [one for one in told.by_exercise if one.completed != "none"]
     done = evidence.done()
     skip = [span for span in evidence.spans("skip") if not evidence.scope.is_supposed(*span)]
-    ahead = evidence.has("later") and not evidence.has("tomorrow")
-    if ahead and (not evidence.asks() or evidence.has("later_sure")) and not _clearly_done(evidence, done, statements):
+    ahead = "later" in evidence.held and "tomorrow" not in evidence.held
+    if (
+        ahead
+        and (not evidence.asks() or "later_sure" in evidence.held)
+        and not _clearly_done(evidence, done, statements)
+    ):
         return "later"
     if statements:
         return "report"
-    question = evidence.asks() and evidence.has("question")
+    question = evidence.asks() and "question" in evidence.held
     if skip and _skip_prevails(evidence, skip, done):
-        return None if question and not evidence.has("skip_sure") else "skip"
-    if done or (told.amounts and not question) or evidence.has("yes_report"):
+        return None if question and "skip_sure" not in evidence.held else "skip"
+    if done or (told.amounts and not question) or "yes_report" in evidence.held:
         return "report"
     if told.by_exercise:
         return "report"
-    if evidence.has("part") and not question:
+    if "part" in evidence.held and not question:
         return "report"
-    if evidence.numbers.counts and evidence.has("all") and not question:
+    if evidence.numbers.counts and "all" in evidence.held and not question:
         return "report"
     return None
 
@@ -246,7 +252,7 @@ def _clearly_done(evidence: Evidence, done: list[Span], statements: Sequence[obj
         bool(statements)
         or bool(evidence.told.amounts)
         or bool([span for span in done if not any(s <= span[0] < e for s, e in evidence.spans("later"))])
-        or evidence.has("part")
+        or "part" in evidence.held
     )
 
 
@@ -257,12 +263,12 @@ def _skip_prevails(evidence: Evidence, skip: list[Span], done: list[Span]) -> bo
     outside = [span for span in done if not any(s <= span[0] < e or s < span[1] <= e for s, e in skip)]
     if not outside:
         return True
-    return evidence.has("skip_sure") and not evidence.has("all")
+    return "skip_sure" in evidence.held and "all" not in evidence.held
 
 
 def _asking(evidence: Evidence) -> str | None:
     """A question to the clinician."""
-    if evidence.has("question") and not evidence.danger.grades:
+    if "question" in evidence.held and not evidence.danger.grades:
         return "question"
     return None
 
@@ -271,8 +277,8 @@ def _rest(evidence: Evidence) -> str | None:
     """Pain, then chat."""
     if evidence.danger.grades or evidence.pain.value is not None or evidence.pain.off_scale:
         return "pain"
-    if evidence.has("pain_said") or (evidence.asked == "pain" and evidence.has("pain_answer_words")):
+    if "pain_said" in evidence.held or (evidence.asked == "pain" and "pain_answer_words" in evidence.held):
         return "pain"
-    if evidence.has("chat") or evidence.scope.text.smiles:
+    if "chat" in evidence.held or evidence.scope.text.smiles:
         return "chat"
     return None

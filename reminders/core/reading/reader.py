@@ -114,7 +114,7 @@ def _evidence(
     evidence = Evidence(hits, scope, asked, danger, numbers, told, _NOT_YET, marked)
     completion.add_groups(evidence, session)
     is_report = bool(
-        evidence.done() or evidence.told.by_exercise or evidence.has("yes_report") or evidence.told.amounts
+        evidence.done() or evidence.told.by_exercise or "yes_report" in evidence.held or evidence.told.amounts
     )
     evidence.pain = find_pain(numbers, hits, scope, asked, is_report)
     return evidence
@@ -227,7 +227,7 @@ def _when(evidence: Evidence, intent: str, today: date | None) -> str | None:
 
 def _where(evidence: Evidence, value: int | None) -> str | None:
     """Return the body part, where pain or a danger sign is told or the place was asked for."""
-    if value or evidence.danger.grades or evidence.asked == "where" or evidence.has("pain_said"):
+    if value or evidence.danger.grades or evidence.asked == "where" or "pain_said" in evidence.held:
         return body_part(evidence.scope, evidence.pain.spans)
     return None
 
