@@ -6,6 +6,7 @@ writer loses updates silently. On PostgreSQL a writer locks the client's row fir
 
 import sqlite3
 import threading
+import time
 import weakref
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
@@ -23,7 +24,9 @@ from reminders.store.turns import Got, Job, Turn, Watcher
 __all__ = ["Database", "Tx", "ask", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
 
 MOST_TOGETHER = 16  # nobody waits for more than so many others
-LOOK_AGAIN_SECONDS = 0.004
+LOOK_AGAIN_SECONDS = 0.002
+LONGEST_WAIT_SECONDS = 30.0
+BUSY_TIMEOUT = f"PRAGMA busy_timeout={LONGEST_WAIT_SECONDS * 1000:.0f}"
 LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
 LOCK_FREE_CLIENTS = text("SELECT id FROM client WHERE id = ANY(:ids) ORDER BY id FOR NO KEY UPDATE SKIP LOCKED")
 
@@ -52,14 +55,39 @@ def make_engine(url: str) -> Engine:
 def prepare_sqlite(connection: sqlite3.Connection, _record: Any) -> None:
     """Set what every connection needs; transactions are begun by us, never by the driver."""
     connection.isolation_level = None
-    for pragma in ("journal_mode=WAL", "foreign_keys=ON", "synchronous=FULL", "busy_timeout=30000"):
+    for pragma in ("journal_mode=WAL", "foreign_keys=ON", "synchronous=FULL"):
         connection.execute(f"PRAGMA {pragma}")
+    connection.execute(BUSY_TIMEOUT)
 
 
 def begin_sqlite(connection: Any) -> None:
     """Take the write lock at once for writers, so that nothing read can have changed by the time of writing."""
-    writing = connection.get_execution_options().get("writing", False)
-    connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
+    if not connection.get_execution_options().get("writing", False):
+        connection.exec_driver_sql("BEGIN")
+    elif not has_begun(connection.connection.driver_connection):
+        connection.exec_driver_sql("BEGIN IMMEDIATE")
+
+
+def has_begun(connection: sqlite3.Connection) -> bool:
+    """Begin to write as soon as no other process does; False when that takes longer than anybody should wait.
+
+    SQLite's own way sleeps up to a tenth of a second between looks: a process that writes often would keep out others.
+    """
+    ends_at = time.monotonic() + LONGEST_WAIT_SECONDS
+    connection.execute("PRAGMA busy_timeout=0")
+    try:
+        while time.monotonic() < ends_at:
+            try:
+                connection.execute("BEGIN IMMEDIATE")
+            except sqlite3.OperationalError as error:
+                if error.sqlite_errorcode & 0xFF != sqlite3.SQLITE_BUSY:
+                    return False
+                time.sleep(LOOK_AGAIN_SECONDS)
+            else:
+                return True
+    finally:
+        connection.execute(BUSY_TIMEOUT)
+    return False
 
 
 class Database:
