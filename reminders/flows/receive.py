@@ -37,45 +37,58 @@ TELL_AFTER = 2  # failures after which the operator hears: an unread message may
 
 def keep(tx: Tx, inbound: Inbound, now: datetime, *, fetched: bool = False) -> int | None:
     """Keep a message as it came and return its id; None when it was kept before, which changes nothing."""
+    return inbox.keep(tx, [columns_of(inbound, now, fetched)])[0]
+
+
+def keep_all(tx: Tx, given: list[tuple[Inbound, datetime]]) -> list[int | None]:
+    """Keep messages as they came, the moment beside each; return their ids, None for one that was kept before."""
+    return inbox.keep(tx, [columns_of(inbound, now, False) for inbound, now in given])
+
+
+def columns_of(inbound: Inbound, now: datetime, fetched: bool) -> dict[str, Any]:
+    """Return a message's row."""
     names = [*inbound.answers, *([f"token:{inbound.reply_token}"] if inbound.reply_token else [])]
-    return inbox.keep(
-        tx,
-        source=inbound.source,
-        provider_id=inbound.provider_id,
-        address=inbound.address,
-        to=inbound.to,
-        text=inbound.text,
-        raw=inbound.raw,
-        received_at=inbound.received_at,
-        kept_at=now,
-        pictures=inbound.pictures,
-        is_verified=inbound.verified,
-        is_automatic=inbound.automatic,
-        bounce_of=inbound.bounce_of,
-        bounce_code=inbound.bounce_code,
-        opt_out_type=inbound.opt_out_type,
-        answers=" ".join(names),
-        whole_text=inbound.whole_text,
-        fetched=fetched,
-    )
+    return {
+        "source": inbound.source,
+        "provider_id": inbound.provider_id,
+        "address": inbound.address,
+        "to": inbound.to,
+        "text": inbound.text,
+        "raw": inbound.raw,
+        "received_at": inbound.received_at,
+        "kept_at": now,
+        "pictures": inbound.pictures,
+        "is_verified": inbound.verified,
+        "is_automatic": inbound.automatic,
+        "bounce_of": inbound.bounce_of,
+        "bounce_code": inbound.bounce_code,
+        "opt_out_type": inbound.opt_out_type,
+        "answers": " ".join(names),
+        "whole_text": inbound.whole_text,
+        "fetched": fetched,
+    }
 
 
 def handle_waiting(db: Database, now: datetime, limit: int = BATCH) -> int:
-    """Handle kept messages, each in its own transaction, oldest first; return how many were handled."""
+    """Handle kept messages, oldest first, until none is left or so many were; return how many were handled."""
     handled, tried = 0, set[int]()
     while handled + len(tried) < limit:
-        with db.read() as tx:
-            firsts = first_of_each_phone(tx, now, tried, limit - handled)
-            more = waiting_ids(tx, now, tried, min(limit - handled, MOST_TOGETHER)) if len(firsts) <= FEW else []
-            ids = list(dict.fromkeys([*firsts, *more]))
-        if not ids:
+        done, failed = handled, len(tried)
+        handled += handle_round(db, now, limit - handled, tried)
+        if (handled, len(tried)) == (done, failed):
             break
-        if len(firsts) > FEW and not db.is_postgres:
-            for begin in range(0, len(ids), MOST_TOGETHER):
-                handled += handle_some(db, ids[begin : begin + MOST_TOGETHER], now, tried)
-        else:
-            handled += handle_each(db, ids, now, tried)
     return handled
+
+
+def handle_round(db: Database, now: datetime, limit: int, tried: set[int]) -> int:
+    """Look once for kept messages and handle what is found; note those that were not handled, return how many were."""
+    with db.read() as tx:
+        firsts = first_of_each_phone(tx, now, tried, limit)
+        more = waiting_ids(tx, now, tried, min(limit, MOST_TOGETHER)) if len(firsts) <= FEW else []
+    if len(firsts) <= FEW or db.is_postgres:
+        return handle_each(db, list(dict.fromkeys([*firsts, *more])), now, tried)
+    some = [firsts[begin : begin + MOST_TOGETHER] for begin in range(0, len(firsts), MOST_TOGETHER)]
+    return sum(handle_some(db, ids, now, tried) for ids in some)
 
 
 def handle_each(db: Database, ids: Sequence[int], now: datetime, tried: set[int]) -> int:
@@ -146,7 +159,7 @@ def waiting_ids(tx: Tx, now: datetime, tried: set[int], limit: int) -> list[int]
 def handle_one(db: Database, row_id: int, now: datetime) -> bool:
     """Handle one message; False when another worker has it or it failed, which is counted on the row."""
     try:
-        return db.together(lambda tx: handle_waiting_row(tx, row_id, now))
+        return db.after_others(lambda tx: handle_waiting_row(tx, row_id, now))
     except Exception as error:  # noqa: BLE001 - whatever went wrong, the message stays and is tried again
         # The error's own words may hold hers: only its kind and place are logged.
         place = traceback.extract_tb(error.__traceback__)[-1]

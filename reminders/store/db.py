@@ -10,7 +10,7 @@ import time
 import weakref
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from contextlib import AbstractContextManager, contextmanager, nullcontext
+from contextlib import AbstractContextManager, contextmanager, nullcontext, suppress
 from pathlib import Path
 from typing import Any
 
@@ -19,12 +19,13 @@ from sqlalchemy.engine import make_url
 from sqlmodel import Session as Tx
 
 from reminders.errors import BadInput
-from reminders.store.turns import Got, Job, Turn, Watcher
+from reminders.store.turns import Given, Got, Job, Turn, Watcher
 
 __all__ = ["Database", "Tx", "ask", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
 
 MOST_TOGETHER = 16  # nobody waits for more than so many others
 LOOK_AGAIN_SECONDS = 0.002
+NO_NEWS_SECONDS = 0.05
 LONGEST_WAIT_SECONDS = 30.0
 BUSY_TIMEOUT = f"PRAGMA busy_timeout={LONGEST_WAIT_SECONDS * 1000:.0f}"
 LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
@@ -103,8 +104,8 @@ class Database:
         self.lookers: list[sqlite3.Connection] = []
         self.is_postgres = self.engine.dialect.name == "postgresql"
         # SQLite has one writer, and who finds it busy sleeps in ever longer steps; threads of one process queue here.
-        self.turn: Turn = Turn()
-        self.jobs: deque[Job[Any]] = deque()
+        self.turn = Turn(self.tell_first)
+        self.jobs: deque[Job[Any, Any]] = deque()
         # A command forgets its database when it ends; the connections must not wait for the process to end too.
         weakref.finalize(self, self.engine.dispose)
 
@@ -133,28 +134,34 @@ class Database:
             finally:
                 tx.close()
 
-    def together(self, work: Callable[[Tx], Got]) -> Got:
-        """Do one thing in a transaction of its own, and return what it returns once that is on the disk.
+    def together(self, work: Callable[[Tx, list[Given]], list[Got]], given: Given) -> Got:
+        """Do one thing in a transaction, and return what it returns once that is on the disk.
 
-        On SQLite threads that wait for the one writer share a write to the disk: whose turn it is does the work of all
-        who wait, each in a savepoint that alone is undone when it fails, and commits once.
+        On SQLite threads that wait for the one writer share it: whose turn it is has the same work done at once with
+        what all who wait have given, and commits once. Where that fails, each is done by itself.
         """
         if self.is_postgres:
             with self.begin() as tx:
-                return work(tx)
-        mine: Job[Got] = Job(work)
+                return work(tx, [given])[0]
+        mine = Job(work, given)
         self.jobs.append(mine)
         # Who has the turn does what waits; a lock alone would let one busy thread take it again and again.
-        while not mine.done.is_set():
+        while not mine.is_done:
             if self.turn.is_taken_now():
                 try:
-                    if not mine.done.is_set():
+                    if not mine.is_done:
                         self.do_waiting()
                 finally:
-                    self.turn.lock.release()
+                    self.turn.give_back()
             else:
-                mine.done.wait(LOOK_AGAIN_SECONDS)
+                mine.news.wait(NO_NEWS_SECONDS)
+                mine.news.clear()
         return mine.result()
+
+    def tell_first(self) -> None:
+        """Tell the thread that has waited longest that the turn is free."""
+        with suppress(IndexError):
+            self.jobs[0].news.set()
 
     def after_others(self, work: Callable[[Tx], Got]) -> Got:
         """Do one long thing in a transaction of its own; what threads wait to have done together is done before it."""
@@ -165,24 +172,32 @@ class Database:
                 return work(tx)
 
     def do_waiting(self) -> None:
-        """Do what threads wait to have done, in one transaction; a thing that waits alone needs no savepoint."""
+        """Do what threads wait to have done, as much of it at once as is the same work."""
         taken = [self.jobs.popleft() for _ in range(min(len(self.jobs), MOST_TOGETHER))]
+        for work in dict.fromkeys(job.work for job in taken):
+            self.do([job for job in taken if job.work == work])
+
+    def do(self, jobs: list[Job[Any, Any]]) -> None:
+        """Do the same work for several in one transaction, or for each by itself where that fails."""
         try:
-            if len(taken) == 1:
-                with self.writing() as tx:
-                    taken[0].found.append(taken[0].work(tx))
+            with self.writing() as tx:
+                found = jobs[0].work(tx, [job.given for job in jobs])
+        except Exception as error:  # noqa: BLE001 - who waits for it raises it
+            if len(jobs) > 1:
+                for job in jobs:
+                    self.do([job])
                 return
-            with self.engine.connect().execution_options(writing=True) as connection, connection.begin():
-                for job in taken:
-                    job.do(connection, self.journal)
+            jobs[0].error = error
         except BaseException as error:
-            for job in taken:
-                job.error = error  # who waits for it raises it
-            if not isinstance(error, Exception):
-                raise
-        finally:
-            for job in taken:
-                job.done.set()
+            for job in jobs:
+                job.error = error
+                job.end()
+            raise
+        else:
+            for job, one in zip(jobs, found, strict=True):
+                job.found.append(one)
+        for job in jobs:
+            job.end()
 
     @contextmanager
     def read(self) -> Iterator[Tx]:

@@ -4,9 +4,9 @@ import threading
 from collections.abc import Callable
 from typing import Any, Generic, Protocol, TypeVar
 
-from sqlalchemy import Connection
 from sqlmodel import Session as Tx
 
+Given = TypeVar("Given")
 Got = TypeVar("Got")
 
 
@@ -20,31 +20,21 @@ class Watcher(Protocol):
         """Keep what was seen; called right before the commit."""
 
 
-class Job(Generic[Got]):
-    """One thing to be done in a transaction that others share, and what came of it."""
+class Job(Generic[Given, Got]):
+    """One of the things that may be done together, and what came of it."""
 
-    def __init__(self, work: Callable[[Tx], Got]) -> None:
+    def __init__(self, work: Callable[[Tx, list[Given]], list[Got]], given: Given) -> None:
         """Keep what is to be done."""
-        self.work = work
-        self.done = threading.Event()
+        self.work, self.given = work, given
+        self.is_done = False
+        self.news = threading.Event()  # it is done, or the turn is free
         self.found: list[Got] = []
         self.error: BaseException | None = None
 
-    def do(self, connection: Connection, journal: Watcher | None) -> None:
-        """Do it in a savepoint; where it fails that alone is undone, and who waits for it hears of it."""
-        tx = Tx(bind=connection, expire_on_commit=False, join_transaction_mode="create_savepoint")
-        seen = journal.watch(tx) if journal else None
-        try:
-            self.found.append(self.work(tx))
-            tx.flush()
-            if journal:
-                journal.keep(tx, seen)
-            tx.commit()
-        except Exception as error:  # noqa: BLE001 - it is raised again where it is waited for
-            tx.rollback()
-            self.error = error
-        finally:
-            tx.close()
+    def end(self) -> None:
+        """Let who waits for it go on."""
+        self.is_done = True
+        self.news.set()
 
     def result(self) -> Got:
         """Return what the work returned, or raise what it raised."""
@@ -56,8 +46,9 @@ class Job(Generic[Got]):
 class Turn:
     """Whose turn it is to write to SQLite, among the threads of one process."""
 
-    def __init__(self) -> None:
-        """Begin with nobody's turn."""
+    def __init__(self, when_free: Callable[[], None]) -> None:
+        """Begin with nobody's turn; `when_free` is called each time that a turn ends."""
+        self.when_free = when_free
         self.lock = threading.Lock()
         self.counting = threading.Lock()
         self.waiting = 0
@@ -70,7 +61,12 @@ class Turn:
 
     def __exit__(self, *_: object) -> None:
         """Give the turn back."""
+        self.give_back()
+
+    def give_back(self) -> None:
+        """Give the turn back, and say so."""
         self.lock.release()
+        self.when_free()
 
     def count(self, one: int) -> None:
         """Count who waits."""

@@ -8,6 +8,7 @@ the worker does.
 
 import logging
 import threading
+import time
 from datetime import datetime
 
 from reminders.clock import Clock
@@ -15,6 +16,7 @@ from reminders.flows import receive
 from reminders.store.db import Database
 
 LOG = logging.getLogger("reminders.receive")
+MOMENT_SECONDS = 0.03
 MOST_AT_ONCE = 1  # texts that are handled within their calls at the same time
 
 
@@ -48,8 +50,9 @@ class Backlog:
                     self.handling -= 1
 
     def catch_up(self) -> None:
-        """Handle what is waiting until nothing is and none was left meanwhile."""
+        """Handle what is waiting, a moment's texts together, until nothing is and none was left meanwhile."""
         while True:
+            time.sleep(MOMENT_SECONDS)
             with self.lock:
                 self.left = 0
             handled = self.handle_waiting()
@@ -61,7 +64,7 @@ class Backlog:
     def handle_waiting(self) -> int:
         """Handle what is waiting; 0 where it cannot be done, which the worker's next round does."""
         try:
-            return receive.handle_waiting(self.db, self.clock())
+            return receive.handle_round(self.db, self.clock(), receive.BATCH, set())
         except Exception as error:  # noqa: BLE001 - whatever went wrong, the texts are kept
             LOG.error("backlog not handled", extra={"error": type(error).__name__})
             return 0

@@ -80,7 +80,7 @@ def keep_text(app: App, backlog: Backlog, form: twilio.Form, raw: bytes) -> None
     """Keep a text, then handle it as another thing that happens; a failure there waits for the next round."""
     now: datetime = app.clock()
     inbound = twilio.inbound_of(form, raw, now)
-    row_id = app.db.together(lambda tx: receive.keep(tx, inbound, now))
+    row_id = app.db.together(receive.keep_all, (inbound, now))
     if row_id is not None:
         backlog.handle(row_id, now)
 

@@ -1,7 +1,6 @@
 """Work that threads have done together: one write to the disk, and each thing whole or not at all."""
 
 import threading
-from collections.abc import Callable
 
 import pytest
 from sqlalchemy import text
@@ -11,16 +10,13 @@ from reminders.store.journal import Journal
 from tests.clinic import World
 
 
-def adding(name: str, fails: bool = False) -> Callable[[Tx], str]:
-    """Return work that sets a mark and then, where asked, fails."""
-
-    def work(tx: Tx) -> str:
+def adding(tx: Tx, given: list[str]) -> list[str]:
+    """Set marks; fail where one is bad."""
+    for name in given:
         tx.execute(text("INSERT INTO mark (name, value) VALUES (:name, '')"), {"name": name})
-        if fails:
+        if name.endswith("bad"):
             raise ValueError(name)
-        return name
-
-    return work
+    return given
 
 
 def names(db: Database) -> set[str]:
@@ -30,16 +26,16 @@ def names(db: Database) -> set[str]:
 
 
 def test_work_returns_what_it_found_once_it_is_written(world: World) -> None:
-    assert world.db.together(adding("work one")) == "work one"
+    assert world.db.together(adding, "work one") == "work one"
     assert names(world.db) == {"work one"}
 
 
 def test_work_that_fails_is_undone_and_says_so(world: World) -> None:
-    with pytest.raises(ValueError, match="work one"):
-        world.db.together(adding("work one", fails=True))
+    with pytest.raises(ValueError, match="work bad"):
+        world.db.together(adding, "work bad")
 
     assert names(world.db) == set()
-    assert world.db.together(adding("work two")) == "work two"
+    assert world.db.together(adding, "work two") == "work two"
 
 
 def test_what_waits_for_the_writer_is_done_together_and_a_failure_undoes_itself_alone(world: World) -> None:
@@ -49,7 +45,7 @@ def test_what_waits_for_the_writer_is_done_together_and_a_failure_undoes_itself_
 
     def one(number: int) -> None:
         try:
-            found.append(world.db.together(adding(f"work {number}", fails=number % 5 == 0)))
+            found.append(world.db.together(adding, f"work {number}{' bad' if number % 5 == 0 else ''}"))
         except ValueError as error:
             failed.append(str(error))
 
@@ -60,7 +56,7 @@ def test_what_waits_for_the_writer_is_done_together_and_a_failure_undoes_itself_
     for thread in threads:
         thread.join()
 
-    assert set(failed) == {f"work {number}" for number in range(0, wanted, 5)}
+    assert set(failed) == {f"work {number} bad" for number in range(0, wanted, 5)}
     assert names(world.db) == set(found) == {f"work {number}" for number in range(wanted) if number % 5}
 
 
@@ -71,7 +67,7 @@ def test_when_the_shared_write_fails_nobody_is_told_it_is_there(world: World, mo
     monkeypatch.setattr(Journal, "keep", full)
     world.db.journal = Journal(())
     with pytest.raises(OSError, match="disk full"):
-        world.db.together(adding("work one"))
+        world.db.together(adding, "work one")
 
     world.db.journal = None
     assert names(world.db) == set()

@@ -18,7 +18,7 @@ LONGEST_SECONDS = 30.0
 def kept(world: World, number: int) -> int:
     """Keep one text of a stranger's phone; return its id."""
     message = inbound("thanks", f"SM{number}", world, address=f"+1202555{number:04d}")
-    row_id = world.db.together(lambda tx: receive.keep(tx, message, world.now))
+    row_id = world.db.together(receive.keep_all, (message, world.now))
     assert row_id is not None
     return row_id
 
@@ -95,7 +95,7 @@ def test_a_thread_that_cannot_go_on_leaves_the_texts_to_the_worker(
     def broken(*_: object) -> int:
         raise OSError("no disk")
 
-    monkeypatch.setattr(backlogs.receive, "handle_waiting", broken)
+    monkeypatch.setattr(backlogs.receive, "handle_round", broken)
     backlog.handle(kept(world, 101), world.now)
     wait_until_done(backlog)
     monkeypatch.undo()
