@@ -91,6 +91,15 @@ def handle_round(db: Database, now: datetime, limit: int, tried: set[int]) -> in
     return sum(handle_some(db, ids, now, tried) for ids in some)
 
 
+def handle_at_once(db: Database, row_id: int, now: datetime) -> None:
+    """Handle a message before all others but those that its phone sent before it; a flood of those waits."""
+    with db.read() as tx:
+        address = tx.exec(select(InboundRow.address).where(InboundRow.id == row_id)).one()
+        mine = (InboundRow.address == address, col(InboundRow.handled_at).is_(None), col(InboundRow.id) <= row_id)
+        ids = tx.exec(select(col(InboundRow.id)).where(*mine).order_by(col(InboundRow.id)).limit(MOST_TOGETHER)).all()
+    handle_each(db, [one for one in ids if one is not None] if row_id in ids else [row_id], now, set())
+
+
 def handle_each(db: Database, ids: Sequence[int], now: datetime, tried: set[int]) -> int:
     """Handle messages, each in a transaction of its own; note those that were not, return how many were."""
     done = [row_id for row_id in ids if handle_one(db, row_id, now)]

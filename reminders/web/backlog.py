@@ -31,8 +31,14 @@ class Backlog:
         self.left = 0  # texts left to the thread since it last looked
         self.thread: threading.Thread | None = None
 
-    def handle(self, row_id: int, now: datetime) -> None:
-        """Handle a kept text now, or leave it to the thread: also while older ones wait, so that none overtakes."""
+    def handle(self, row_id: int, now: datetime, *, at_once: bool = False) -> None:
+        """Handle a kept text now, or leave it to the thread: also while older ones wait, so that none overtakes.
+
+        `at_once`: it waits for no other phone's.
+        """
+        if at_once:
+            receive.handle_at_once(self.db, row_id, now)
+            return
         with self.lock:
             is_now = self.thread is None and self.handling < MOST_AT_ONCE
             if is_now:

@@ -10,6 +10,7 @@ from starlette.concurrency import run_in_threadpool
 from starlette.requests import ClientDisconnect
 from starlette.responses import Response
 
+from reminders.core.scope import is_keyword
 from reminders.flows import delivery_status, receive
 from reminders.inbound import twilio
 from reminders.web.backlog import Backlog
@@ -82,7 +83,8 @@ def keep_text(app: App, backlog: Backlog, form: twilio.Form, raw: bytes) -> None
     inbound = twilio.inbound_of(form, raw, now)
     row_id = app.db.together(receive.keep_all, (inbound, now))
     if row_id is not None:
-        backlog.handle(row_id, now)
+        # After the carriers' bare words the provider itself expects no more texts from us.
+        backlog.handle(row_id, now, at_once=is_keyword(inbound.text) or bool(inbound.opt_out_type))
 
 
 def keep_status(app: App, form: twilio.Form, raw: bytes, target: str) -> None:

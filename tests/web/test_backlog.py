@@ -102,3 +102,32 @@ def test_a_thread_that_cannot_go_on_leaves_the_texts_to_the_worker(
 
     assert len(unhandled(world)) == 1
     assert receive.handle_waiting(world.db, world.now) == 1
+
+
+def test_stop_waits_for_no_other_phone_but_for_what_its_own_sent_before(world: World) -> None:
+    backlog = Backlog(world.db, world.clock)
+    backlog.handling = MOST_AT_ONCE
+    before = [kept(world, number) for number in range(100, 110)]
+    first, other = kept(world, 150), kept(world, 151)
+    stop = inbound("STOP", "SM999", world, address="+12025550150")
+    row_id = world.db.together(receive.keep_all, (stop, world.now))
+    assert row_id is not None
+
+    backlog.handle(row_id, world.now, at_once=True)
+
+    assert unhandled(world) == [*before, other]
+    assert first < row_id
+
+
+def test_a_flood_before_stop_from_the_same_phone_waits_for_it(world: World) -> None:
+    backlog = Backlog(world.db, world.clock)
+    flood = [inbound("ok", f"SM{n}", world, address="+12025550150") for n in range(receive.MOST_TOGETHER + 1)]
+    for one in flood:
+        world.db.together(receive.keep_all, (one, world.now))
+    row_id = world.db.together(receive.keep_all, (inbound("STOP", "SM999", world, address="+12025550150"), world.now))
+    assert row_id is not None
+
+    backlog.handle(row_id, world.now, at_once=True)
+
+    assert len(unhandled(world)) == len(flood)
+    assert row_id not in unhandled(world)
