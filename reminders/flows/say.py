@@ -95,20 +95,22 @@ def tell_client(
     for contact in clients.answered_contacts(client, clients.contacts_of(tx, client.id or 0)):
         if text_only and contact.kind != "sms":
             continue
-        row = begun_row(clinic, client, contact, now)
-        row.key, row.kind, row.template, row.details = key(contact.id or 0), kind, template, details
-        row.session_id, row.alert_id, row.expires_at = session_id, alert_id, expires_at
-        row.due_at = due_at or row.due_at
-        found = outbox.queue(tx, row)
+        window = clients.window_of(clinic, client)
+        values = bulk.message(
+            kind,
+            **frame(clinic, client, contact, now),
+            key=key(contact.id or 0),
+            template=template,
+            details=details,
+            session_id=session_id,
+            alert_id=alert_id,
+            expires_at=expires_at,
+            due_at=due_at or next_inside_window(now, window, client.time_zone),
+        )
+        found = bulk.queue_one(tx, values)
         if found is not None:
             queued.append(found)
     return queued
-
-
-def begun_row(clinic: Clinic, client: Client, contact: Contact, now: datetime) -> Outbound:
-    """Return a message that the service begins, still without its words: to one address, inside her window."""
-    due_at = next_inside_window(now, clients.window_of(clinic, client), client.time_zone)
-    return Outbound(key="", kind="", due_at=due_at, **frame(clinic, client, contact, now))
 
 
 def frame(clinic: Clinic, client: AnyClient, contact: AnyContact, now: datetime) -> dict[str, Any]:
