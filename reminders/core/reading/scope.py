@@ -205,9 +205,9 @@ class Scope:
     def is_supposed(self, start: int, end: int) -> bool:
         """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
         low = self.sentence(start, end)[0]
-        if self._has("WOULD", max(low, start - 4), start) or self._has("HOPE", max(low, start - 3), start):
-            return True
-        return self.is_asked(start, end)
+        happened = self._has("CANT", start, start + 1) and self._has("COULD", start - 1, start)  # "could not breathe"
+        would = self._has("WOULD", max(low, start - 4), start - happened)
+        return would or self._has("HOPE", max(low, start - 3), start) or self.is_asked(start, end)
 
     def is_asked(self, start: int, end: int) -> bool:
         """Tell whether the stretch is feared, stands behind "if" in a question, or is what is asked."""

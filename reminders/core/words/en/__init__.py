@@ -8,6 +8,7 @@ from reminders.core.words.en import (
     danger_back_and_faint,
     danger_everyday,
     danger_falls,
+    danger_frames,
     danger_heart,
     danger_nerve,
     danger_pain_and_crisis,
@@ -29,12 +30,19 @@ from reminders.core.words.vocabulary import Vocabulary, joined
 
 VOCABULARY = Vocabulary(
     language="en",
-    concepts=joined(small_words.CONCEPTS, body_words.CONCEPTS, session_words.CONCEPTS, reader_words.CONCEPTS),
+    concepts=joined(
+        small_words.CONCEPTS,
+        body_words.CONCEPTS,
+        session_words.CONCEPTS,
+        reader_words.CONCEPTS,
+        danger_frames.CONCEPTS,
+    ),
     rules=joined(
         danger_heart.RULES,
         danger_nerve.RULES,
         danger_falls.RULES,
         danger_everyday.RULES,
+        danger_frames.RULES,
         danger_back_and_faint.RULES,
         danger_pain_and_crisis.RULES,
         harmless_words.RULES,

@@ -79,7 +79,9 @@ RULES = {
     """,
     "idiom.chest_or_breathing": """
         heart set on
-        CHEST day|muscle|muscles|hair|cold|drawers|freezer
+        CHEST muscle|muscles|hair|drawers|freezer
+        CHEST day !and !after !long !all !by
+        CHEST cold .|,|$|so|going|clearing|still
         CHEST ~ sore ~ push|pushups|gym|workout
         ran out of breath telling|yelling|singing|laughing|cheering|chasing
         not like heart

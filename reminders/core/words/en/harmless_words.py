@@ -32,9 +32,10 @@ RULES = {
         prices|temperature|sales fell|falling|fall
         rain|snow fell|falling|fall
         hit the|my|all ~ hay|sack|road|store|shower|gym|jackpot|spot|books|beach|town|target|goal|goals|marks|reps|sets|snooze|send|wrong|button|links|bottle
-        hit ~ reps|sets|number|numbers|target|goal|goals|all|every|home|wall|gym|key|button
+        hit ~ reps|sets|number|numbers|target|goal|goals|all|every|home|gym|key|button
         hit me up|later|funny|like
-        hit the spot|wall
+        hit the spot
+        hit a|the wall .|,|$|at|halfway|today
         slipped|slip|slips|slipping my|his|her mind
         slipped up|away|by|out|on|into ~ robe|slippers|shoes|nightgown|something|coat|clothes
         slip|slipped disc|disk
@@ -75,12 +76,15 @@ RULES = {
         nearly|almost|about|like|bout to? killed|died|killing|kill|die ~ lol|laughing|haha
         killing it|time|two
         kill for|time|the
-        dying|die|died to|of|laughing|for|inside
+        dying to|of|laughing|for
+        died of|laughing
+        die laughing|for
+        die of laughing|laughter|embarrassment|shame|boredom|thirst|hunger|curiosity
         dead lol|haha|tired|battery|serious|set|line|bug|lift|lifts|ass|on|end
         to die for
         im dead
         bored|tired|scared|hungry|laughing|embarrassed to death
-        to death
+        bored|boring|tired|scared|hungry|laughing|laughed|embarrassed|worried|worry|frightened|froze|frozen|freezing|starved|starving|talked|love|loved|loves|thrilled|tickled|busy|worked|sweated|sweating|overworked|roasted|baked|chilled|sick to death
         dead tired|dead dog
         gave|give|gives|giving me|him|her a|the heart attack
         about|nearly|almost had ~ heart attack|stroke|fit|cow|conniption
@@ -118,9 +122,12 @@ RULES = {
         blacked out curtains
         black ~ out curtains
         power|lights|electricity ~ blacked|out
-        blackout
+        blackout in|curtain|curtains|blind|blinds
+        power|city|town|street|electric|electrical|planned blackout
+        we|they had|have|got a? blackout
+        blackout here|across|until|till|so|and no
         burning ~ calories|leaves|fat|dinner|toast|candle
-        chest ~ drawers|freezer|hair|cold|day|high
+        chest drawers|freezer|hair|high
         chest of drawers
         off my chest
         weight off my|the
@@ -128,8 +135,10 @@ RULES = {
         under pressure
         peer pressure
         blood pressure
-        pressure ~ is|was|120|130|cooker|cuff|washer
-        bent|fall|fell|falling over backwards
+        pressure 120|130|cooker|cuff|washer
+        my pressure is|was
+        bent|bend|bending over backwards
+        fall|fell|falling over backwards to|trying|for
         head over heels
         head|heads up
         hit the nail
@@ -146,9 +155,10 @@ RULES = {
         drop|dropped|dropping a|the|her|him|them? line|kids|note|ball|off
         dropped the ball
         dropped ~ grandkids|grandson|mail|kids
-        end it there|here|today
-        end|ended ~ it ~ at|with|there|here
-        wet ~ whistle|weather|grass|leaves|floor|outside|hair|wash
+        end it there|here|today for|after|now|with|at|on #|one|two|a|the|today|now|set
+        decided|had|chose|have to end it there|here|today .|,|$|after|for
+        ended it all? at|with|there|here
+        wet !myself !my !me !through ~ whistle|weather|grass|leaves|floor|outside|hair|wash
         funny|new|great ~ bone
         rolled|rolling ~ eyes
         rolled out of bed late|early|at
@@ -160,12 +170,6 @@ RULES = {
         jammed schedule|packed
         legs ~ sea
         asleep ~ at|wheel|chair|couch|sofa
-        down the|to the
-        going down to|the
-        went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
-        went down ~ rabbit|memory|list|drain|swelling|swollen
-        pain|swelling|number|numbers|it|price|fever ~ went|goes|going|gone|came down
-        internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server ~ went|is|down
         trip|trips to|with|this|next|planned|coming|home
         trip|trips ~ away|vacation|weekend|store|mall
         road|bus|business|day|boat|ski|fishing|field|church|surf|camping|next|long|big|my|our|a|the|on|for|hunting|group|this trip
@@ -178,7 +182,9 @@ RULES = {
         shot ~ numb
         cold sweat ~ movie
         tore ~ through|into|up|down
-        couldnt|cant breathe ~ laughing|lol|nose
+        couldnt|cant breathe ~ laughing|lol
+        couldnt|cant breathe through|thru|out my? nose
+        not breathe ~ laughing|laughin
         nose ~ breathe|stuffed|stuffy|stuffed|congested
         laughing|laughed ~~ breathe|breath|died|dying|fell|tears|hurt|crying
         crying|cried|tears ~ laughing|movie|wedding|happy|joy|onions|eyes|show
@@ -198,10 +204,10 @@ RULES = {
         bless
         take my pills
         took my pills
-        end of
+        end of the|this|that|next|week|day|month|year|summer|term|story|discussion|session !world !line !road !tether !rope !my
         stars ~ game|night|out
         saw stars|spots ~ game|sky|concert
-        nearly|almost|about passed out ~ when|bill|price|from ~ shock|bill|heat
+        nearly|almost|about passed out ~ when|bill|price|from ~ shock|bill
         stop me dead
         dead in ~ tracks
         over my dead

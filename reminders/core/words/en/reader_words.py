@@ -47,6 +47,7 @@ CONCEPTS = {
     "RELATIVE": "who that which whose",
     "ASKS": "should do what who whom when how call stop can could would is will where may advise",
     "HAPPENED": "got get fell was had felt have am feel keep since after when happened",
+    "COULD": "could",  # right before "not" or "barely" it tells of what happened
     "WOULD": "might could would may can suppose supposing",
     "AGOMARK": "ago back last since past",
     "THROUGH": "through thru over around round",
