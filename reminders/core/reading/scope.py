@@ -143,11 +143,11 @@ class Scope:
     def _governs(self, at: int, start: int) -> bool:
         """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a
         verb."""
-        lexicon, chars = self.lexicon, self.text.signature
+        chars = self.text.signature
+        is_object = self._has("OBJECT_MARK", at - 2, at)
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
-            return True
-        before = [chars[k] for k in range(max(0, at - 2), at)]
-        if any(lexicon.is_in("OBJECT_MARK", char) for char in before):
+            return not (is_object and self._has("AND_THEN", at + 1, start))  # "lifted my grandson and felt a crack"
+        if is_object:
             return False
         return not any(char == COMMA for char in chars[at + 1 : start]) or self._has("RELATIVE", at + 1, start)
 

@@ -21,7 +21,7 @@ RULES = {
         hurts|hurt|hurting|pain|painful|sharp|stabbing|stabs|catches|sore|ache when|if|as|to|whenever|everytime i? breathe|inhale|breath
         hurts|hurt|hurting|pain|painful|sharp|stabbing|stabs|catches|sore ~ every|each time i ~ breath|breathe
         breathing|inhaling hurts|painful|sharp|stabs
-        every|each breath hurts|is|painful|hurt|agony
+        every|each breath hurts|painful|hurt|agony
         could|do|did|can|would not breathe|breath
         inhaler|puffer|ventolin isnt|not|wont|doesnt|aint ~ helping|working|touching|help|work
         PAIN|pain|pains|ache|aching across|in|around|round|over|under|behind my|the? CHEST|breast|bosom|heart|sternum
@@ -61,9 +61,10 @@ RULES = {
     "danger.fall_or_injury": """
         kicked|kick|butted|headbutted|trampled|bitten|trod|stamped|stomped|gored|rammed|barged|charged|squashed|crushed|clouted|thumped|walloped|whacked|nipped my|me _? JOINT|LIMB|HEADPART|BODY|ribs !out !up !back !forward !behind !high !to !sideways !straight
         kicked|butted|bitten|trampled|gored|mauled|attacked|savaged|rammed|squashed|trodden|struck by
-        thrown off|from my|the|a horse|pony|bike|quad|tractor|cart
-        ANIMAL trod|stood|stepped|jumped|landed|fell|sat|rolled on my|me
-        bit|kicked|butted|trampled|threw|knocked|pulled|dragged|charged|bucked me
+        thrown off|from my|the|a >ANIMAL|bike|quad|tractor|cart
+        hit|banged|bumped|cracked|smacked|knocked|whacked a|the _ with my left|right? JOINT|HEADPART
+        <ANIMAL trod|stood|stepped|jumped|landed|fell|sat|rolled on my|me
+        bit|kicked|butted|trampled|threw|knocked|pulled|dragged|charged|bucked me !out !up
         knocked|bowled|pushed|pulled|dragged|shoved|mown|run|flattened down|over|flat|off by
         tore|torn|ripped|ruptured|strained|pinged|twanged|snapped my|a|the|some|something left|right|bad? SINEW !band !brace !strap !wrap !strengthening
         did go|went over|down !to !the !that !this !it !my !your !a !well !them
@@ -74,8 +75,8 @@ RULES = {
         picked|helped|lifted|scraped|hauled|pick|help|lift|haul|scrape me|us up|off ~ floor|ground
         be|was|been|being picked|helped|lifted|hauled|scraped up|off ~ floor|ground
         JOINT|LIMB|arm|leg|wrist|ankle ~ ODD shape|angle|way
-        JOINT|LIMB|arm|leg|wrist|ankle ~ swollen and a|an|at|in? ODD
-        swollen and a|an|at|in? ODD shape|angle|way|looking
+        JOINT|LIMB|arm|leg|wrist|ankle ~ swollen and a|an|at|in? a? ODD
+        swollen and a|an|at|in? a? ODD shape|angle|way|looking
         trip|trips over my|the|a|own|his|her
         crashed|overturned|tipped|rolled|flipped my|the|a mobility|motability|wheel? scooter|wheelchair|chair|buggy|walker|tractor|quad
         tipped|fell|tumbled|thrown|slid|slipped|rolled out|off of|the|my|a ~ wheelchair|chair|bed|scooter|sofa|couch|toilet|loo|quad|tractor
@@ -123,9 +124,9 @@ RULES = {
         light|lite headedness|heady
         conked|zonked|flaked|sparked|spark|passed out ~ floor|landing|bathroom|shower|bath|stairs|hall|kitchen|tiles
         conked|zonked|flaked|sparked out ~~ woke|came ~ up|to|round ~ floor|tiles|dog|ground
-        had|having|getting|get|suffered|another|two|several a|another|bad|little|short|quick|my|few? blackout|blackouts !here !in !so !no !all !across
+        had|having|getting|get|suffered|another|two|several a|another|bad|little|short|quick|my|few? blackout|blackouts !here !so !no !all !across
         spinning|swimming|woozy|fuzzy|swimmy|whirling head
-        head|heads going|goes|went|gone|is|was going? round|around|everywhere
+        head|heads keeps|kept|is|was|been? going|goes|went|gone round|around|everywhere
         sit|sat|lie|lay|laid down? before|or i dropped|drop|fainted|faint|collapsed|collapse|passed|pass|keeled|fell|fall
         felt|feel|feeling|feels|came|coming|come|went|going|gone over? all|quite|a|very|so|really|right? bit? queer|giddy|woozy|swimmy|swoony|faint|peculiar|lightheaded
         <pressure dropped|fell|low|crashed|plunged ~ nearly|almost|went|passed ~ out|over|down|faint
@@ -136,6 +137,7 @@ RULES = {
         walls|room|floor|ceiling|world|house|bed are|is|was|were|keeps|kept moving|going|spinning|swaying|tilting
     """,
     "danger.severe_pain": """
+        BODY|BACKBONE ~ screaming ~~ CANT sleep|move|walk|stand
         im|i|am|was|me|hes|shes|back|hip in absolute|total|complete|utter? bits|pieces|shreds with|from|by|over|.|,|$|today|tonight
         in absolute|total|complete|utter bits
         BODY|BACKBONE|pain|pains is|was|been|are|just absolute|sheer|pure|bloody|plain|like? murder|hell|torture|agony !of
@@ -188,15 +190,25 @@ RULES = {
         hanging|hang|drowning|drown|shooting|shoot|gassing|stabbing|poisoning|killing|starving|starve myself
         see|have|no|any|a reason|point|sense to|in|for|of carry|go|keep|carrying|keeping|going on .|,|$|living|anymore|any
         rather|sooner|better be dead
+        im|am|feel|feeling dying|dead inside
+        MEDS ,? the|whole whole? lot .|,|$
+        MEDS ~~ all at once
+        going|gonna|want|wanna|ready|plan|planning to end it .|,|$|all|tonight|with
     """,
     "idiom.chest_or_breathing": """
-        ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her ~~ not|no|skip|cant|so
+        winded the|my|some wool|yarn|hose|clock|string
+        ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        NUMBONLY and? needles? has|have|is|are|all? gone|went|cleared|stopped|disappeared|eased since|now|completely|away|altogether|years|last|weeks|months|,|.|$ !but !then !and !until !came !or
         lost|losing|lose control of the|my|our|a ANIMAL|sheepdog|car|ball|band|weight|trolley|steering|remote|kids|grandkids|hose|kite
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        fell|fallen|falling out with my|the|a|our? PERSON|CLIENTLIKE
+        slipped on my|the? trainers|shoes|coat|jacket|cardigan|sneakers and did|do|done
+        slid the|a|my chair|stool|table|mat|box|bag|sofa|settee against|to|over|back|under|out|up|aside|across
+        tripped|trip|trips down memory
         down the|to the
         going down to|the
         went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
@@ -209,7 +221,7 @@ RULES = {
         bank|account balance fell
         my|the bank balance
         went|go|going|gone down a treat|storm
-        went|going|came|go down ~ stairs|steps and did|do|made|finished them|it|all|both|these|my? exercises|session|set|sets
+        went|going|came|go down ~ stairs|steps and did|do|made|finished them|it|all|both|these|exercises
         went|go|going|gone over to my|our|his|her PERSON|CLIENTLIKE|daughters|sons|sisters|mums|moms|house|place|friends
         went|go|going|gone over to see|visit|help|church|get
         went|go|going|gone over the|my|your|our list|program|programme|sheet|exercises|instructions|handout|pictures|video|page|paper|leaflet|notes
@@ -222,11 +234,13 @@ RULES = {
         popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
     """,
     "idiom.faint_or_dizzy": """
+        fainting goat|goats|couch
         spinning with|from all? these|the|those|my|that? appointments|numbers|paperwork|forms|news|questions|visits|dates|info|information|choices|instructions|bills|work|emails
         faint|feint heart never
         me|my|a mate|mates passed|fainted|collapsed
     """,
     "idiom.severe_pain": """
+        unbearable|intolerable heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|neighbours|neighbors|music
         torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
     """,
     "idiom.crisis": """

@@ -122,7 +122,8 @@ RULES = {
         blacked out curtains
         black ~ out curtains
         power|lights|electricity ~ blacked|out
-        blackout in|curtain|curtains|blind|blinds
+        blackout curtain|curtains|blind|blinds
+        blackout in|on our|the|my street|road|town|area|village|building|house|city|neighbourhood|neighborhood|block|estate
         power|city|town|street|electric|electrical|planned blackout
         we|they had|have|got a? blackout
         blackout here|across|until|till|so|and no

@@ -43,7 +43,7 @@ CONCEPTS = {
     "ACCUSTOMED": "im am is are was were be been being get gets getting got not isnt arent wasnt",
     "ANSWER_NO": "no nope nah naw n nay",
     "VERB_PAST": "took fell had got went hit slipped tripped missed skipped feeling felt forgot",
-    "OBJECT_MARK": "had used using grabbed held holding missed forgot reached carrying moved moving changed changing cleaned cleaning fixed fixing hanging hung lifting lifted with to at for from by on of visiting watching babysitting seeing tell told ask",
+    "OBJECT_MARK": "had used using grabbed held holding missed forgot reached carrying moved moving changed changing cleaned cleaning fixed fixing hanging hung lifting lifted carried pushed pushing picked with to at for from by on of visiting watching babysitting seeing tell told ask",
     "RELATIVE": "who that which whose",
     "ASKS": "should do what who whom when how call stop can could would is will where may advise",
     "HAPPENED": "got get fell was had felt have am feel keep since after when happened",
