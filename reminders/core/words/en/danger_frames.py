@@ -14,6 +14,13 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        in|across|over|behind|round|around|inside my|the|her|his? CHEST !freezer !drawers
+        CHEST is|was|feels|felt|keeps|kept|went|has|gets|got !fine !ok !okay !good !clear !better !great !clearer !normal !not !all !no !up !out !xray !press !off !moved _
+        with my heart .|,|$|yesterday|again|today|last|this
+        heart is|was|been|playing|acting bad|poorly|funny|up|dicky|dodgy|wonky|weak
+        out of puff|puffs
+        choking|choke|choked for|on|fighting breath|air|my|own
+        breathing|breathe through a straw
         breathing|breath|respiratory|breathin problem|problems|trouble|troubles|difficulty|difficulties|issue|issues|attack|distress|bad|worse|laboured
         problem|problems|trouble|troubles|difficulty|difficulties|issue|issues|bother ~ breathing|breath|breathe|breathin|breathlessness
         breathlessness
@@ -33,6 +40,14 @@ RULES = {
         wind ~ gone ~ right out of me
     """,
     "danger.nerve_or_bladder": """
+        LEG just|keep|keeps|simply? go|goes|going|went from|out under|beneath
+        didnt|couldnt|not|cant make it|get to|in the|time? loo|toilet|bathroom|restroom|lavatory
+        <they|it|LEG|legs|arm|hand dont|doesnt|not? belong|belongs to >someone|somebody|another|me
+        CANT|cant|couldnt|cannot tell|feel hot|cold|heat|temperature
+        LIMB|LEG|arm|legs has|have|got|with no|little|zero life|feeling|power|strength
+        no life|feeling|power|strength|sensation left? in|to ~ LIMB|leg|legs|arm
+        ants|insects crawling ~ LIMB|legs|leg|arm
+        lost|losing|loss the|of? use of ~ LIMB|legs|leg|arm|hand
         wee|pee|urine|poo|poop|stool|motions|faeces ~ came|come|comes|coming|slipped|ran|running|leaked|dribbled|trickled|escaped ~ out|itself|own|down|through|without|before
         i|ive|im|have|keep leaked|leaking|leak|dribbled|trickled|weed|piddled !some !tea !coffee !the
         BLADDER|bladder|bowels|bowel ~ went|moved|opened|emptied|failed ~ on|by|themselves|itself|own
@@ -59,11 +74,20 @@ RULES = {
         foot drop|dropping|dropped
     """,
     "danger.fall_or_injury": """
+        down the|some|my|all? stairs|steps|slope|escalator on|head my|first|over
+        for a burton|purler|gutser|sixer
+        took|had|got|taken|having a|another nasty|bad|right|real|big|good? knock|bang|whack|bump|clout|wallop|bash on|to|in my|the HEADPART|JOINT|BACKBONE|ribs
+        swan|belly dive|flop off|down|in|into|on|onto
+        bowled|tipped|barged|sent me over|down|off|flying|sprawling
+        done|did|do|put|wrecked|knackered|buggered my left|right|bad|good|other|low|lower? ankle|knee|hip|back|shoulder|wrist|neck in|again|out|something
+        argument|fight|disagreement|altercation with the|a|my kerb|curb|door|step|steps|pavement|wall|stairs|table|chair|fence|gate|hedge|bollard
+        over the handlebars|bannister|banister|railing|barrier
         kicked|kick|butted|headbutted|trampled|bitten|trod|stamped|stomped|gored|rammed|barged|charged|squashed|crushed|clouted|thumped|walloped|whacked|nipped my|me _? JOINT|LIMB|HEADPART|BODY|ribs !out !up !back !forward !behind !high !to !sideways !straight
         kicked|butted|bitten|trampled|gored|mauled|attacked|savaged|rammed|squashed|trodden|struck by
         thrown off|from my|the|a >ANIMAL|bike|quad|tractor|cart
         hit|banged|bumped|cracked|smacked|knocked|whacked a|the _ with my left|right? JOINT|HEADPART
-        <ANIMAL trod|stood|stepped|jumped|landed|fell|sat|rolled on my|me
+        <ANIMAL trod|stood|stepped|jumped|landed|fell on my left|right|bad? LIMB|JOINT|HEADPART|BODY
+        <ANIMAL trod|stomped|trampled|stamped on me|my
         bit|kicked|butted|trampled|threw|knocked|pulled|dragged|charged|bucked me !out !up
         knocked|bowled|pushed|pulled|dragged|shoved|mown|run|flattened down|over|flat|off by
         tore|torn|ripped|ruptured|strained|pinged|twanged|snapped my|a|the|some|something left|right|bad? SINEW !band !brace !strap !wrap !strengthening
@@ -93,6 +117,11 @@ RULES = {
         tumbled|tumble|fell|slid|slipped|bumped down ~ step|steps|stairs|escalator
     """,
     "danger.possible_fracture": """
+        almighty|mighty|terrific|huge|hell|great|horrid crack|pop|snap|crunch|bang
+        BACKBONE ~ folded|crumpled|buckled|crushed|caved|crumbled
+        BACKBONE has|just|is|completely? gone|went ,|and? cant|couldnt|so|really|very ~ sharp|move|up|straighten|stand|agony
+        poker|skewer|needle|dagger|spike in|through|into|up|down my|the? BACKBONE
+        went bang|crack|snap|crunch|pop when|as|and|,|.|$
         cracked|broke|broken|bust|busted|fractured|fracture a|my|some|two|another|the? couple? of? rib|ribs|vertebra|vertebrae|bone|bones
         CANT|cant|couldnt|cannot|unable ~ put|bear|take any|my|much|full|the|no? weight on|through|thru my|the left|right|bad|good? LEG|leg|foot|hip|ankle|knee
         bent|bend|bending|lifted|reached|twisted|sneezed|coughed|stooped ~~ AND|then|, crack|snap|pop|bang|ping|twang .|,|$
@@ -117,6 +146,11 @@ RULES = {
         lifted|lifting|caught|picked ~~ felt|heard|hear ~ crack|pop|snap|crunch|go
     """,
     "danger.faint_or_dizzy": """
+        heads|head in a spin|whirl|swirl !with
+        heads|head swimming|spinning|swirling|whirling
+        it|sounds|everything|all went|going|goes|sounded|seemed far away|distant|off
+        slid|slumped|sank|crumpled|slithered down|to|onto the|a wall|floor|ground|door
+        getting|having|get|keep|had|more blackouts|faints|dizzies|spells !of
         funny|queer|nasty|dizzy|peculiar|giddy|weird|fainting|strange|faint|dizzying turn|turns|spell|spells|do|dos|moment|episode|episodes !of !in !out !taken
         had|having|took|take|get|getting|got ~ bad turn|spell|turns|spells !of !in
         #|another of my|the turns|spells|dos|do|dizzy|funny !left !on !of
@@ -137,6 +171,10 @@ RULES = {
         walls|room|floor|ceiling|world|house|bed are|is|was|were|keeps|kept moving|going|spinning|swaying|tilting
     """,
     "danger.severe_pain": """
+        in tears with|from|over|because|at|of my|the|this? PAIN|BACKBONE|BODY
+        pain is|was|been|just|absolutely absolutely|just|really? shocking|brutal|diabolical|vicious|ferocious|hideous|ghastly|atrocious|wicked|savage
+        PAIN|hurts ~~ never known|felt|experienced anything|pain|owt|such like|pain
+        dying with|from|in the|this? pain|agony
         BODY|BACKBONE ~ screaming ~~ CANT sleep|move|walk|stand
         im|i|am|was|me|hes|shes|back|hip in absolute|total|complete|utter? bits|pieces|shreds with|from|by|over|.|,|$|today|tonight
         in absolute|total|complete|utter bits
@@ -156,6 +194,16 @@ RULES = {
         pain so|too|that bad|strong|severe|much i|im|that ~ vomited|threw|sick|cried|screamed|fainted
     """,
     "danger.crisis": """
+        if i had|got a gun|pistol|rifle|rope|noose
+        night|day|time i end|ended|finish|top it|everything|myself|things|all
+        i end it|everything|all .|,|$|tonight|all|now
+        god|lord|jesus to|would|should|could|please? take|takes|call me|us !to !for !out !through
+        hate|loathe|despise my|this life
+        been|keep|started|am|im cutting|burning again|myself|.|$
+        dont|not be? surprised|shocked if im|i|am not|gone|dead around|here|alive
+        surprised|shocked if im|i not|gone around|here|alive
+        dont|not be? surprised|shocked if im|i gone|dead
+        why bother|am|do|should i? living|alive|here|existing
         MEDS saved|stashed|hoarded|stored|lined|counted|hidden|stocked up|by|away|out|together|ready
         saved|saving|stashed|hoarded|hoarding|stockpiled|stockpiling ~ MEDS
         might|will|could|want|gonna|going|ill|may|thinking|thought|tempted|feel|id ~ take|swallow|neck|taking|swallowing|down|swallo the|whole|all|my? lot|them|bottle|MEDS .|,|$|all|tonight|now|together|at|and
@@ -194,56 +242,5 @@ RULES = {
         MEDS ,? the|whole whole? lot .|,|$
         MEDS ~~ all at once
         going|gonna|want|wanna|ready|plan|planning to end it .|,|$|all|tonight|with
-    """,
-    "idiom.chest_or_breathing": """
-        winded the|my|some wool|yarn|hose|clock|string
-        ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
-    """,
-    "idiom.nerve_or_bladder": """
-        NUMBONLY and? needles? has|have|is|are|all? gone|went|cleared|stopped|disappeared|eased since|now|completely|away|altogether|years|last|weeks|months|,|.|$ !but !then !and !until !came !or
-        lost|losing|lose control of the|my|our|a ANIMAL|sheepdog|car|ball|band|weight|trolley|steering|remote|kids|grandkids|hose|kite
-        weak coffee|tea|signal|excuse|joke|wifi
-    """,
-    "idiom.fall_or_injury": """
-        fell|fallen|falling out with my|the|a|our? PERSON|CLIENTLIKE
-        slipped on my|the? trainers|shoes|coat|jacket|cardigan|sneakers and did|do|done
-        slid the|a|my chair|stool|table|mat|box|bag|sofa|settee against|to|over|back|under|out|up|aside|across
-        tripped|trip|trips down memory
-        down the|to the
-        going down to|the
-        went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
-        went down ~ rabbit|memory|list|drain|swelling|swollen
-        pain|swelling|number|numbers|it|price|fever ~ went|goes|going|gone|came down
-        internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server ~ went|is|down
-        slipped|squeezed|snuck the|my|your|some|a|both|these exercises|exercise|sets|set|reps|rows|raises|carries|session|workout|hinges in
-        slipped|squeezed|snuck them|it|one|both|these|those in between|before|after|during|while|when|at
-        fell about|around laughing|laughin|giggling
-        bank|account balance fell
-        my|the bank balance
-        went|go|going|gone down a treat|storm
-        went|going|came|go down ~ stairs|steps and did|do|made|finished them|it|all|both|these|exercises
-        went|go|going|gone over to my|our|his|her PERSON|CLIENTLIKE|daughters|sons|sisters|mums|moms|house|place|friends
-        went|go|going|gone over to see|visit|help|church|get
-        went|go|going|gone over the|my|your|our list|program|programme|sheet|exercises|instructions|handout|pictures|video|page|paper|leaflet|notes
-        went|go|going|gone over well ,|.|$
-        landed on # sets|reps|rounds|set
-        going|go|lowering|sitting|sit|lowered down on|onto to? the|a|my? chair|seat|sofa|couch|toilet
-        me|my|a mate|mates fell|tripped|slipped|broke|has|had|is
-    """,
-    "idiom.possible_fracture": """
-        popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
-    """,
-    "idiom.faint_or_dizzy": """
-        fainting goat|goats|couch
-        spinning with|from all? these|the|those|my|that? appointments|numbers|paperwork|forms|news|questions|visits|dates|info|information|choices|instructions|bills|work|emails
-        faint|feint heart never
-        me|my|a mate|mates passed|fainted|collapsed
-    """,
-    "idiom.severe_pain": """
-        unbearable|intolerable heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|neighbours|neighbors|music
-        torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
-    """,
-    "idiom.crisis": """
-        cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
     """,
 }

@@ -1,0 +1,69 @@
+"""English turns that share the words of a danger sign and mean none, a kind of sign a block; each asks for its words
+right beside one another, so that it hides no true sign.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py.
+"""
+
+RULES = {
+    "idiom.chest_or_breathing": """
+        out of puff ~ as|like usual|always|normal
+        cold|cough|phlegm|congestion|mucus|frog|bug on|in|over my|the CHEST
+        hole|room|gap|toys|blankets|jumpers|sheets in|inside the CHEST
+        winded the|my|some wool|yarn|hose|clock|string
+        ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
+    """,
+    "idiom.nerve_or_bladder": """
+        dead leg|legs raise|raises|lift|lifts|one|ones|exercise
+        NUMBONLY and? needles? has|have|is|are|all? gone|went|cleared|stopped|disappeared|eased since|now|completely|away|altogether|years|last|weeks|months|,|.|$ !but !then !and !until !came !or
+        lost|losing|lose control of the|my|our|a ANIMAL|sheepdog|car|ball|band|weight|trolley|steering|remote|kids|grandkids|hose|kite
+        weak coffee|tea|signal|excuse|joke|wifi
+    """,
+    "idiom.fall_or_injury": """
+        fallen on my|our feet with|here|there
+        knocked|knock|knocking|knocks it on the head .|,|$|today|for|tonight|after|now
+        hit the floor|ground running
+        fell|fallen|falling out with my|the|a|our? PERSON|CLIENTLIKE
+        slipped on my|the? trainers|shoes|coat|jacket|cardigan|sneakers and did|do|done
+        slid the|a|my chair|stool|table|mat|box|bag|sofa|settee against|to|over|back|under|out|up|aside|across
+        tripped|trip|trips down memory
+        down the|to the
+        going down to|the
+        went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
+        went down ~ rabbit|memory|list|drain|swelling|swollen
+        pain|swelling|number|numbers|it|price|fever ~ went|goes|going|gone|came down
+        internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server ~ went|is|down
+        slipped|squeezed|snuck the|my|your|some|a|both|these exercises|exercise|sets|set|reps|rows|raises|carries|session|workout|hinges in
+        slipped|squeezed|snuck them|it|one|both|these|those in between|before|after|during|while|when|at
+        fell about|around laughing|laughin|giggling
+        bank|account balance fell
+        my|the bank balance
+        went|go|going|gone down a treat|storm
+        went|going|came|go down ~ stairs|steps and did|do|made|finished them|it|all|both|these|exercises
+        went|go|going|gone over to my|our|his|her PERSON|CLIENTLIKE|daughters|sons|sisters|mums|moms|house|place|friends
+        went|go|going|gone over to see|visit|help|church|get
+        went|go|going|gone over the|my|your|our list|program|programme|sheet|exercises|instructions|handout|pictures|video|page|paper|leaflet|notes
+        went|go|going|gone over well ,|.|$
+        landed on # sets|reps|rounds|set
+        going|go|lowering|sitting|sit|lowered down on|onto to? the|a|my? chair|seat|sofa|couch|toilet
+        me|my|a mate|mates fell|tripped|slipped|broke|has|had|is
+    """,
+    "idiom.possible_fracture": """
+        popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
+    """,
+    "idiom.faint_or_dizzy": """
+        fainting goat|goats|couch
+        spinning with|from all? these|the|those|my|that? appointments|numbers|paperwork|forms|news|questions|visits|dates|info|information|choices|instructions|bills|work|emails
+        faint|feint heart never
+        me|my|a mate|mates passed|fainted|collapsed
+    """,
+    "idiom.severe_pain": """
+        agony aunt|aunts|column|uncle
+        unbearable|intolerable heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|neighbours|neighbors|music
+        torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
+    """,
+    "idiom.crisis": """
+        saved|saving my|the MEDS for|till|until after|food|dinner|bed|bedtime|later|lunch|breakfast|night
+        ready to go home from|after|on|tomorrow hospital|rehab|the|work|monday|tuesday|wednesday|thursday|friday|hip|knee|surgery|op
+        cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
+    """,
+}
