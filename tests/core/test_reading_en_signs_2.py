@@ -50,7 +50,6 @@ SIGNS = {
     "didn't make it to the loo in time": NERVE,
     "no life in my left leg": NERVE,
     "leg has no strength": NERVE,
-    "like they belong to somebody else, my legs": NERVE,
     # what others, animals and things did to her
     "a goat butted my knee": FALL,
     "the horse trod on me": FALL,
@@ -136,7 +135,6 @@ HARMLESS = (
     "out of puff for a moment as usual",
     "knocked it on the head today",
     "saved my tablets for after dinner",
-    "10 dead leg raises",
     "agony aunt on the radio, did mine after",
     "slipped the sets in between two visits",
     "slipped them in after lunch, 2x10",
@@ -216,3 +214,23 @@ def test_a_true_sign_in_the_words_of_a_harmless_one_stays(text: str, flag: str) 
 def test_what_could_be_is_no_sign(text: str) -> None:
     """Only "could not" tells of what happened."""
     assert read_reply(text, "en", CHAIR, None).red_flags == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "asked", "intent", "pain"),
+    [
+        ("leave off texting me", None, "opt_out", None),
+        ("knock off messaging us please", None, "opt_out", None),
+        ("pack it in with the texts", None, "opt_out", None),
+        ("give over, you're kind", None, "chat", None),
+        ("who is Marjorie? this is Kofi phone", None, "wrong_number", None),
+        ("deleted the message, again please", None, "resend", None),
+        ("back on track from Tuesday", None, "resume", None),
+        ("no exercises for a month, doctor says", None, "pause", None),
+        ("used to be an 8, these days a 3", "pain", "pain", 3),
+    ],
+)
+def test_wishes_in_other_words(text: str, asked: str | None, intent: str, pain: int | None) -> None:
+    """To leave off, to have lost the list, to be back or away, and what the pain is these days."""
+    reading = read_reply(text, "en", CHAIR, asked)
+    assert (reading.intent, reading.pain) == (intent, pain)

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        leave|lay|knock|pack|jack|give off|over|in TEXTVERB me|us
+        leave|lay|knock off TEXTVERB .|,|$|please|will
+        pack|jack|knock it|them|this in|off with the|these|your TEXTNOUN
         ^ i? want|wanna out $
         ^ i? want|wanna out of this|it ,|.|$
         leave|lay|bugger|clear|back off with the|these|your|all? TEXTNOUN

@@ -42,7 +42,6 @@ RULES = {
     "danger.nerve_or_bladder": """
         LEG just|keep|keeps|simply? go|goes|going|went from|out under|beneath
         didnt|couldnt|not|cant make it|get to|in the|time? loo|toilet|bathroom|restroom|lavatory
-        <they|it|LEG|legs|arm|hand dont|doesnt|not? belong|belongs to >someone|somebody|another|me
         CANT|cant|couldnt|cannot tell|feel hot|cold|heat|temperature
         LIMB|LEG|arm|legs has|have|got|with no|little|zero life|feeling|power|strength
         no life|feeling|power|strength|sensation left? in|to ~ LIMB|leg|legs|arm
@@ -80,7 +79,7 @@ RULES = {
         swan|belly dive|flop off|down|in|into|on|onto
         bowled|tipped|barged|sent me over|down|off|flying|sprawling
         done|did|do|put|wrecked|knackered|buggered my left|right|bad|good|other|low|lower? ankle|knee|hip|back|shoulder|wrist|neck in|again|out|something
-        argument|fight|disagreement|altercation with the|a|my kerb|curb|door|step|steps|pavement|wall|stairs|table|chair|fence|gate|hedge|bollard
+        argument|fight|disagreement|altercation with the|a|my _? kerb|curb|door|step|steps|pavement|wall|stairs|table|chair|fence|gate|hedge|bollard
         over the handlebars|bannister|banister|railing|barrier
         kicked|kick|butted|headbutted|trampled|bitten|trod|stamped|stomped|gored|rammed|barged|charged|squashed|crushed|clouted|thumped|walloped|whacked|nipped my|me _? JOINT|LIMB|HEADPART|BODY|ribs !out !up !back !forward !behind !high !to !sideways !straight
         kicked|butted|bitten|trampled|gored|mauled|attacked|savaged|rammed|squashed|trodden|struck by

@@ -59,7 +59,7 @@ RULES = {
     "all": """
         got through ALL
         through ALL the? SET|SETS_WORD|sets|rounds
-        ALL
+        ALL !down !along
         the lot
         the whole
         every|ever last one
@@ -237,6 +237,7 @@ RULES = {
         called it a day|night
     """,
     "part_plain": """
+        CANT|couldnt|didnt finish|complete them|em|these|it ,|.|$|but|because
         did|done|do|got|managed|finished|completed HALFWORD
         ONLY ~ some|half|few|part|couple of? EM|EXER|THE|,|.|$
         did|done|do|managed|finished|completed some|part|most|few of? EM|EXER|$|,|.

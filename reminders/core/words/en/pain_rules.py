@@ -24,6 +24,8 @@ RULES = {
         BODY FILL* LOUD me|to|at? me? ,? FILL* #
     """,
     "num.now": """
+        these days ,? FILL* #
+        nowadays ,? FILL* #
         this time|week|month|session|morning ,? FILL* #
     """,
     "num.never": """

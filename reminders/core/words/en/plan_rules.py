@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "pause": """
+        no exercises|exercise|workouts for a|# fortnight|week|weeks|month|months ,? ~ they|doctor|doc|surgeon|said|says|orders
         put|place me|us|it|this|these|mine|everything on pause|hold
         let you know when ~ i|im|we can|am|able|start|ready
         not ~ able to ~~ until|till
@@ -95,6 +96,7 @@ RULES = {
         ^ PAUSEIT the|my|me|these|all|it|them|this? EXERNOUN|TEXTNOUN? please|now? $
     """,
     "resume_plain": """
+        back on deck|board|duty|track from|on|starting? WEEKDAY|today|tomorrow|now
         ^ the|my? doc|doctor|dr|surgeon has? cleared me ,? and|so|to? lets|start|go|going|resume|again
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
@@ -149,6 +151,7 @@ RULES = {
         im back ,?
     """,
     "resend": """
+        wiped|deleted|erased|binned the|that|your|my message|text|list|reminder|exercises
         only got|received|see|get half|part|some of ~ message|text|list|it
         cant open|read|see|find it|the|that|your|text|message
         text|message|reminder|list|texts|messages didnt|never|not|hasnt come|came|arrive|arrived|show|load|go

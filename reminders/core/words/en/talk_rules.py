@@ -39,6 +39,7 @@ RULES = {
         ^ no no i did
     """,
     "question": """
+        will there be
         does|do|is|will _ work|working|available|there|in on|today|tomorrow
         need|want|like to ask
         ?
