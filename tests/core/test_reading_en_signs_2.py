@@ -18,6 +18,11 @@ SIGNS = {
     "pressure in my chest is worse": CHEST,
     "chest pain all day long": CHEST,
     "both feet numb, spreading up to the knees": NERVE,
+    # what stands behind "but" is no part of what is denied before it
+    "did them all no pain but tightness across the chest": CHEST,
+    "no pain but I can't bear this": SEVERE,
+    "no pain but hip is killing me": SEVERE,
+    "no pain but a ladder came down on me": FALL,
     # trouble with breath, however it is named
     "breathing trouble since last night, what to do doctor": CHEST,
     "some difficulty with my breathing": CHEST,
@@ -40,6 +45,9 @@ SIGNS = {
     "bowels opened on their own": NERVE,
     "can't have a wee since lunch": NERVE,
     "wet myself on the shop floor": NERVE,
+    "haven't been able to go for a wee": NERVE,
+    "cannot control my wee": NERVE,
+    "side of my face like I've been to the dentist": NERVE,
     # legs that do not do what they are told
     "my leg won't do what I want": NERVE,
     "loss of feeling in the foot": NERVE,
@@ -70,6 +78,8 @@ SIGNS = {
     "fight with the back step, lost": FALL,
     "done my knee in": FALL,
     "the puppy bowled me over": FALL,
+    "I fel so only one set": FALL,
+    "a cow kicked my shin my husband is with me": FALL,
     # bones
     "cracked a couple of ribs": SPINE,
     "can't put any weight on my foot": SPINE,
@@ -94,6 +104,8 @@ SIGNS = {
     "almost passed out from the heat": DIZZY,
     "head in a spin all morning": DIZZY,
     "slid down the wall in a heap": DIZZY,
+    "had a blackout so one set only": DIZZY,
+    "my head goes when I bend": DIZZY,
     # more than can be borne
     "I'm in bits with my hip": SEVERE,
     "the pain brought me to tears": SEVERE,
@@ -104,6 +116,7 @@ SIGNS = {
     "crippled with pain": SEVERE,
     "the pain is brutal": SEVERE,
     "in tears with my knee": SEVERE,
+    "the pain is too much to bear": SEVERE,
     # not wanting to live
     "I have my tablets put by, I could take the lot": CRISIS,
     "been saving up my painkillers": CRISIS,
@@ -121,6 +134,8 @@ SIGNS = {
     "going to end it tonight": CRISIS,
     "I'm dying inside": CRISIS,
     "if I had a gun": CRISIS,
+    "nobody would care if I died": CRISIS,
+    "don't see the point of me": CRISIS,
     "I hate my life": CRISIS,
     "tonight is the night I end it": CRISIS,
     "asking God to take me": CRISIS,

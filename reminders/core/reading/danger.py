@@ -74,11 +74,17 @@ def _inside(span: Span, idioms: list[Span]) -> bool:
 
 
 def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[Span]:
-    """Leave out words inside a longer stretch that is denied: "fallen" in "I have not fallen"."""
+    """Leave out words inside a longer stretch that is denied: "fallen" in "I have not fallen"; not those behind a
+    "but": "no pain but tightness across the chest".
+    """
     if not spans:
         return spans
     denied = [span for span in hits if scope.is_denied(span[0])]
-    return [span for span in spans if not any(low <= span[0] and span[1] <= high for low, high in denied)]
+    return [
+        (start, end)
+        for start, end in spans
+        if not any(low <= start and end <= high and not scope.turns(low, start) for low, high in denied)
+    ]
 
 
 def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) -> bool:

@@ -40,9 +40,8 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
             continue
         if _is_one_side(mention, chars, lexicon) or (len(parts) > 1 and mention.start in parts):
             continue
-        before = chars[mention.start - 1] if mention.start else STOP
-        if mention.start == 2 and lexicon.is_in("YESKEY", chars[0]) and lexicon.is_in("SMALL", before):
-            continue  # "Y5 hip"
+        if _is_key_with_place(chars[: mention.start], lexicon):
+            continue
         if lexicon.is_in("POSTURE", chars[mention.start]) and lexicon.is_in(
             "SMALL", chars[mention.start - 1 :][:1] or STOP
         ):
@@ -63,6 +62,13 @@ def _rated(at: int, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a number stands right behind a word: "hip: 4, back: 2" are ratings when both are body parts."""
     after = at + 2 if chars[at + 1 : at + 2] == COMMA else at + 1
     return after < len(chars) and lexicon.is_in("SMALL", chars[after]) and not is_unit(chars, after + 1, lexicon)
+
+
+def _is_key_with_place(led: str, lexicon: Lexicon) -> bool:
+    """Tell whether what leads to a name is a yes and its rating: "Y5 hip", "y 5 in the hip"."""
+    if not 2 <= len(led) <= 4 or not (lexicon.is_in("YESKEY", led[0]) and lexicon.is_in("SMALL", led[1])):
+        return False
+    return all(lexicon.is_in("IN_BODY", char) or lexicon.is_in("THE", char) for char in led[2:])
 
 
 def _is_rated_alone(mention: Mention, mentions: list[Mention], chars: str, lexicon: Lexicon) -> bool:

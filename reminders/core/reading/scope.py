@@ -154,14 +154,10 @@ class Scope:
     def _is_possessive_of_other(self, at: int) -> bool:
         """Tell whether this "my" only leads to another person: "my sister fell"."""
         chars, lexicon = self.text.signature, self.lexicon
-        if not lexicon.is_in("MY", chars[at]):
+        if not lexicon.is_in("MY", chars[at]) or self._has("BODY", at + 1, at + 2):  # "my shin, my husband ..."
             return False
-        following = chars[at + 1 : at + 4]
-        return any(
-            lexicon.is_in(concept, char)
-            for char in following
-            for concept in ("PERSON", "CLIENTLIKE", "ANIMAL", "THING")
-        )
+        others = lexicon.either("PERSON", "CLIENTLIKE", "ANIMAL", "THING")
+        return not others.isdisjoint(chars[at + 1 : at + 4])
 
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
@@ -176,6 +172,10 @@ class Scope:
             return False
         at = end + 1 + self._has("POSTPOSED", end + 1, end + 2)
         return any(self._has(kind, at, at + 1) for kind in ("PERSON", "ANIMAL", "THING")) and at < len(chars)
+
+    def turns(self, start: int, end: int) -> bool:
+        """Tell whether a "but" stands between two tokens."""
+        return self._has("BUT", start, end)
 
     def names_writer(self, start: int, end: int) -> bool:
         """Tell whether the words speak of the writer: "everyone would be better off without me"."""

@@ -14,6 +14,7 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        CHEST ~ gyp|jip|grief|trouble|bother|aggro|gripe
         in|across|over|behind|round|around|inside my|the|her|his? CHEST !freezer !drawers
         CHEST is|was|feels|felt|keeps|kept|went|has|gets|got !fine !ok !okay !good !clear !better !great !clearer !normal !not !all !no !up !out !xray !press !off !moved _
         with my heart .|,|$|yesterday|again|today|last|this
@@ -40,6 +41,7 @@ RULES = {
         wind ~ gone ~ right out of me
     """,
     "danger.nerve_or_bladder": """
+        FACE ~ like ~~ dentist|novocaine|injection|needle
         LEG just|keep|keeps|simply? go|goes|going|went from|out under|beneath
         didnt|couldnt|not|cant make it|get to|in the|time? loo|toilet|bathroom|restroom|lavatory
         CANT|cant|couldnt|cannot tell|feel hot|cold|heat|temperature
@@ -54,7 +56,8 @@ RULES = {
         bowels|bladder failed|emptied|released
         CANT|cant|couldnt|cannot|havent|unable wee|poo !bit
         CANT|cant|couldnt|cannot|unable pass urine|water|wee|stool|pee
-        CANT|cant|couldnt|cannot|havent|unable ~ for|have|do|had|done|pass a|any? wee|pee|poo|water|urine
+        CANT|cant|couldnt|cannot|havent|unable|not been? able? to? go|have|do|had|done|pass|manage for? a|any? wee|pee|poo|water|urine
+        CANT|cant|couldnt|cannot control|hold|stop my|the|any? wee|poo|pee|water|bladder|bowels|urine
         weed|pooed|pood|shat myself|my
         loss|lost|losing|lack of|the|all|any? all? feeling|sensation|power|strength|movement|grip|bladder|bowel|bowels|use in|of|from|to|control my|the|left|right|both? LIMB|LEG|ARM|SADDLE|BODY|legs
         loss of feeling|sensation|power|strength|movement|control|grip|bladder|bowel|bowels
@@ -73,6 +76,7 @@ RULES = {
         foot drop|dropping|dropped
     """,
     "danger.fall_or_injury": """
+        ice|step|kerb|curb|pothole got me
         down the|some|my|all? stairs|steps|slope|escalator on|head my|first|over
         for a burton|purler|gutser|sixer
         took|had|got|taken|having a|another nasty|bad|right|real|big|good? knock|bang|whack|bump|clout|wallop|bash on|to|in my|the HEADPART|JOINT|BACKBONE|ribs
@@ -93,7 +97,7 @@ RULES = {
         did go|went over|down !to !the !that !this !it !my !your !a !well !them
         go|went|gone|going|came over in|on|outside|by|near the|my|a|some? OUTDOORS
         went|go|gone|going over sideways|backwards|backward|forwards
-        i|ive fel .|,|$|in|on|off|down|over|again|and|out
+        i|ive fel .|,|$|in|on|off|down|over|again|and|out|so|this|last|when|while|yesterday|today|twice|hard|at|by|to|onto|what|will
         ^ fel .|,|$|in|on|off|down|over|again|and|out
         picked|helped|lifted|scraped|hauled|pick|help|lift|haul|scrape me|us up|off ~ floor|ground
         be|was|been|being picked|helped|lifted|hauled|scraped up|off ~ floor|ground
@@ -116,6 +120,7 @@ RULES = {
         tumbled|tumble|fell|slid|slipped|bumped down ~ step|steps|stairs|escalator
     """,
     "danger.possible_fracture": """
+        gave|gives|giving way|out in|inside my|the? hip|pelvis|rib|ribs|BACKBONE
         almighty|mighty|terrific|huge|hell|great|horrid crack|pop|snap|crunch|bang
         BACKBONE ~ folded|crumpled|buckled|crushed|caved|crumbled
         BACKBONE has|just|is|completely? gone|went ,|and? cant|couldnt|so|really|very ~ sharp|move|up|straighten|stand|agony
@@ -145,6 +150,8 @@ RULES = {
         lifted|lifting|caught|picked ~~ felt|heard|hear ~ crack|pop|snap|crunch|go
     """,
     "danger.faint_or_dizzy": """
+        head goes|went when|if|whenever|as
+        feel|feels|felt|feeling drunk|tipsy
         heads|head in a spin|whirl|swirl !with
         heads|head swimming|spinning|swirling|whirling
         it|sounds|everything|all went|going|goes|sounded|seemed far away|distant|off
@@ -157,7 +164,7 @@ RULES = {
         light|lite headedness|heady
         conked|zonked|flaked|sparked|spark|passed out ~ floor|landing|bathroom|shower|bath|stairs|hall|kitchen|tiles
         conked|zonked|flaked|sparked out ~~ woke|came ~ up|to|round ~ floor|tiles|dog|ground
-        had|having|getting|get|suffered|another|two|several a|another|bad|little|short|quick|my|few? blackout|blackouts !here !so !no !all !across
+        had|having|getting|get|suffered|another|two|several a|another|bad|little|short|quick|my|few? blackout|blackouts !here !no !all !across
         spinning|swimming|woozy|fuzzy|swimmy|whirling head
         head|heads keeps|kept|is|was|been? going|goes|went|gone round|around|everywhere
         sit|sat|lie|lay|laid down? before|or i dropped|drop|fainted|faint|collapsed|collapse|passed|pass|keeled|fell|fall
@@ -170,6 +177,10 @@ RULES = {
         walls|room|floor|ceiling|world|house|bed are|is|was|were|keeps|kept moving|going|spinning|swaying|tilting
     """,
     "danger.severe_pain": """
+        PAIN|it|hurts is|was? ~ too much|bad|great to bear|take|stand|handle|endure
+        PAIN beyond|above|past|exceeds TEN !minutes !mins !reps
+        PAIN|hurts|hurting ~ , CANT hardly|barely|even? move|walk|stand|sleep
+        pain woke|wakes|waking|has|had me ~ screaming|crying|tears
         in tears with|from|over|because|at|of my|the|this? PAIN|BACKBONE|BODY
         pain is|was|been|just|absolutely absolutely|just|really? shocking|brutal|diabolical|vicious|ferocious|hideous|ghastly|atrocious|wicked|savage
         PAIN|hurts ~~ never known|felt|experienced anything|pain|owt|such like|pain
@@ -193,12 +204,17 @@ RULES = {
         pain so|too|that bad|strong|severe|much i|im|that ~ vomited|threw|sick|cried|screamed|fainted
     """,
     "danger.crisis": """
+        nobody|noone ~ notice|miss|care|cry|mind ~ if|when i|im|id|me ~ gone|died|dead|disappeared|die|vanished
+        nobody|noone would|will|d? ~ miss me
+        dont|cant|not|no|cannot see the|any|a|no? point of|in|to me|it|anything|life|living !exercises
+        cant|cannot|couldnt live like this
         if i had|got a gun|pistol|rifle|rope|noose
         night|day|time i end|ended|finish|top it|everything|myself|things|all
         i end it|everything|all .|,|$|tonight|all|now
         god|lord|jesus to|would|should|could|please? take|takes|call me|us !to !for !out !through
         hate|loathe|despise my|this life
         been|keep|started|am|im cutting|burning again|myself|.|$
+        ive been|started cutting !the !my !out !back !down !it !grass !wood !up !short !some !a !corners !off !through !hay !hedges !sugar !carbs
         dont|not be? surprised|shocked if im|i|am not|gone|dead around|here|alive
         surprised|shocked if im|i not|gone around|here|alive
         dont|not be? surprised|shocked if im|i gone|dead
@@ -215,13 +231,14 @@ RULES = {
         do|doing|done myself in
         do|doing|make|making away with myself
         unalive|unaliving|kms
-        written|wrote|writing|write my|the|suicide|goodbye note|notes|letter|letters .|,|$|for|to|and|already
+        written|wrote|writing my|the|suicide|goodbye note|letter|letters .|,|$|for|to|and|already|so|what|sorry
+        written|wrote|writing a|my|the? suicide|goodbye|farewell note|notes|letter|letters
         done|through|finished|fed|had up|enough? of|with living|life|existing|existence|breathing !insurance !jacket !skills
         fed up with|of life|living|being|existing
         tired of being|staying alive|here
         god|lord|jesus|he|him takes|take|took me|us !to !for !out !through
         thought|thoughts|thinking|think|might|could|want|going|gonna|feel|tempted|considering|considered|just ~ driving|drive|steer|walk|walking|step|stepping|jump|jumping|run|throw|throwing|lie|lay|lying|swerve|swerving|leap myself|it|the|my? car? in? front|into|under|off|onto of? a|the|some|an|oncoming|moving? DEADLY !to !and !at
-        thought|thoughts|thinking|think|might|could|want|going|gonna|feel|tempted ~ driving|drive|steer|walk|walking|run|swerve|swerving myself|it|the|my? car? into|off a|the FEW .|,|$|at|and|or|on
+        thought|thoughts|thinking|think|might|could|want|going|gonna|feel|tempted ~ driving|drive|steer|walk|walking|run|swerve|swerving myself|it|the|my? car? into|off a|the FEW !sets !set !reps !exercises !rounds !of !x !more !good !minutes !houses
         check|checking|checked out of|from|on this|the|my|life life|world|it|.|,|$
         not|isnt|aint|hardly worth being|living|staying|it alive|here|anymore
         feel|want|like|thinking|thought|wanna|going|about to|of|like|on|about ending|end everything|things|myself !here !there !on !by !with !at !for !early

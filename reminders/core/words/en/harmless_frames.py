@@ -30,7 +30,7 @@ RULES = {
         going down to|the
         went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
         went down ~ rabbit|memory|list|drain|swelling|swollen
-        pain|swelling|number|numbers|it|price|fever ~ went|goes|going|gone|came down
+        pain|swelling|number|numbers|it|price|fever has|have|really|just|slowly|then|finally|always|level|levels? went|goes|going|gone|came down
         internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server ~ went|is|down
         slipped|squeezed|snuck the|my|your|some|a|both|these exercises|exercise|sets|set|reps|rows|raises|carries|session|workout|hinges in
         slipped|squeezed|snuck them|it|one|both|these|those in between|before|after|during|while|when|at

@@ -126,7 +126,7 @@ RULES = {
         blackout in|on our|the|my street|road|town|area|village|building|house|city|neighbourhood|neighborhood|block|estate
         power|city|town|street|electric|electrical|planned blackout
         we|they had|have|got a? blackout
-        blackout here|across|until|till|so|and no
+        blackout here|across|until|till|and no
         burning ~ calories|leaves|fat|dinner|toast|candle
         chest drawers|freezer|hair|high
         chest of drawers
