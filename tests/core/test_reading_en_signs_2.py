@@ -143,6 +143,11 @@ SIGNS = {
     "think about not being around any more": CRISIS,
 }
 HARMLESS = (
+    "arms folded across my chest for the chairs",
+    "pulled the band across my chest 3x10",
+    "went over it twice",
+    "new fracture clinic appointment on Friday",
+    "don't see the point of it, can I skip heel raises",
     "my chest is fine",
     "a cold on my chest",
     "hit 12 with all my heart",
@@ -205,6 +210,9 @@ def test_words_that_sound_like_a_sign_raise_none(text: str) -> None:
         "I slipped in between the bed and the wall": FALL,
         "lost control of my bladder near the dog": NERVE,
         "went down on the stairs": FALL,
+        "feels like a band across my chest": CHEST,
+        "stretched my arms and pain across my chest": CHEST,
+        "tripped on the hose and went over it": FALL,
         "went over on the stairs to my daughter's": FALL,
         "fell out of the car with my sister": FALL,
         "tingling gone, now I can't feel my foot": NERVE,

@@ -15,10 +15,10 @@ CONCEPTS = {
 RULES = {
     "danger.chest_or_breathing": """
         CHEST ~ gyp|jip|grief|trouble|bother|aggro|gripe
-        in|across|over|behind|round|around|inside my|the|her|his? CHEST !freezer !drawers
+        in|behind|inside my|the|her|his? CHEST !freezer !drawers
         CHEST is|was|feels|felt|keeps|kept|went|has|gets|got !fine !ok !okay !good !clear !better !great !clearer !normal !not !all !no !up !out !xray !press !off !moved _
         with my heart .|,|$|yesterday|again|today|last|this
-        heart is|was|been|playing|acting bad|poorly|funny|up|dicky|dodgy|wonky|weak
+        heart is|was|been|playing|acting bad|poorly|funny|up|dicky|dodgy|wonky|weak !at !for !to
         out of puff|puffs
         choking|choke|choked for|on|fighting breath|air|my|own
         breathing|breathe through a straw
@@ -77,7 +77,7 @@ RULES = {
     """,
     "danger.fall_or_injury": """
         ice|step|kerb|curb|pothole got me
-        down the|some|my|all? stairs|steps|slope|escalator on|head my|first|over
+        down the|some|my|all? stairs|steps|slope|escalator on|head my|first|over !way !own !list
         for a burton|purler|gutser|sixer
         took|had|got|taken|having a|another nasty|bad|right|real|big|good? knock|bang|whack|bump|clout|wallop|bash on|to|in my|the HEADPART|JOINT|BACKBONE|ribs
         swan|belly dive|flop off|down|in|into|on|onto
@@ -145,7 +145,7 @@ RULES = {
         hip|pelvis went|gave|gone|popped ~~ cant|couldnt put|stand|walk|bear
         jolt|bolt|shock|spasm|stab|stabbing ~ through|in|up|down my|the? BACKBONE|spine
         out of the|nowhere blue? ~ stabbing|sharp|pain|stab ~ BACKBONE
-        new|fresh|another fracture|fractures
+        new|fresh|another fracture|fractures !clinic !risk !class !nurse
         doctor|doc|hospital|er|scan|xray|mri|consultant says|said|shows|showed|found ~ fracture|fractured|broken|crack|break
         lifted|lifting|caught|picked ~~ felt|heard|hear ~ crack|pop|snap|crunch|go
     """,
@@ -206,7 +206,7 @@ RULES = {
     "danger.crisis": """
         nobody|noone ~ notice|miss|care|cry|mind ~ if|when i|im|id|me ~ gone|died|dead|disappeared|die|vanished
         nobody|noone would|will|d? ~ miss me
-        dont|cant|not|no|cannot see the|any|a|no? point of|in|to me|it|anything|life|living !exercises
+        dont|cant|not|no|cannot see the|any|a|no? point of|in me|life|living|existing
         cant|cannot|couldnt live like this
         if i had|got a gun|pistol|rifle|rope|noose
         night|day|time i end|ended|finish|top it|everything|myself|things|all

@@ -6,6 +6,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom.chest_or_breathing": """
+        arms|hands crossed|folded? across|over|on|against my|the CHEST
+        pulled|pull|pulling the|my band across|to|over my|the CHEST
+        good|nice stretch across|in|through my|the CHEST
         out of puff ~ as|like usual|always|normal
         cold|cough|phlegm|congestion|mucus|frog|bug on|in|over my|the CHEST
         hole|room|gap|toys|blankets|jumpers|sheets in|inside the CHEST
@@ -19,6 +22,8 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        went|go|going|gone over it|them|everything #|again|with
+        went|go|going|gone over to _ for tea|lunch|dinner|coffee|supper
         fallen on my|our feet with|here|there
         knocked|knock|knocking|knocks it on the head .|,|$|today|for|tonight|after|now
         hit the floor|ground running
