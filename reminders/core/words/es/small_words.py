@@ -61,7 +61,7 @@ CONCEPTS = {
     "HALFWORD": "medio media",
     "ONEWORD": "un una uno",
     "ONE_NOT_AFTER": "cada el la ese esa este otro otra cualquier ningun",
-    "ONE_NOT_BEFORE": "pie pierna rodilla mano brazo hombro tobillo dedo talon ojo tiron calambre golpe mareo dolor molestia dolorcito ardor crujido tronido poco poquito momento dia rato lado vez barco lancha bote hamaca trompo nube ratito carro camion sillon sofa parque hospital avion tren puno peso nudo",
+    "ONE_NOT_BEFORE": "grito huevo cojon carajo accidente percance segundo minuto instante hueso pie pierna rodilla mano brazo hombro tobillo dedo talon ojo tiron calambre golpe mareo dolor molestia dolorcito ardor crujido tronido poco poquito momento dia rato lado vez barco lancha bote hamaca trompo nube ratito carro camion sillon sofa parque hospital avion tren puno peso nudo",
     "ONE_AFTER": "solo nomas dolor en un de fue pain hice tambien",
     "ONE_BEFORE": "serie series set sets ronda vuelta tanda rep repeticion vez de x por y",
     "LETTERWORD": "a e o y",

@@ -1,0 +1,160 @@
+"""Spanish danger signs as frames: a sensation, "in the", a part of the body; and what stands close by and is none.
+
+A label a block, a pattern a line; the notation stands in reading/patterns.py. A harmless turn asks for adjacent words.
+"""
+
+CONCEPTS = {
+    "HEARTSIGN": "acelera aceleran aceleraba aceleró dispara disparaba desboca galopa retumba retumbando zumba revolotea alocado alborotado alborota agitado",
+    "DIZZY": "ataranta ataranto atarante atarantando atarantan atarantaba destanteo destantea aturdo aturdi aturde aturdimiento taranta tarantas mareadera mareadisima",
+    "GRASP": "sirve sirven responde responden agarra agarran aprieta aprietan sostiene sostienen sujeta sujetan obedece obedecen funciona funcionan cierra cierran mueve mueven levanta levantan detiene detienen reacciona reaccionan",
+    "SHARDS": "vidrio vidrios clavo clavos astilla fierro alambre navaja cuchillo tachuela aguja varilla lata tornillo cristal machete serrucho tijera tijeras",
+    "FIBRE": "musculo musculos tendon ligamento ligamentos gemelo gemelos aductor isquio isquios isquiotibial cuadriceps soleo bicep biceps menisco aquiles",
+    "BLADDER": "esfinteres caca heces orines evacuaciones",
+    "BACKBONE": "lumbares",
+    "PEE": "orina orines orin pipi pis chis pichi meados caca popo heces excremento",
+    "BEDWET": "cama colchon sabana sabanas calzon calzones calzoncillo calzoncillos pantalon pantalones panal trusa pantaletas pijama bragas",
+    "JOLT": "tiron jalon estiron punzada punzadas pinchazo piquete calambre calambrazo aguijonazo puntada dolor doloron dolorazo picotazo",
+    "SHARP": "seco seca repentino repentina subito subita brusco brusca",
+    "LASH": "ramalazo chicotazo trallazo hachazo lanzazo navajazo latigazo machetazo aguijonazo cuchillazo relampagazo",
+    "BROKEN": "roto rota rotos quebrado quebrada partido partida fracturado fracturada astillado fisurado fisurada",
+}
+RULES = {
+    "danger.chest_or_breathing": """
+        HEARTSIGN ~ HEART
+        dolor|dolores|dolorcito|doloron|molestia|ardor|presion|opresion|punzada|punzadas|pinchazo|pinchazos|piquete|piquetes|puntada|puntadas|aguijonazo|hincada|hincadas|calambre|tiron|peso|apreton en el|mi? corazon|pecho|torax|esternon
+        dolor|punzada|punzadas|puntada|pinchazo al|del|de corazon|pecho
+        me|le punza|pincha|pica|hinca|clava|arde|lastima|molesta|cala|jala|duele|dolio|dolia|tiembla|aprieta|estruja|oprime|aplasta|quema mucho|feo|fuerte|aqui|bien|algo? el|mi corazon|pecho|torax|esternon
+        dificultad|dificultades|problema|problemas|insuficiencia|crisis|trastorno|deficiencia respiratoria|respiratorias|respiratorio|respiratorios
+        problema|problemas|dificultad|dificultades|trabajo|batalla|apuro|apuros para|al|de|con la? respirar|respiracion|resollar
+        apenas me|si? entra|llega|pasa|alcanza|jalo|agarro|cojo el|un? aire|oxigeno|aliento|resuello
+        entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
+    """,
+    "danger.nerve_or_bladder": """
+        LIMB|manos|dedos ~ no ~ GRASP
+        no ~ GRASP ~ LIMB
+        traigo|tengo|ando|quede|quedo|amaneci|siento|noto con? el|la|una|un|mi pie|mano|brazo|pierna|parpado|boca|lado ~ colgando|caido|caida|muerto|muerta|bobo|boba|flojo|floja|torcida|ajena|ajeno
+        ensucio|ensucie|ensuciado|mancho|manche|mojo|moje|mojado|ensuciando ~ ropa|BEDWET ~~ sin|cuenta
+        no|sin ~ controlo|control|controla|controlar|manejo ~ esfinteres|esfinter|vejiga|PEE
+        me ice|hize|ise ~ encima|PEE
+        me|se hice|ice|hize|hizo|hago de? PEE
+        fuga|fugas|escape|escapes|perdida|perdidas|goteo|accidente|accidentes|incontinencia de|con PEE
+        moje|mojo|mojado|mojando|mojaba la|el|las|los|mi|mis BEDWET
+        amaneci|desperte ~ mojada|mojado|orinada|orinado|meada|meado|miada|miado|zurrada|zurrado|cagada|cagado
+        agujitas|agujillas|alfileritos|alfilerazos|hormiguillas|hormiguero|hormiguitas|cosquillitas|adormecimientos ~ LIMB|LEG|dedos|manos|pies|cara
+        LIMB|LEG|manos|dedos ~ agujitas|agujillas|alfileritos|alfilerazos|hormiguillas|hormiguero|hormiguitas
+        se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
+    """,
+    "danger.fall_or_injury": """
+        me|se jale|jalo|estire|estiro|desgarre|desgarro|lesione|lastime|lastimo|rompi|rompio|torci|forcé|force|reviente|revente|esguince un|el|los|uno|mi|# FIBRE
+        me|se clave|clavo|enterre|enterro|encaje|encajo|ensarte|pique|corte|corto|espiche|puye|hinque|pinche un|una|con|el|la|unos|unas|# un|una? SHARDS
+        tuve|tube|sufri|tuvimos|sufrimos|ha|he un|otro|el tenido|sufrido? accidente|accidentito|percance ,|.|$|en|con|bajando|subiendo|al|ayer|hoy|anoche|y|me|fuerte|feo
+        he tenido|sufrido un accidente|percance
+    """,
+    "danger.possible_fracture": """
+        JOINT|LIMB|BODY me? trono|crujio|chasqueo|sono|tronó ,? y se? ~ pelota|hinchado|hinchada|hincho|inflamo|puso|duele|dolio|morado|no|moradito
+        JOLT SHARP ~~ BACKBONE
+        JOLT de golpe|repente|pronto|sopeton|subito|improviso ~~ BACKBONE
+        BACKBONE ~~ JOLT SHARP
+        BACKBONE ~~ JOLT de golpe|repente|pronto|sopeton|improviso
+        SHARP ~ JOLT ~~ BACKBONE
+        LASH ~ BACKBONE|costillas|rinones
+        BACKBONE ~~ LASH
+        JOLT|LASH|dolor|duele|dolio ~~ de un|una segundo|momento|instante|rato|minuto al|a|para otro ~~ BACKBONE
+        BACKBONE ~~ de un|una segundo|momento|instante|rato|minuto al|a|para otro
+        BACKBONE ,? de un|una segundo|momento|instante al|a|para otro
+        creo|parece|pienso|sospecho|dicen que? hay|tengo|tenga|es|haya|sea ~ fractura|fisura|quebradura
+        hay|tengo|salio|encontraron|vieron|detectaron|diagnosticaron|confirmaron|aparecio una|otra|con? fractura|fisura|fracturita|quebradura
+        dijeron|dijo|diagnosticaron ~ fractura|fisura
+        fractura|fisura ~~ dijeron|dijo|salio|diagnosticaron|detectaron ~ hoy|ayer|urgencias|radiografia|placa
+        crujio|trono|sono|chasqueo|revento|quebro|rompio|rajo algo ~ JOINT|LIMB|BODY|BACKBONE
+        hueso|huesito|costilla|dedo|dedito|clavicula|tobillo|pie|mano|femur|pelvis BROKEN
+        tengo ~ hueso|huesito|costilla|dedo|clavicula|femur|pelvis ~ BROKEN
+        JOINT|LIMB|brazo|pierna|dedo ~ deforme|deformado|deformada|chueco|chueca|torcido|torcida y|, ~ hinchado|hinchada|morado|morada|inflamado|inflamada
+        hueso ~ salido|asoma|asomado|afuera|expuesto
+    """,
+    "danger.faint_or_dizzy": """
+        me fui por|unos|unas|como|#|un ~ ratito|rato|momento|momentito|segundo|segundos|instante|minuto|minutos ,? >dice|dicen|dijo|dijeron|segun
+        me fui por|unos|unas|como|#|un ~ ratito|rato|momento|momentito|segundo|segundos|instante|minuto|minutos ,? y|cuando volvi|desperte|no|abri
+        me descompuse|descompense|indispuse !un !el !la !los !mi
+        se me nubla|nublo|nublaba|oscurece|oscurecio|oscurecia|apaga|apago|apagaba|ennegrecio|volteaba|volteo todo
+        no ~ contestaba|respondia|reaccionaba ~~ me fui|ida|ido|desconectada|desconectado
+    """,
+    "danger.severe_pain": """
+        no hay quien|nadie|persona que? aguante|soporte|resista
+        duele|duelen|dolio|dolia|doliendo demasiado|exageradamente|espantosamente|terriblemente|brutalmente|horriblemente|exagerado|tremendamente|salvajemente
+        duele|duelen|dolio|dolia|doliendo hasta el|la|los|mi alma|pelo|pelos|tuetano|respirar|hablar|pensar|conciencia
+        duele|duelen|dolio|dolia|doliendo una barbaridad|bestialidad|brutalidad|salvajada|burrada|enormidad|atrocidad
+        duele|duelen|dolio|dolia|doliendo un|como|mas huevo|cojon|carajo|vergo|chingo|infierno|demonio|condenado|condenada|maldito
+        JOINT|BACKBONE|pierna|muela me esta|estan? mata|matan|mato|matando|mataba ,|.|$|de|hoy|y|pero|no
+        dolor|dolores|dolorazo fuertisimo|fortisimo|intensisimo|durisimo|extremo|intolerable|maldito
+        dolor ~ fuertisimo|fortisimo|intensisimo|durisimo
+        fuertisimo|fortisimo|intensisimo dolor|dolores
+        estoy|ando|vivo|pase|estuve|paso ~ en un|puro|#? grito
+        duele|dolor|dolio ~ puro grito
+    """,
+    "danger.crisis": """
+        que caso|sentido|objeto|chiste|razon tiene|hay ya? de|en|para? seguir vivo|viva|viviendo|aqui
+        que caso|sentido|objeto|chiste|razon tiene|hay ya? de|en|para? vivir|existir
+        dios|diosito|senor|virgencita|virgen mio? ,? ya? llevame|recogeme|lleveme|recojame|llevateme
+        llevame|recogeme|lleveme|recojame|llevateme ya? ,? dios|diosito|senor|virgencita|contigo
+        mejor|ojala|nunca|debi no? hubiera|hubiese|haber|habria nacido
+        no hubiera|hubiese|haber nacido
+        ^ ya llevame|recogeme|lleveme|llevateme $
+        he|habia cortado|lastimado|rajado los|las|mis brazos|venas|munecas
+        la|mi|esta vida ya? no me? interesa|importa|llena|quiero|sirve|gusta ,|.|$|ya|nada|asi
+        no|ni deseo|desearia|kiero|quiero|quisiera|pretendo|aguanto|pienso seguir|continuar|estar|vivir|quedarme ~ en|con este|esta mundo|vida|tierra|planeta
+        no|ni deseo|desearia|pretendo|pienso vivir|existir|despertar|amanecer
+        no|ni deseo|desearia|pretendo|pienso seguir viviendo|existiendo|viva|vivo
+        si ya? no amanezco|despierto|despertara|amaneciera ,? mejor para|por todos|ellos|mi|ustedes|mis|nadie
+        si me muero|muriera|muero ,? mejor
+        termino|acabo|terminare|acabare|termina|acaba con todo|esto|todos esto? ,? ~~ adios|perdon|perdonen|perdonenme|despido|cuidense
+        no|nada|ya|tampoco me? importa|importaria si|que ya? me? muero|morir|muera|muriera|morirme|mato|maten
+        me da|daria igual|lo|mismo|= ~ morirme|morir|muero|muera|vivir|viva|muerta|muerto
+        que mas? importa|da si me muero|muriera|mato
+    """,
+    # What shares the words and is no sign.
+    "idiom": """
+        ^ N0 caidas|caida|mareos|mareo|desmayos|golpes|hormigueo|hormigueos|palpitaciones|ahogos|tropezones|tropiezos|resbalones
+        ,|.|y|con|e N0 caidas|caida|mareos|mareo|desmayos|golpes|hormigueo|hormigueos|palpitaciones|ahogos|tropezones|tropiezos|resbalones
+        antes !de !del !que me|se ~ mareaba|dolia|ahogaba|desmayaba|caia|faltaba|dormia ~ ,? pero? ahora|hoy no ,|.|$
+        transito|trafico|calor|trabajo|frio|sueno|jefe|viaje|bochorno|bus|metro|turno|transporte hoy|ya|casi|me? me? mato|mata|matan|matando
+    """,
+    "idiom.crisis": """
+        acabar|terminar con los|las|mis|el|estos|la|estas|todos los? ejercicios|ejercicio|rutina|tarea|tareas|sesion|serie|series|terapia|talones|lista|quehacer
+        transito|trafico|calor|trabajo|frio|jefe|viaje|bochorno|bus|metro|turno hoy|ya|casi|ayer? me mato|mata|matan
+    """,
+    "idiom.chest_or_breathing": """
+        ahogada|ahogado|ahogadas|ahogados|asfixiada|asfixiado|sofocada|sofocado de|en|con|entre tanto|tanta|mucho|puro|puras|el|las|los? trabajo|deudas|pendientes|papeles|tareas|chamba|quehacer|cuentas|tramites|pagos|juntas|tarea
+        sin aliento|aire|respiracion con el|la|ese|este gol|golazo|penal|final|partido|noticia|pelicula|novela
+        todo|mi|el? dolor de|en mi corazon|alma le|les|te|los
+    """,
+    "idiom.nerve_or_bladder": """
+        mi|una|la|su|de|nuestra|otra|tu|mis tia
+        ^ tia ,
+        hola|oye|gracias|ay|jaja|si|no tia
+        perdi|perdio|pierdo|perdido el? control remoto
+        perdi|perdio|pierdo|perdido el? control de la|el|mi|los|las tele|television|tv|perro|perra|aire|situacion|ninos|nietos|clima
+        con mas|mucha|buena|toda|harta fuerza
+        LIMB|LEG con fuerza ,|.|$
+    """,
+    "idiom.fall_or_injury": """
+        queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar
+        me siento|sente|acuesto|acoste|hinco|arrodillo|arrodille|hinque|tumbo|tumbe|extiendo|estiro en|al el? piso|suelo a|para
+        caida de la|las|los|el tarde|noche|ventas|precios|acciones|hojas|bolsa|senal|tension
+        caida del dolar|peso|pelo|cabello|gobierno|muro|internet|sistema|dia|sistema|telon|euro
+        choque las|los palmas|manos|cinco|vasos|copas
+        ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera #|como|despacio|bien|sin|asi
+        y|luego|,|.|despues doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera # veces
+        con|de|a|por mi|la|el|una|un tia|tio|hermana|hermano|hija|hijo|abuela|abuelo|suegra|suegro|cunada|cunado que se cayo|callo|golpeo|quebro|rompio|fracturo|resbalo|lastimo|accidento
+    """,
+    "idiom.possible_fracture": """
+        tronido|trueno|crujido|estallido|chasquido afuera|lejos|arriba|abajo
+        fractura|fisura vieja|antigua|operada|soldada|sanada|curada|pasada|consolidada
+        quebradura vieja|antigua
+        silla|mesa|vaso|plato|palo|banco|banda|liga|andador|baston|juguete|cama roto|rota|quebrado|quebrada
+    """,
+    "idiom.faint_or_dizzy": """
+        pierdo|perdi|perder el? equilibrio ~ ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
+        se me apago todo|toda la|el|lo luz|compu|computadora|tele|casa|celular|aparato
+    """,
+}
