@@ -4,8 +4,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. A
 """
 
 CONCEPTS = {
+    "TIGHT": "doliendo dolia dolian duelen punzando molestando pincha pinchando",
+    "SADDLE": "intima intimas genital vagina testiculos pene perine perineo",
+    "SNAP": "clic click clac clack tac trac trakido traquido traqueo plop paf ploc cloc crujidito",
     "HEARTSIGN": "acelera aceleran aceleraba aceleró dispara disparaba desboca galopa retumba retumbando zumba revolotea alocado alborotado alborota agitado",
-    "DIZZY": "ataranta ataranto atarante atarantando atarantan atarantaba destanteo destantea aturdo aturdi aturde aturdimiento taranta tarantas mareadera mareadisima",
+    "DIZZY": "ataranta ataranto atarante atarantando atarantan atarantaba destanteo destantea aturdo aturdi aturde aturdimiento desmayito desmayitos taranta tarantas mareadera mareadisima",
     "GRASP": "sirve sirven responde responden agarra agarran aprieta aprietan sostiene sostienen sujeta sujetan obedece obedecen funciona funcionan cierra cierran mueve mueven levanta levantan detiene detienen reacciona reaccionan",
     "SHARDS": "vidrio vidrios clavo clavos astilla fierro alambre navaja cuchillo tachuela aguja varilla lata tornillo cristal machete serrucho tijera tijeras",
     "FIBRE": "musculo musculos tendon ligamento ligamentos gemelo gemelos aductor isquio isquios isquiotibial cuadriceps soleo bicep biceps menisco aquiles",
@@ -20,6 +23,8 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        se me iba|va|fue|corta|cortaba|acaba|acababa|escapa|termina ~ BREATH
+        respirar ~ me? cuesta|cansa|duele|agota|costaba|cansaba
         HEARTSIGN ~ HEART
         dolor|dolores|dolorcito|doloron|molestia|ardor|presion|opresion|punzada|punzadas|pinchazo|pinchazos|piquete|piquetes|puntada|puntadas|aguijonazo|hincada|hincadas|calambre|tiron|peso|apreton en el|mi? corazon|pecho|torax|esternon
         dolor|punzada|punzadas|puntada|pinchazo al|del|de corazon|pecho
@@ -30,6 +35,11 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        NUMB la|una|toda|mi parte|zona|region|area|mitad
+        zona|parte|partes|area|region ~ NUMBONLY|dormida|dormidas|insensible
+        LEG ~ se me va|vence|suelta|afloja|dobla|rinde
+        se me cae|caen|cuelga el|la|las|los pie|pies|mano|manos|punta
+        sin tacto
         LIMB|manos|dedos ~ no ~ GRASP
         no ~ GRASP ~ LIMB
         traigo|tengo|ando|quede|quedo|amaneci|siento|noto con? el|la|una|un|mi pie|mano|brazo|pierna|parpado|boca|lado ~ colgando|caido|caida|muerto|muerta|bobo|boba|flojo|floja|torcida|ajena|ajeno
@@ -51,6 +61,10 @@ RULES = {
         he tenido|sufrido un accidente|percance
     """,
     "danger.possible_fracture": """
+        sono|sonaron ~ BACKBONE|cadera|costilla ~~ quede|quedo|doblado|doblada|camino|no|dolor|duele|tieso|tiesa|grite
+        senti|oi|escuche|oyo|hizo|dio ~ SNAP ~~ JOINT|BACKBONE|costilla|dolor|duele|grite|hinchado
+        JOINT|BACKBONE|costilla ~ hizo|dio|pego|sono SNAP
+        quede|quedo|quedado ~ clavado|doblado|trabado|tieso|pegado|atorado|engatillado de|en|con la|el BACKBONE
         JOINT|LIMB|BODY me? trono|crujio|chasqueo|sono|tronó ,? y se? ~ pelota|hinchado|hinchada|hincho|inflamo|puso|duele|dolio|morado|no|moradito
         JOLT SHARP ~~ BACKBONE
         JOLT de golpe|repente|pronto|sopeton|subito|improviso ~~ BACKBONE
@@ -73,6 +87,8 @@ RULES = {
         hueso ~ salido|asoma|asomado|afuera|expuesto
     """,
     "danger.faint_or_dizzy": """
+        me voy|iba|fui|ando|vengo de|para|pal|hacia los|un|el|al? lado|lados|ladito
+        bajo|baja|bajaba ~ tension|presion|azucar ~~ blanca|blanco|palida|palido|caigo|acostar|acostarme|sentar|sentarme|suelo
         me fui por|unos|unas|como|#|un ~ ratito|rato|momento|momentito|segundo|segundos|instante|minuto|minutos ,? >dice|dicen|dijo|dijeron|segun
         me fui por|unos|unas|como|#|un ~ ratito|rato|momento|momentito|segundo|segundos|instante|minuto|minutos ,? y|cuando volvi|desperte|no|abri
         me descompuse|descompense|indispuse !un !el !la !los !mi
@@ -80,6 +96,10 @@ RULES = {
         no ~ contestaba|respondia|reaccionaba ~~ me fui|ida|ido|desconectada|desconectado
     """,
     "danger.severe_pain": """
+        no hay pastilla|pastillas|remedio|medicina|nada que me? ~ quite|calme|baje|alivie ~ dolor
+        no|ni se me|le? quita|calma|baja con nada ,? ~ dolor
+        JOINT|LIMB|BACKBONE|dolor ~ me tiene|trae|hace|dejo gritando|gritar|llorando|llorar|aullando|postrada|postrado|tirada|tirado
+        doblada|doblado|retorcida|retorcido|tirada|tirado|postrada|postrado|revolcandome|muerta|muerto de|del|por el? dolor
         no hay quien|nadie|persona que? aguante|soporte|resista
         duele|duelen|dolio|dolia|doliendo demasiado|exageradamente|espantosamente|terriblemente|brutalmente|horriblemente|exagerado|tremendamente|salvajemente
         duele|duelen|dolio|dolia|doliendo hasta el|la|los|mi alma|pelo|pelos|tuetano|respirar|hablar|pensar|conciencia
@@ -93,6 +113,13 @@ RULES = {
         duele|dolor|dolio ~ puro grito
     """,
     "danger.crisis": """
+        me estoy haciendo|hago dano !con
+        quitar|quitarme|quito|irme ~ de|del en? medio
+        tengo ~ pistola|arma|soga|veneno|cuerda|navaja ~~ dejo|mirar|miro|pienso|tentacion|sola|solo
+        no ~ quiero|deseo|quisiera despertarme !temprano !a !tan !tarde
+        pensando|pienso|pensado ~ hacer|cometer una|alguna|# tonteria|locura|estupidez
+        hacer|cometer una|alguna|# tonteria|locura|estupidez con|contra mi
+        quiero|quisiera|deseo|gustaria|ganas ~ ir|irme ~ de|del este|esta? mundo|vida
         que caso|sentido|objeto|chiste|razon tiene|hay ya? de|en|para? seguir vivo|viva|viviendo|aqui
         que caso|sentido|objeto|chiste|razon tiene|hay ya? de|en|para? vivir|existir
         dios|diosito|senor|virgencita|virgen mio? ,? ya? llevame|recogeme|lleveme|recojame|llevateme

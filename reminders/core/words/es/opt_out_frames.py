@@ -9,7 +9,7 @@ CONCEPTS = {
     "SENDING": "manden mande mandes mandeis envien envie envies enveis envieis escriban escriba escribas escribais texteen textee textees textes llamen llame llames llameis"
     " molesten moleste molestes molesteis contacten contacte contactes notifiquen notifique notifiques avisen avise avises avisenme"
     " recuerden recuerde recuerdes comuniquen comunique busquen busque busques fastidien fastidie fastidies hostiguen acosen"
-    " spameen bombardeen bombardee saturen sature hablen hable hables marquen marque marques insistan insista lleguen llegue"
+    " spameen bombardeen bombardee saturen sature hablen hable hables marquen marque marques insistan insista lleguen"
     " timbren timbre mensajeen mensajee mensajees wasapeen wasapee wasapees whatsapeen whatsappeen guasapeen incluyan incluya incluyas textien perturben perturbe importunen importune incomoden incomode persigan",
     "TO_SEND": "mandar mandarme mandarnos mandarle mandarles mandarlos mandandome enviar enviarme enviarnos enviarle enviarles"
     " enviandome escribir escribirme escribirnos escribirle escribiendome textear textearme textearnos textearle texteandome"
@@ -79,7 +79,7 @@ RULES = {
         ^ por? porfa|porfavor|favor ya no mas? $
         ^ ya no por? porfa|favor|porfavor $
         ,|. ya? dejenme|dejeme|dejame|dejadme|dejennos ya? $
-        ^ no mande|manden|mandes|envie|envien|envies|escriba|escriban|escribas|moleste|molesten|molestes|llame|llamen ya? $
+        ^ no mande|manden|mandes|envie|envien|envies|escriba|escriban|escribas|moleste|molesten|molestes|llamen ya? $
         no NO_WISH k|ke|q ya? me|nos? SENDING|mandn|manden ,|.|$|mas|nada
         ya no|ni cuenten|cuente conmigo ,|.|$
         ENDS ya? de? estar? TO_SEND ,|.|$|mas|por|porfa|a|cosas|esto|eso|estas|esas|tanto|tantos|tantas|con|los|las|sus|estos|esos|TEXT|ya|please|pls|nada|nunca
@@ -96,7 +96,7 @@ RULES = {
         jamas|nunca mas? me|nos SENDING
         ^ ni|no me|nos SENDING ,|.|$|mas|nada|ya|por|porfa
         ^ de? ya? no TO_SEND ,|.|$|mas|nada|ya|por|porfa|a|gracias
-        ya no|ni me|nos|le|les? SENDING ,|.|$|mas|nada|por|porfa|gracias|a|ni|please
+        ya no|ni me|nos|le|les SENDING ,|.|$|mas|nada|por|porfa|gracias|a|ni|please
         que ya? no|ni me|nos SENDING ,|.|$|mas|nada|por|porfa|gracias|ni
         NO_WISH|favor|pido|ruego|suplico|agradeceria|prefiero|preferiria|preferimos|mejor de? que? ya? no me|nos SENDING ,|.|$|mas|nada|ni|por|porfa|gracias|TEXT|cosas
         NOT_ANY consiento|autorizo|permito|acepto|autorizamos|acepte|autorice que ya? me|nos? SENDING|KEEPS
