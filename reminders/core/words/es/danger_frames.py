@@ -4,7 +4,13 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. A
 """
 
 CONCEPTS = {
-    "TIGHT": "doliendo dolia dolian duelen punzando molestando pincha pinchando",
+    "NUMB": "adormila adormilan anestesiada anestesiadas anestesiado anestesiados amodorrado acorchados acorchadas",
+    "CRACK": "crujieron chasquearon crujian",
+    "BONE": "clavicula femur tibia perone radio cubito humero pelvis craneo hueso huesito huesos costilla costillas rotula escafoides metatarso falange esternon omoplato",
+    "BROKE": "partio partieron parti rompi rompio rompieron quebre quebro quebraron fracture fracturo fracturaron fisure fisuro astille astillo raje rajo",
+    "SHOT": "disparo balazo martillazo corrientazo chispazo cohetazo estallido",
+    "SNAPPING": "quiebra quiebran quebrar quebrarse rompe rompen romper romperse parte parten partirse truena disparo balazo rama ramita lapiz galleta nuez vara gis tabla",
+    "TIGHT": "punzadota punzadotas piquetazo piquetote piquetazos apretoncito opresioncita dolorcillo dolorsote dolorote dolorones doliendo dolia dolian duelen punzando molestando pincha pinchando",
     "SADDLE": "intima intimas genital vagina testiculos pene perine perineo",
     "SNAP": "clic click clac clack tac trac trakido traquido traqueo plop paf ploc cloc crujidito",
     "HEARTSIGN": "acelera aceleran aceleraba aceleró dispara disparaba desboca galopa retumba retumbando zumba revolotea alocado alborotado alborota agitado",
@@ -23,6 +29,11 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        BREATH ~ entrecorta|entrecortaba|entrecortada|acelera|agita|cierra|tranca
+        cierra|cerro|cerraba|tranca ~ respiracion|garganta|bronquios
+        aire ~ pesado|espeso ,|.|y|no|que
+        aire ,? no me llena|alcanza|entra|pasa
+        respirando|respiro por|con la boca abierta
         se me iba|va|fue|corta|cortaba|acaba|acababa|escapa|termina ~ BREATH
         respirar ~ me? cuesta|cansa|duele|agota|costaba|cansaba
         HEARTSIGN ~ HEART
@@ -35,6 +46,8 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        LIMB|LEG|lado ,? como si no|ya fuera|fueran|estuviera|existiera
+        panal|panales ~~ se me? sale|escapa|aguanto
         NUMB la|una|toda|mi parte|zona|region|area|mitad
         zona|parte|partes|area|region ~ NUMBONLY|dormida|dormidas|insensible
         LEG ~ se me va|vence|suelta|afloja|dobla|rinde
@@ -55,12 +68,24 @@ RULES = {
         se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
     """,
     "danger.fall_or_injury": """
+        pise mal|chueco|falso|torcido
+        pise en falso
+        me torci|esguince|descalabre ,|.|$|ayer|hoy|anoche
+        me fui para|pa|hacia atras con|y|,|.|$
+        me lleve la|el|un|una|# esquina|puerta|mesa|pared|marco|escalon|mueble|filo|canto
+        me pegaron|patearon|golpearon|empujaron|chocaron|tumbaron|tiraron en|con|un|una|#|durisimo|fuerte|por
         me|se jale|jalo|estire|estiro|desgarre|desgarro|lesione|lastime|lastimo|rompi|rompio|torci|forcé|force|reviente|revente|esguince un|el|los|uno|mi|# FIBRE
         me|se clave|clavo|enterre|enterro|encaje|encajo|ensarte|pique|corte|corto|espiche|puye|hinque|pinche un|una|con|el|la|unos|unas|# un|una? SHARDS
         tuve|tube|sufri|tuvimos|sufrimos|ha|he un|otro|el tenido|sufrido? accidente|accidentito|percance ,|.|$|en|con|bajando|subiendo|al|ayer|hoy|anoche|y|me|fuerte|feo
         he tenido|sufrido un accidente|percance
     """,
     "danger.possible_fracture": """
+        se me|le BROKE el|la|un|una|los|las|# BONE
+        me BROKE el|la|un|una|los|las|# BONE
+        creo|parece|pienso|dicen|dice|dijo que se? me? fracturo|quebro|rompio|partio|fracture|quebre|fisuro|quebrado|fracturado
+        no ~ enderezarme|enderezar|enderezo|endereza ~~ JOLT
+        sono|oi|oyo|escuche|senti|fue como ~ SNAPPING
+        SHOT ~ BACKBONE|cadera|rodilla|talon|pantorrilla
         sono|sonaron ~ BACKBONE|cadera|costilla ~~ quede|quedo|doblado|doblada|camino|no|dolor|duele|tieso|tiesa|grite
         senti|oi|escuche|oyo|hizo|dio ~ SNAP ~~ JOINT|BACKBONE|costilla|dolor|duele|grite|hinchado
         JOINT|BACKBONE|costilla ~ hizo|dio|pego|sono SNAP
@@ -87,7 +112,9 @@ RULES = {
         hueso ~ salido|asoma|asomado|afuera|expuesto
     """,
     "danger.faint_or_dizzy": """
-        me voy|iba|fui|ando|vengo de|para|pal|hacia los|un|el|al? lado|lados|ladito
+        da|dan|daba|daban vuelta|vueltas ~ casa|cuarto|cabeza|mundo|techo|piso|pieza|sala
+        quede|quedo|estuve|cai ~ sin conocimiento|sentido|conciencia
+        me voy|ando|vengo para|pal|hacia los|un|el|#? lado|lados|ladito
         bajo|baja|bajaba ~ tension|presion|azucar ~~ blanca|blanco|palida|palido|caigo|acostar|acostarme|sentar|sentarme|suelo
         me fui por|unos|unas|como|#|un ~ ratito|rato|momento|momentito|segundo|segundos|instante|minuto|minutos ,? >dice|dicen|dijo|dijeron|segun
         me fui por|unos|unas|como|#|un ~ ratito|rato|momento|momentito|segundo|segundos|instante|minuto|minutos ,? y|cuando volvi|desperte|no|abri
@@ -96,10 +123,14 @@ RULES = {
         no ~ contestaba|respondia|reaccionaba ~~ me fui|ida|ido|desconectada|desconectado
     """,
     "danger.severe_pain": """
+        duele|dolio|dolia|dolor ~ como si me ~ arrancaran|cortaran|quemaran|clavaran|mataran|partieran|enterraran|apunalaran|taladraran|arrancara|serrucharan|despedazaran
+        duele|dolio|dolor ~ mas|peor que|q un|el|#? parto|parir
+        doloron|dolorazo|dolorote|dolorsote ~~ no me? deja|dejan
+        no|ni ~ puedo|pude|aguanto ~~ de lo|tanto que me? duele|dolio|dolia
         no hay pastilla|pastillas|remedio|medicina|nada que me? ~ quite|calme|baje|alivie ~ dolor
         no|ni se me|le? quita|calma|baja con nada ,? ~ dolor
         JOINT|LIMB|BACKBONE|dolor ~ me tiene|trae|hace|dejo gritando|gritar|llorando|llorar|aullando|postrada|postrado|tirada|tirado
-        doblada|doblado|retorcida|retorcido|tirada|tirado|postrada|postrado|revolcandome|muerta|muerto de|del|por el? dolor
+        retorcida|retorcido|tirada|tirado|postrada|postrado|revolcandome|muerta|muerto de|del|por el? dolor
         no hay quien|nadie|persona que? aguante|soporte|resista
         duele|duelen|dolio|dolia|doliendo demasiado|exageradamente|espantosamente|terriblemente|brutalmente|horriblemente|exagerado|tremendamente|salvajemente
         duele|duelen|dolio|dolia|doliendo hasta el|la|los|mi alma|pelo|pelos|tuetano|respirar|hablar|pensar|conciencia
@@ -113,6 +144,12 @@ RULES = {
         duele|dolor|dolio ~ puro grito
     """,
     "danger.crisis": """
+        quiero|quisiera|ganas|mejor|deseo ~ dejar de existir|vivir
+        me pesa|cansa|agota|duele vivir|existir
+        pastillas|pildoras|medicinas|tabletas ~~ tomarmelas|tragarmelas|tomarmelos|tomarme ~ juntas|todas|vez|juntos|noche
+        guarde|junte|guardado|juntado|guardando|juntando|escondi|escondido ~ pastillas|pildoras|tabletas|somniferos ~~ tomarmelas|tomar|todas|juntas|acabar|vez
+        no se|entiendo para|por que|q despierto|vivo|existo|naci|amanezco
+        no se|entiendo para|por que|q sigo viva|vivo|aqui|viviendo ,|.|$
         me estoy haciendo|hago dano !con
         quitar|quitarme|quito|irme ~ de|del en? medio
         tengo ~ pistola|arma|soga|veneno|cuerda|navaja ~~ dejo|mirar|miro|pienso|tentacion|sola|solo
@@ -147,15 +184,20 @@ RULES = {
         transito|trafico|calor|trabajo|frio|sueno|jefe|viaje|bochorno|bus|metro|turno|transporte hoy|ya|casi|me? me? mato|mata|matan|matando
     """,
     "idiom.crisis": """
-        acabar|terminar con los|las|mis|el|estos|la|estas|todos los? ejercicios|ejercicio|rutina|tarea|tareas|sesion|serie|series|terapia|talones|lista|quehacer
+        acabar|terminar con los|las|mis|el|estos|la|estas|todos los? ejercicios|ejercicio|rutina|tarea|tareas|sesion|serie|series|terapia|talones|lista|quehacer !y !e
         transito|trafico|calor|trabajo|frio|jefe|viaje|bochorno|bus|metro|turno hoy|ya|casi|ayer? me mato|mata|matan
     """,
     "idiom.chest_or_breathing": """
-        ahogada|ahogado|ahogadas|ahogados|asfixiada|asfixiado|sofocada|sofocado de|en|con|entre tanto|tanta|mucho|puro|puras|el|las|los? trabajo|deudas|pendientes|papeles|tareas|chamba|quehacer|cuentas|tramites|pagos|juntas|tarea
+        brinco|salto|vuelco el? corazon ~ cuando|al|de vi|ver|alegria|gusto|emocion
+        falto|falta aire para inflar|soplar
+        para que entre|circule el|# aire
+        ahogada|ahogado|ahogadas|ahogados|asfixiada|asfixiado|sofocada|sofocado de|en|entre tanto|tanta|mucho|puro|puras|el|las|los? trabajo|deudas|pendientes|papeles|tareas|chamba|quehacer|cuentas|tramites|pagos|juntas|tarea
         sin aliento|aire|respiracion con el|la|ese|este gol|golazo|penal|final|partido|noticia|pelicula|novela
         todo|mi|el? dolor de|en mi corazon|alma le|les|te|los
     """,
     "idiom.nerve_or_bladder": """
+        LIMB|LEG|JOINT ya? tiene|tengo|agarra|agarro ya? mas|mucha|buena fuerza
+        se me paso|fue la mano con|en
         mi|una|la|su|de|nuestra|otra|tu|mis tia
         ^ tia ,
         hola|oye|gracias|ay|jaja|si|no tia
@@ -165,6 +207,8 @@ RULES = {
         LIMB|LEG con fuerza ,|.|$
     """,
     "idiom.fall_or_injury": """
+        me resbale del horario|tema
+        con|las? la pierna|piernas|rodilla en alto
         queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar
         me siento|sente|acuesto|acoste|hinco|arrodillo|arrodille|hinque|tumbo|tumbe|extiendo|estiro en|al el? piso|suelo a|para
         caida de la|las|los|el tarde|noche|ventas|precios|acciones|hojas|bolsa|senal|tension
@@ -181,6 +225,8 @@ RULES = {
         silla|mesa|vaso|plato|palo|banco|banda|liga|andador|baston|juguete|cama roto|rota|quebrado|quebrada
     """,
     "idiom.faint_or_dizzy": """
+        da|dan|dando vueltas la|el|una idea|pregunta|cancion|asunto
+        vi|veo|viendo|mirando|mirar|ver las|unas? estrellas en|del|con el|la|los cielo|campo|noche|telescopio|playa|patio
         pierdo|perdi|perder el? equilibrio ~ ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
         se me apago todo|toda la|el|lo luz|compu|computadora|tele|casa|celular|aparato
     """,
