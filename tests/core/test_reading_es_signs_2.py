@@ -7,7 +7,8 @@ import pytest
 
 from reminders.core.reading import parse_session, read_reply
 from reminders.core.reading.reader import evidence_of
-from tests.core.danger_frames_es import HARMLESS, SIGNS
+from tests.core.danger_frames_es import SIGNS
+from tests.core.harmless_frames_es import HARMLESS
 from tests.core.opt_out_frames_es import NO_OPT_OUTS, OPT_OUTS
 
 SESSION = parse_session(

@@ -29,6 +29,7 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        cuando|al|si respiro|respirar|inspiro|inhalo|tomo ~ me punza|duele|arde|pincha|clava|lastima
         BREATH ~ entrecorta|entrecortaba|entrecortada|acelera|agita|cierra|tranca
         cierra|cerro|cerraba|tranca ~ respiracion|garganta|bronquios
         aire ~ pesado|espeso ,|.|y|no|que
@@ -80,6 +81,8 @@ RULES = {
         he tenido|sufrido un accidente|percance
     """,
     "danger.possible_fracture": """
+        JOINT|LIMB|hueso ~ deforme|deformada|deformado|desfigurada
+        creo|parece|siento que? ~ esta|este|tengo rota|roto|quebrada|quebrado|fracturada|fracturado|partida
         se me|le BROKE el|la|un|una|los|las|# BONE
         me BROKE el|la|un|una|los|las|# BONE
         creo|parece|pienso|dicen|dice|dijo que se? me? fracturo|quebro|rompio|partio|fracture|quebre|fisuro|quebrado|fracturado
@@ -123,6 +126,8 @@ RULES = {
         no ~ contestaba|respondia|reaccionaba ~~ me fui|ida|ido|desconectada|desconectado
     """,
     "danger.severe_pain": """
+        dolor mas grande|fuerte|feo|intenso|horrible que|de ~ he|haya|mi|tenido|sentido
+        duele|duelen|dolio|dolia como el|un|los|mil|# demonio|demonios|diablo|diablos|infierno
         duele|dolio|dolia|dolor ~ como si me ~ arrancaran|cortaran|quemaran|clavaran|mataran|partieran|enterraran|apunalaran|taladraran|arrancara|serrucharan|despedazaran
         duele|dolio|dolor ~ mas|peor que|q un|el|#? parto|parir
         doloron|dolorazo|dolorote|dolorsote ~~ no me? deja|dejan
@@ -144,6 +149,9 @@ RULES = {
         duele|dolor|dolio ~ puro grito
     """,
     "danger.crisis": """
+        si yo ya? no estuviera|existiera|viviera|estoy
+        estaria|estarian|seria|vivirian mejor|felices|tranquilos si yo|no|sin|me
+        tomarme|tomar|beber|beberme|tragarme el|un|# veneno|cloro|raticida|insecticida|acido
         quiero|quisiera|ganas|mejor|deseo ~ dejar de existir|vivir
         me pesa|cansa|agota|duele vivir|existir
         pastillas|pildoras|medicinas|tabletas ~~ tomarmelas|tragarmelas|tomarmelos|tomarme ~ juntas|todas|vez|juntos|noche

@@ -53,6 +53,7 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
+        skipie|skipee|skipeo|eskipie|skipié|skippie
         no me|nos dio|alcanzo el? tiempo de|para|pa|a
         me la|lo|los|las salte|brinque
         nada !mas

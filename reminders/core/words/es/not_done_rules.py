@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ^ ya? olvide|olvido $
         ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
         no se ejecuto|realizo|efectuo|cumplio|hizo|hicieron
         ahora|hoy|orita|ahorita si no
@@ -117,6 +118,7 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ^ olvide $
         hoy ya no ,|.|$
         ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
         no se ejecuto|realizo|efectuo|cumplio
@@ -129,6 +131,7 @@ RULES = {
         ^ no ,|.
     """,
     "later": """
+        tomarme|tomar|comer|desayunar|acabar|terminar|cambiarme|banarme|descansar ~ y ya? arranco|empiezo|comienzo
         ahoritita|horitita|ahorita que|mismo
         ahorita|horita|orita mismo|voy
         dame|deme|denme ~ hora|horas|rato|minutos|momento

@@ -29,7 +29,7 @@ CONCEPTS = {
     " remuevan remueva retiren retire retira desactiven desactive desactiva deshabiliten inhabiliten inhabilite cancelen quitaran quitara borraran borrara sacaran sacara eliminaran eliminara retiraran"
     " tachen tache supriman suprima borrar quitar sacar eliminar desactivar retirar desvinculen desvincule",
     "TAKE_ME_OFF": "borrenme borreme borrame quitenme quiteme quitame saquenme saqueme sacame eliminenme elimineme eliminame"
-    " quitenos saquenos borrenos quitennos saquennos eliminenos retirenos retirenme retireme desvinculenme desafilienme desuscribanme desuscribeme desactivenme bajenme bajeme excluyanme excluyame",
+    " anulenme anuleme cancelenme canceleme quitenos saquenos borrenos quitennos saquennos eliminenos retirenos retirenme retireme desvinculenme desafilienme desuscribanme desuscribeme desactivenme bajenme bajeme excluyanme excluyame",
     "TAKE_IT_OFF": "borrenlo borrelo borralo quitenlo quitelo quitalo saquenlo saquelo sacalo eliminenlo eliminelo eliminalo"
     " cancelenlo desactivenlo tachenlo borrenla quitenla saquenla eliminenla olvidenlo",
     "MYNUMBER": "numero numerito celular cel celu telefono tel fono movil linea whatsapp contacto nombre datos",
@@ -38,8 +38,12 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        NOT_ANY NO_WISH que ya? me|nos SENDING|llegue|digan|llegen nada|mas|,|.|$|TEXT
+        ^ deseo|quiero|prefiero|quisiera no recibir ,|.|$|mas|nada
+        pide|piden|quiere|prefiere|dice|solicita|pidio|pedia que ya? no le|les|la|lo SENDING ,|.|$|mas|nada|TEXT
+        no me|nos hace falta que me|nos SENDING
         ^ me|nos quita|borra|saca|elimina|quitan|borran|sacan|eliminan ,? por? favor|porfa|porfavor|$ ,|.|$
-        TAKE_ME_OFF ya? de|del|, la|su|el|sus|esta|este|esa|ese|tu ROLL|ahi
+        TAKE_ME_OFF ya? de|del|, la|su|el|sus|esta|este|esa|ese|tu? ROLL|ahi|aqui|eso|esto
         no esten|este|estes|sigan dando ya? la? lata|guerra|murga
         dejen|deje|dejad ya? de dar|darme|darnos la? lata|guerra|murga
         no tengo|tenemos interes|deseo|deseos|intencion en|de|por recibir|sus|los|estos|seguir TEXT|recibiendo|mas|nada|,|.|$

@@ -51,6 +51,8 @@ RULES = {
         q tanto
     """,
     "chat": """
+        que dios|el senor|virgen|virgencita? ~ acompane|bendiga|cuide|guarde|pague
+        senor|virgen|virgencita ~ acompane|bendiga|cuide|guarde
         ^ CHATWORD CHATWORD* $
         THANKS
         gracias
