@@ -38,7 +38,7 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
-        NOT_ANY NO_WISH que ya? me|nos SENDING|llegue|digan|llegen nada|mas|,|.|$|TEXT
+        NOT_ANY quiero|queremos|quiere|deseo|deseamos|kiero|quisiera|gustaria que ya? me|nos SENDING|llegue|digan|llegen nada|mas|,|.|$|TEXT
         ^ deseo|quiero|prefiero|quisiera no recibir ,|.|$|mas|nada
         pide|piden|quiere|prefiere|dice|solicita|pidio|pedia que ya? no le|les|la|lo SENDING ,|.|$|mas|nada|TEXT
         no me|nos hace falta que me|nos SENDING
