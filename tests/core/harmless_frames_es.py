@@ -1,6 +1,17 @@
 """Spanish sentences that share the words of a danger sign and are none."""
 
 HARMLESS = (
+    "se me quebro un plato",
+    "se me rompió un vaso de la cocina",
+    "se me quebró la taza",
+    "no me duele el pecho",
+    "nada de dolor de pecho ni falta de aire",
+    "sin problemas para respirar",
+    "hice la respiración despacio",
+    "ya no quiero faltar",
+    "me di un gusto",
+    "tengo pastillas guardadas para la presión",
+    "tengo un dolor que sube y baja",
     "hice la flexión de pecho 2x8", "sin mareos hoy, todo bien", "al perro lo atropellaron", "se me cayó el teléfono",
     "el año pasado me caí pero ya estoy bien", "me caí de sueño anoche y no hice",
     "se me durmió el nieto en brazos y no hice", "se cayó el internet y no vi el video",

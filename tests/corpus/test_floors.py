@@ -4,7 +4,8 @@ Rows to build on were seen while the reader was built; rows to measure were look
 are what counts. A floor is raised when the reader gets better, and lowered only for a reason that stands here:
 - training on 3,500 more rows lifted whole readings and cost two older Spanish rows their sign and one its opt-out;
 - training on 3,000 more rows, 960 of them measured before, cost one older English row to measure its opt-out;
-- idioms that hid real signs ("fell for no reason", "passed out on the sofa") were narrowed, at some false alarms.
+- idioms that hid real signs ("fell for no reason", "passed out on the sofa") were narrowed, at some false alarms;
+- training on 1,795 more rows and four hundred more signs cost an older Spanish file one false alarm in 214.
 """
 
 import pytest
@@ -21,9 +22,9 @@ FLOORS = {
     ("en-build-4", "en"): {"whole %": 89.5, "intent %": 99},
     ("en-build-5", "en"): {"whole %": 85, "intent %": 99},
     ("en-measure-3", "en"): {"whole %": 95, "intent %": 98.5},
-    ("en-build-10", "en"): {"whole %": 96.5, "intent %": 99},
-    ("en-build-11", "en"): {"whole %": 96, "intent %": 98.5},
-    ("en-build-12", "en"): {"whole %": 87.5, "intent %": 96.5},
+    ("en-build-10", "en"): {"whole %": 97, "intent %": 99},
+    ("en-build-11", "en"): {"whole %": 97, "intent %": 99},
+    ("en-build-12", "en"): {"whole %": 95.5, "intent %": 99},
     ("en-build-6", "en"): {"whole %": 92.5, "intent %": 99},
     ("en-build-7", "en"): {"whole %": 97.5, "intent %": 99},
     ("en-build-8", "en"): {"whole %": 95, "intent %": 97.5},
@@ -31,14 +32,16 @@ FLOORS = {
     ("es-build-3", "es"): {"whole %": 91.5, "intent %": 99},
     ("es-build-4", "es"): {"whole %": 92, "intent %": 99},
     ("es-build-5", "es"): {"whole %": 94.5, "intent %": 99},
-    ("es-measure-3", "es"): {"whole %": 91.5, "intent %": 97.5},
-    ("es-build-10", "es"): {"whole %": 92, "intent %": 96.5},
-    ("es-build-11", "es"): {"whole %": 87, "intent %": 97},
-    ("es-build-12", "es"): {"whole %": 86, "intent %": 96},
+    ("es-measure-3", "es"): {"whole %": 92, "intent %": 97.5},
+    ("es-build-10", "es"): {"whole %": 96.5, "intent %": 99},
+    ("es-build-11", "es"): {"whole %": 94, "intent %": 99},
+    ("es-build-12", "es"): {"whole %": 92, "intent %": 99},
     ("es-build-6", "es"): {"whole %": 95, "intent %": 98},
     ("es-build-7", "es"): {"whole %": 95, "intent %": 98},
     ("es-build-8", "es"): {"whole %": 94, "intent %": 97},
     ("es-build-9", "es"): {"whole %": 93, "intent %": 97},
+    ("en-measure-6", "en"): {"whole %": 89.5, "intent %": 97},
+    ("es-measure-6", "es"): {"whole %": 90.5, "intent %": 95.5},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -56,9 +59,9 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-build-5", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-build-10", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-build-11", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
-    ("es-build-11", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.4, STOPS: 0},
+    ("es-build-11", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.6, STOPS: 0},
     ("en-measure-3", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
-    ("es-measure-3", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.5, STOPS: 2},
+    ("es-measure-3", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.9, STOPS: 0},
     ("en-build-6", "en"): {PAIN: 3, LOST: 0, ALARMS: 1.5, STOPS: 0},
     ("en-build-7", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.2, STOPS: 0},
     ("en-build-8", "en"): {PAIN: 1, LOST: 0, ALARMS: 1, STOPS: 0},
@@ -66,6 +69,11 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-build-7", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.6, STOPS: 0},
     ("es-build-8", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.7, STOPS: 0},
     ("es-build-9", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
+    ("en-build-12", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("en-measure-6", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.6, STOPS: 1},
+    ("es-build-10", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-build-12", "es"): {PAIN: 4, LOST: 0, ALARMS: 0.8, STOPS: 0},
+    ("es-measure-6", "es"): {PAIN: 0, LOST: 1, ALARMS: 2, STOPS: 2},
 }
 
 

@@ -9,6 +9,7 @@ import json
 import math
 import random
 from collections import Counter
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
@@ -17,11 +18,31 @@ from reminders.core.reading.completion import completed_of
 from reminders.core.reading.features import facts_of, names_of_word, pairs_of, tells_rules, words_of
 from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
-from tests.core import danger_phrases_en, danger_phrases_es, harmless_phrases_en, harmless_phrases_es
+from tests.core import (
+    danger_frames_es,
+    danger_phrases_en,
+    danger_phrases_es,
+    harmless_frames_es,
+    harmless_phrases_en,
+    harmless_phrases_es,
+    test_reading_en_signs_2,
+)
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 
-SIGNS = {"en": danger_phrases_en.SIGNS, "es": danger_phrases_es.SIGNS}
-HARMLESS = {"en": harmless_phrases_en.HARMLESS, "es": harmless_phrases_es.HARMLESS}
+
+def listed(signs: Mapping[str, Iterable[str]]) -> list[tuple[str, str]]:
+    """Return a table of signs by kind as pairs of kind and text."""
+    return [(flag, text) for flag, texts in signs.items() for text in texts]
+
+
+SIGNS = {
+    "en": [*listed(danger_phrases_en.SIGNS), *((flag, text) for text, flag in test_reading_en_signs_2.SIGNS.items())],
+    "es": [*listed(danger_phrases_es.SIGNS), *listed(danger_frames_es.SIGNS)],
+}
+HARMLESS = {
+    "en": (*harmless_phrases_en.HARMLESS, *test_reading_en_signs_2.HARMLESS),
+    "es": (*harmless_phrases_es.HARMLESS, *harmless_frames_es.HARMLESS),
+}
 BUILD = (
     "practice",
     "en-build",
@@ -143,7 +164,7 @@ def _words_alone(features: dict[str, float]) -> dict[str, float]:
 
 def phrases() -> list[dict[str, Any]]:
     """Return the tables of danger signs, and of what only sounds like one, as rows that teach only danger."""
-    signs = [(lang, flag, text) for lang, kinds in SIGNS.items() for flag, texts in kinds.items() for text in texts]
+    signs = [(lang, flag, text) for lang, told in SIGNS.items() for flag, text in told]
     calm = [(lang, "", text) for lang, texts in HARMLESS.items() for text in texts]
     return [
         {"text": text, "lang": lang, "session": "S1" if lang == "en" else "S3", "asked": None, "flag": flag or "none"}

@@ -189,6 +189,8 @@ RULES = {
         unsubscribe
     """,
     "opt_in": """
+        ^ no quiero|queremos|deseo cancelar $
+        ^ no quiero|queremos|deseo dejar de recibir|recibirlos
         ^ inicio|iniciar|alta|comenzar|empezar|activar|start|reactivar|unstop $
         ^ alta ~ favor|vez|otra|nuevo
         ^ inicio|iniciar|alta|activar|start|reactivar por $

@@ -230,6 +230,8 @@ RULES = {
         tronido|trueno|crujido|estallido|chasquido afuera|lejos|arriba|abajo
         fractura|fisura vieja|antigua|operada|soldada|sanada|curada|pasada|consolidada
         quebradura vieja|antigua
+        se me quebro|rompio|kebro|rompieron|quebraron un|el|unos|los|mi plato|vaso|platos|vasos|florero|celular|lentes
+        se me quebro|rompio|kebro una|la|mi taza|olla|silla|liga|banda|lampara|maceta
         silla|mesa|vaso|plato|palo|banco|banda|liga|andador|baston|juguete|cama roto|rota|quebrado|quebrada
     """,
     "idiom.faint_or_dizzy": """

@@ -38,6 +38,10 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        ^ no me|nos? contesten|respondan|conteste|responda|contestes|respondas mas $
+        no me|nos llegue|lleguen nada|ningun|ninguna|ni mas|TEXT mas|de
+        sus|estos|los TEXT no me|nos sirve|sirven ,|.? no los|lo|las NO_WISH
+        ^ ya? no me|nos mandn|mnden|mandem|manen mas $
         NOT_ANY quiero|queremos|quiere|deseo|deseamos|kiero|quisiera|gustaria que ya? me|nos SENDING|llegue|digan|llegen nada|mas|,|.|$|TEXT
         ^ deseo|quiero|prefiero|quisiera no recibir ,|.|$|mas|nada
         pide|piden|quiere|prefiere|dice|solicita|pidio|pedia que ya? no le|les|la|lo SENDING ,|.|$|mas|nada|TEXT

@@ -258,6 +258,8 @@ RULES = {
         suscriben|suscriban|suscribes|suscribas|suscribeme|inscriben de|otra nuevo|vuelta|vez
     """,
     "opt_in_key": """
+        ^ no quiero|queremos|deseo cancelar $
+        ^ no quiero|queremos|deseo dejar de recibir|recibirlos
         no quiero|deseo|queremos darme|darnos de baja
         ^ no me|nos? quiten|saquen|borren|eliminen|den|deis de|del la? lista|baja|servicio|sistema|programa
         .|,|porfa|favor|pero no me|nos? quiten|saquen|borren|eliminen|den|deis de|del la? lista|baja|servicio|sistema|programa
