@@ -131,7 +131,7 @@ def handle_rows(tx: Tx, ids: Sequence[int], now: datetime) -> int:
 
 
 def look_ahead(tx: Tx, texts: Sequence[InboundRow]) -> None:
-    """Fetch at once what texts will need that no two people's phones share."""
+    """Fetch at once what handling these texts will ask for, one by one where it is not there."""
     people = clients.gather(tx, [row.address for row in texts])
     if not people:
         return

@@ -16,7 +16,7 @@ from reminders.flows import receive
 from reminders.store.db import Database
 
 LOG = logging.getLogger("reminders.receive")
-MOMENT_SECONDS = 0.03
+MOMENT_SECONDS = 0.03  # what comes meanwhile is handled together; nobody notices so short a wait
 MOST_AT_ONCE = 1  # texts that are handled within their calls at the same time
 
 
