@@ -1,5 +1,6 @@
 """What every test may use: an empty folder, a database of either kind, a clinic with its people, a still clock."""
 
+import itertools
 import os
 import shutil
 import tempfile
@@ -9,7 +10,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
-from sqlalchemy import create_engine, text
+from sqlalchemy import Connection, create_engine, text
 
 from reminders.store import schema, seed
 from reminders.store.db import Database
@@ -22,6 +23,8 @@ settings.register_profile("ours", deadline=None, suppress_health_check=[HealthCh
 settings.load_profile("ours")
 
 NOW = datetime(2027, 3, 1, 15, 0, tzinfo=UTC)  # a Monday, 10:00 in New York
+
+NUMBERS = itertools.count()
 
 LOOPBACK = ["127.0.0.1", "::1", "localhost"]
 
@@ -96,18 +99,22 @@ def sqlite_url(tmp_path: Path, sqlite_template: Path) -> str:
     return f"sqlite:///{path}"
 
 
-@pytest.fixture
-def postgres_url(postgres_server: str, request: pytest.FixtureRequest) -> Iterator[str]:
-    """Return the address of a fresh PostgreSQL database of this test's own."""
-    name = f"t{abs(hash(request.node.nodeid)):x}"
+@pytest.fixture(scope="session")
+def postgres_admin(postgres_server: str) -> Iterator[Connection]:
+    """Return a connection to the server that stays open: to connect takes longer than to copy a database."""
     engine = create_engine(postgres_server, isolation_level="AUTOCOMMIT")
     with engine.connect() as connection:
-        connection.execute(text(f"DROP DATABASE IF EXISTS {name} WITH (FORCE)"))
-        connection.execute(text(f"CREATE DATABASE {name} TEMPLATE fresh"))
-    yield named(postgres_server, name)
-    with engine.connect() as connection:
-        connection.execute(text(f"DROP DATABASE IF EXISTS {name} WITH (FORCE)"))
+        yield connection
     engine.dispose()
+
+
+@pytest.fixture
+def postgres_url(postgres_server: str, postgres_admin: Connection) -> Iterator[str]:
+    """Return the address of a fresh PostgreSQL database of this test's own."""
+    name = f"t{next(NUMBERS)}"
+    postgres_admin.execute(text(f"CREATE DATABASE {name} TEMPLATE fresh"))
+    yield named(postgres_server, name)
+    postgres_admin.execute(text(f"DROP DATABASE {name} WITH (FORCE)"))
 
 
 @pytest.fixture(params=["sqlite", pytest.param("postgres", marks=pytest.mark.postgres)])
