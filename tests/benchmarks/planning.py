@@ -20,7 +20,7 @@ from reminders.flows.render import Links
 from reminders.flows.sender import Sender
 from reminders.store import bulk, clients, outbox
 from reminders.store.db import Database
-from reminders.store.tables import Client, Contact, ExerciseSession
+from reminders.store.tables import Client, Contact, ExerciseSession, Outbound
 from reminders.texts import Texts
 from tests.benchmarks.crowd import DUE, enrol_many, fresh, sqlite_crowd
 from tests.benchmarks.figures import Figure, Taken, alternating, middle, timed
@@ -72,8 +72,10 @@ def one_client(number: int, jobs: int) -> None:
         session = tx.exec(select(ExerciseSession).where(ExerciseSession.client_id == number)).one()
         clinic, therapist = clients.the_clinic(tx, client.clinic_id), clients.therapist_of(tx, client)
         program = clients.program_on(tx, number, session.on_date)
-        row = say.begun_row(clinic, client, contact, DUE)
-        row.key, row.kind, row.template, row.session_id = f"job:{number}", "reminder", "reminder", session.id
+        row = Outbound(
+            key=f"job:{number}", kind="reminder", template="reminder", session_id=session.id, due_at=DUE,
+            **say.frame(clinic, client, contact, DUE),
+        )  # fmt: skip
         hours, days = clients.hours_of(clinic), "mon+wed+fri"
         scene = render.Scene(clinic, hours, client, therapist, None, session, program, days)
         assert session is not None

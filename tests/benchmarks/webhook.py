@@ -1,6 +1,7 @@
 """A client's text by the provider's webhook: stored, read, judged and its answer queued, beside a bare insert."""
 
 import http.client
+import os
 import shutil
 import threading
 import time
@@ -14,6 +15,7 @@ import uvicorn
 from fastapi import FastAPI, Request
 from sqlalchemy import insert
 
+from reminders.commands.work_command import LATER as LATER_BY
 from reminders.flows import deliver
 from reminders.store.db import Database
 from reminders.store.tables import InboundRow
@@ -199,7 +201,8 @@ def while_sending(place: Path, waiting: Path, provider: str, clock: Path, second
 
 
 def send_crowd(url: str, provider: str) -> None:
-    """Plan and send the crowd until killed."""
+    """Plan and send the crowd until killed, as nicely as the worker that `serve` starts beside itself."""
+    os.nice(LATER_BY)
     db = Database(url)
     plan_all(db)
     deliver.send_due(sender_for(db, provider))
