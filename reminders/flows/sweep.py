@@ -18,7 +18,6 @@ from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, ExerciseSession, Flag, Hold, Outbound, Pause
 
 BATCH = 200
-UNDER_WAY = ("waiting", "claimed", "unknown")
 # No reason question so soon after one of these words.
 HEAVY_WORDS = ("crisis", "surgery_or_hospital", "death")
 QUIET_RULES = ("missed", "quiet")
@@ -48,7 +47,9 @@ def close_sessions(tx: Tx, now: datetime, limit: int = BATCH) -> int:
 def close_unsent(tx: Tx, now: datetime, limit: int) -> int:
     """Make sessions unsent whose reminders all came to nothing before the day was over."""
     alive = select(Outbound.id).where(
-        Outbound.session_id == ExerciseSession.id, Outbound.kind == "reminder", col(Outbound.state).in_(UNDER_WAY)
+        Outbound.session_id == ExerciseSession.id,
+        Outbound.kind == "reminder",
+        col(Outbound.state).in_(around.UNDER_WAY),
     )
     statement = select(ExerciseSession).where(
         ExerciseSession.state == "planned",

@@ -12,14 +12,13 @@ from reminders.core.hours import Hours
 from reminders.core.levels import Levels
 from reminders.core.schedule import local_date
 from reminders.flows import calling, escalate, explain, outcomes, say, steps
-from reminders.store import clients, histories, outbox
+from reminders.store import around, clients, histories, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Hold, Outbound, Pause, Staff
 
 BATCH = 100
 ANSWER_WITHIN = timedelta(minutes=2)
 URGENT_ANSWERS = ("danger", "stop_level")
-UNDER_WAY = ("waiting", "claimed", "unknown")
 LATE = "late answer"
 
 
@@ -87,7 +86,7 @@ def is_long(days: int, levels: Levels) -> bool:
 def help_late_answers(tx: Tx, now: datetime, limit: int) -> int:
     """Send danger answers that no channel took within two minutes by her other address, and call staff again."""
     statement = select(Outbound).where(
-        col(Outbound.state).in_(UNDER_WAY),
+        col(Outbound.state).in_(around.UNDER_WAY),
         Outbound.priority == 0,
         col(Outbound.kind).in_(URGENT_ANSWERS),
         Outbound.channel == "sms",

@@ -112,9 +112,12 @@ class Database:
     @contextmanager
     def begin(self) -> Iterator[Tx]:
         """Run a block in one write transaction: committed at its end, rolled back on any error."""
-        turn: AbstractContextManager[None] = nullcontext() if self.is_postgres else self.turn
-        with turn, self.writing() as tx:
+        with self.my_turn(), self.writing() as tx:
             yield tx
+
+    def my_turn(self) -> AbstractContextManager[None]:
+        """Return what waits for this thread's turn to write; on PostgreSQL there are no turns."""
+        return nullcontext() if self.is_postgres else self.turn
 
     @contextmanager
     def writing(self) -> Iterator[Tx]:
@@ -165,7 +168,7 @@ class Database:
 
     def after_others(self, work: Callable[[Tx], Got]) -> Got:
         """Do one long thing in a transaction of its own; what threads wait to have done together is done before it."""
-        with nullcontext() if self.is_postgres else self.turn:
+        with self.my_turn():
             if self.jobs:
                 self.do_waiting()
             with self.writing() as tx:
