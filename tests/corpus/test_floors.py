@@ -40,8 +40,8 @@ FLOORS = {
     ("es-build-7", "es"): {"whole %": 95, "intent %": 98},
     ("es-build-8", "es"): {"whole %": 94, "intent %": 97},
     ("es-build-9", "es"): {"whole %": 93, "intent %": 97},
-    ("en-measure-6", "en"): {"whole %": 89.5, "intent %": 97},
-    ("es-measure-6", "es"): {"whole %": 90.5, "intent %": 95.5},
+    ("en-build-13", "en"): {"whole %": 89.5, "intent %": 97},
+    ("es-build-13", "es"): {"whole %": 90.5, "intent %": 95.5},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -70,10 +70,10 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-build-8", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.7, STOPS: 0},
     ("es-build-9", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
     ("en-build-12", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
-    ("en-measure-6", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.6, STOPS: 1},
+    ("en-build-13", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.6, STOPS: 1},
     ("es-build-10", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("es-build-12", "es"): {PAIN: 4, LOST: 0, ALARMS: 0.8, STOPS: 0},
-    ("es-measure-6", "es"): {PAIN: 0, LOST: 1, ALARMS: 2, STOPS: 2},
+    ("es-build-13", "es"): {PAIN: 0, LOST: 1, ALARMS: 2, STOPS: 2},
 }
 
 

@@ -70,6 +70,8 @@ BUILD = (
     "es-build-11",
     "en-build-12",
     "es-build-12",
+    "en-build-13",
+    "es-build-13",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
