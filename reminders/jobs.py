@@ -1,18 +1,21 @@
 """APScheduler: a few ticks that call flows, nothing else. What is due stands in our tables, never in a job store."""
 
 import logging
+import os
 import threading
+import time
 import uuid
 from collections.abc import Callable
 
 from apscheduler.schedulers.background import BackgroundScheduler
 
-from reminders.flows import deliver, tick
+from reminders.flows import deliver, receive, tick
 from reminders.flows.tick import Round, Worker
 from reminders.wiring import App, fetchers_of, sender_of
 
 ROUND_SECONDS = 30
 HEAR_SECONDS = 5
+MOMENT_SECONDS = 0.03  # what comes meanwhile is handled together; nobody notices so short a wait
 LOOK_SECONDS = 0.5  # an answer is handed over within 2 s by an idle sender
 
 log = logging.getLogger("reminders.jobs")
@@ -75,3 +78,21 @@ def keep_working(worker: Worker, stop: threading.Event) -> None:
     finally:
         scheduler.shutdown(wait=True)
         deliver.close(worker.sender)
+
+
+def handle_kept(app: App, told_by: int, tell: int) -> None:
+    """Handle what a web process has kept: at first, and each time that it writes a byte, until it ends.
+
+    As many bytes are answered once what was kept before them has been looked after.
+    """
+    guarded("kept texts", lambda: catch_up(app))
+    while asked := os.read(told_by, 1024):
+        time.sleep(MOMENT_SECONDS)
+        guarded("kept texts", lambda: catch_up(app))
+        os.write(tell, asked)
+
+
+def catch_up(app: App) -> None:
+    """Handle kept texts until none is waiting."""
+    while receive.handle_round(app.db, app.clock(), receive.BATCH, set()):
+        pass

@@ -12,7 +12,7 @@ from reminders.core.channel import Inbound
 from reminders.core.enrolment import Defaults, read_row
 from reminders.core.programs import program_days
 from reminders.core.schedule import local_date
-from reminders.flows import enrol, plan
+from reminders.flows import enrol, keeping, plan
 from reminders.store.db import Database
 from reminders.store.tables import (
     Alert,
@@ -118,7 +118,7 @@ class World:
             received_at=at or self.now,
         )
         with self.db.begin() as tx:
-            receive.keep(tx, arrived, self.now)
+            keeping.keep(tx, arrived, self.now)
         receive.handle_waiting(self.db, self.now)
         with self.db.read() as tx:
             found = tx.exec(select(InboundRow.id).where(InboundRow.provider_id == arrived.provider_id)).one()

@@ -13,6 +13,7 @@ from sqlmodel import col, select
 
 from reminders.clock import instant, system_clock
 from reminders.errors import BadInput
+from reminders.flows import keeping
 from reminders.settings import Settings
 from reminders.store import schema
 from reminders.store.db import Tx
@@ -48,6 +49,7 @@ def opened(args: argparse.Namespace, *, ready: bool = True) -> App:
     if ready:
         schema.require_ready(app.db)
         local_if_demo(app)
+        keeping.bring_in(app.db)  # no command must miss what a killed web process had kept
     return app
 
 

@@ -12,7 +12,7 @@ from reminders.commands.opening import add_at, opened, print_json
 from reminders.core.channel import Inbound
 from reminders.core.intake import clean, number
 from reminders.errors import BadInput
-from reminders.flows import deliver, receive
+from reminders.flows import deliver, keeping, receive
 from reminders.store.correspondence import inbound_json, outbound_json
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, InboundRow, Outbound
@@ -49,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
     )
     with app.db.begin() as tx:
         before = newest_ids(tx)
-        row_id = receive.keep(tx, inbound, now)
+        row_id = keeping.keep(tx, inbound, now)
     receive.handle_waiting(app.db, now)
     worker = jobs.worker_of(app, own_clock=bool(args.at))
     try:

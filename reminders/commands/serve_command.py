@@ -14,6 +14,7 @@ from reminders.errors import BadInput
 from reminders.logs import set_up
 from reminders.memory import collect_rarely
 from reminders.web.app import create_app
+from reminders.web.beside import Beside
 from reminders.wiring import local_if_demo
 
 AGAIN_AFTER_SECONDS = 1.0
@@ -41,9 +42,11 @@ def run(args: argparse.Namespace) -> int:
     keeper = threading.Thread(target=keep_child, args=(stop,), daemon=True)
     if not args.no_scheduler:
         keeper.start()
-    web = create_app(app)
+    beside = Beside()
+    web = create_app(app, beside)
     make_ready()
     collect_rarely()
+    beside.start()
     try:
         uvicorn.run(
             web,
@@ -56,6 +59,7 @@ def run(args: argparse.Namespace) -> int:
         )
     finally:
         stop.set()
+        beside.end()
         if keeper.is_alive():
             keeper.join(timeout=60)
     return 0

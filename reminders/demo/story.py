@@ -22,7 +22,7 @@ from reminders.demo.care import Act, Care
 from reminders.demo.moments import MomentDatabase
 from reminders.demo.people import CLINIC, Person
 from reminders.demo.timing import Due, is_come, is_digest_hour, next_due, next_hour, on_grid
-from reminders.flows import deliver, digest, receive, tick
+from reminders.flows import deliver, digest, keeping, receive, tick
 from reminders.store import marks, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, InboundRow, Outbound, Question, Staff
@@ -122,7 +122,7 @@ class Story:
         for text in texts:
             self.arrived += 1
             self.last_writer[text.address] = self.id_of(text.life)
-            row_id = receive.keep(tx, inbound_of(text, self.arrived, self.now), self.now)
+            row_id = keeping.keep(tx, inbound_of(text, self.arrived, self.now), self.now)
             waiting = list(tx.exec(KEPT, params={"row": row_id}))
             while waiting:
                 row = waiting.pop()

@@ -13,7 +13,7 @@ from sqlmodel import col, func, select
 
 from reminders.core.channel import Inbound, InboundList, Mailbox, MailProgress
 from reminders.errors import CannotSay
-from reminders.flows import receive
+from reminders.flows import keeping
 from reminders.store import marks
 from reminders.store.db import Database, Tx
 from reminders.store.tables import InboundMail, InboundRow
@@ -92,7 +92,7 @@ def keep_all(db: Database, found: Sequence[Inbound], now: datetime) -> int:
     for start in range(0, len(found), CHUNK):
         with db.begin() as tx:
             for inbound in found[start : start + CHUNK]:
-                kept += receive.keep(tx, inbound, now, fetched=True) is not None
+                kept += keeping.keep(tx, inbound, now, fetched=True) is not None
     return kept
 
 
@@ -115,7 +115,7 @@ def from_mailbox(db: Database, fetchers: Fetchers, now: datetime) -> int:
 
 def keep_mail(tx: Tx, fetchers: Fetchers, inbound: Inbound, now: datetime) -> int:
     """Keep one mail, with the row of ours that its reply token names; return 1 when it was new."""
-    row_id = receive.keep(tx, inbound, now, fetched=True)
+    row_id = keeping.keep(tx, inbound, now, fetched=True)
     if row_id is None:
         return 0
     answered = fetchers.row_of_token(inbound.reply_token) if inbound.reply_token else None

@@ -11,7 +11,7 @@ from typing import Any
 from reminders.core.channel import Inbound
 from reminders.core.intake import clean
 from reminders.core.reading import read_reply
-from reminders.flows import consent, receive, say
+from reminders.flows import consent, keeping, receive, say
 from reminders.flows.understand import Heard, Part
 from reminders.store import clients
 from reminders.store.db import Tx
@@ -54,7 +54,7 @@ def submit(
         received_at=now,
         answers=(f"session:{session.id}",),
     )
-    row_id = receive.keep(tx, inbound, now)
+    row_id = keeping.keep(tx, inbound, now)
     if row_id is None:
         return PageAnswer(recorded(session))
     row = tx.get(InboundRow, row_id)

@@ -13,11 +13,11 @@ from typing import Any
 from sqlalchemy import bindparam, func, or_
 from sqlmodel import col, select
 
-from reminders.core.channel import Inbound
 from reminders.core.schedule import client_day
 from reminders.flows import answers, choices, delivery_status, lately, replies, say, staff_line, strangers, unverified
+from reminders.flows.keeping import bring_in
 from reminders.flows.understand import Heard, people_at, settle_whose
-from reminders.store import around, clients, histories, inbox
+from reminders.store import around, clients, histories
 from reminders.store.db import Database, Tx, lock_client
 from reminders.store.tables import Client, Clinic, Contact, InboundRow, Staff
 
@@ -35,40 +35,6 @@ UNHANDLED = (
 TELL_AFTER = 2  # failures after which the operator hears: an unread message may hold a danger sign
 
 
-def keep(tx: Tx, inbound: Inbound, now: datetime, *, fetched: bool = False) -> int | None:
-    """Keep a message as it came and return its id; None when it was kept before, which changes nothing."""
-    return inbox.keep(tx, [columns_of(inbound, now, fetched)])[0]
-
-
-def keep_all(tx: Tx, given: list[tuple[Inbound, datetime]]) -> list[int | None]:
-    """Keep messages as they came, the moment beside each; return their ids, None for one that was kept before."""
-    return inbox.keep(tx, [columns_of(inbound, now, False) for inbound, now in given])
-
-
-def columns_of(inbound: Inbound, now: datetime, fetched: bool) -> dict[str, Any]:
-    """Return a message's row."""
-    names = [*inbound.answers, *([f"token:{inbound.reply_token}"] if inbound.reply_token else [])]
-    return {
-        "source": inbound.source,
-        "provider_id": inbound.provider_id,
-        "address": inbound.address,
-        "to": inbound.to,
-        "text": inbound.text,
-        "raw": inbound.raw,
-        "received_at": inbound.received_at,
-        "kept_at": now,
-        "pictures": inbound.pictures,
-        "is_verified": inbound.verified,
-        "is_automatic": inbound.automatic,
-        "bounce_of": inbound.bounce_of,
-        "bounce_code": inbound.bounce_code,
-        "opt_out_type": inbound.opt_out_type,
-        "answers": " ".join(names),
-        "whole_text": inbound.whole_text,
-        "fetched": fetched,
-    }
-
-
 def handle_waiting(db: Database, now: datetime, limit: int = BATCH) -> int:
     """Handle kept messages, oldest first, until none is left or so many were; return how many were handled."""
     handled, tried = 0, set[int]()
@@ -82,6 +48,7 @@ def handle_waiting(db: Database, now: datetime, limit: int = BATCH) -> int:
 
 def handle_round(db: Database, now: datetime, limit: int, tried: set[int]) -> int:
     """Look once for kept messages and handle what is found; note those that were not handled, return how many were."""
+    bring_in(db)
     with db.read() as tx:
         firsts = first_of_each_phone(tx, now, tried, limit)
         more = waiting_ids(tx, now, tried, min(limit, MOST_TOGETHER)) if len(firsts) <= FEW else []
@@ -93,6 +60,7 @@ def handle_round(db: Database, now: datetime, limit: int, tried: set[int]) -> in
 
 def handle_at_once(db: Database, row_id: int, now: datetime) -> None:
     """Handle a message before all others but those that its phone sent before it; a flood of those waits."""
+    bring_in(db)
     with db.read() as tx:
         address = tx.exec(select(InboundRow.address).where(InboundRow.id == row_id)).one()
         mine = (InboundRow.address == address, col(InboundRow.handled_at).is_(None), col(InboundRow.id) <= row_id)
@@ -113,7 +81,8 @@ def handle_some(db: Database, ids: Sequence[int], now: datetime, tried: set[int]
     Where that cannot be done, each is handled by itself, so that one bad message holds up no other.
     """
     try:
-        return db.after_others(lambda tx: handle_rows(tx, ids, now))
+        with db.begin() as tx:
+            return handle_rows(tx, ids, now)
     except Exception as error:  # noqa: BLE001 - whatever went wrong, each is tried by itself and counted then
         LOG.warning("inbound not handled together", extra={"error": type(error).__name__})
         return handle_each(db, ids, now, tried)
@@ -168,7 +137,8 @@ def waiting_ids(tx: Tx, now: datetime, tried: set[int], limit: int) -> list[int]
 def handle_one(db: Database, row_id: int, now: datetime) -> bool:
     """Handle one message; False when another worker has it or it failed, which is counted on the row."""
     try:
-        return db.after_others(lambda tx: handle_waiting_row(tx, row_id, now))
+        with db.begin() as tx:
+            return handle_waiting_row(tx, row_id, now)
     except Exception as error:  # noqa: BLE001 - whatever went wrong, the message stays and is tried again
         # The error's own words may hold hers: only its kind and place are logged.
         place = traceback.extract_tb(error.__traceback__)[-1]

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
 from reminders.clock import Clock
-from reminders.flows import deliver, digest, escalate, fetch, morning, plan, progress, receive, sweep
+from reminders.flows import deliver, digest, escalate, fetch, keeping, morning, plan, progress, receive, sweep
 from reminders.flows.deliver import Sender
 from reminders.store import due, marks, restored
 from reminders.store.db import Database, Tx
@@ -85,6 +85,7 @@ def hear(worker: Worker, now: datetime) -> None:
     """Fetch what came while we were away, and read what waits."""
     if worker.fetchers.inbound_list is not None or worker.fetchers.mailbox is not None:
         leased(worker, "hear", now, lambda: fetch.run(worker.db, worker.fetchers, now))
+    keeping.bring_in(worker.db)
     with worker.db.read() as tx:
         waits = due.inbound_to_read(tx, now)
     if waits:

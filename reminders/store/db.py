@@ -8,24 +8,21 @@ import sqlite3
 import threading
 import time
 import weakref
-from collections import deque
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from contextlib import AbstractContextManager, contextmanager, nullcontext, suppress
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager, nullcontext
 from pathlib import Path
-from typing import Any
+from typing import Any, Protocol
 
 from sqlalchemy import CursorResult, Engine, TextClause, create_engine, event, text
 from sqlalchemy.engine import make_url
 from sqlmodel import Session as Tx
 
 from reminders.errors import BadInput
-from reminders.store.turns import Given, Got, Job, Turn, Watcher
+from reminders.store.arrivals import Arrivals
 
 __all__ = ["Database", "Tx", "ask", "free_clients", "is_postgres", "lock_client", "lock_clients", "sqlite_path"]
 
-MOST_TOGETHER = 16  # nobody waits for more than so many others
 LOOK_AGAIN_SECONDS = 0.002
-NO_NEWS_SECONDS = 0.05
 LONGEST_WAIT_SECONDS = 30.0
 BUSY_TIMEOUT = f"PRAGMA busy_timeout={LONGEST_WAIT_SECONDS * 1000:.0f}"
 LOCK_CLIENT = text("SELECT id FROM client WHERE id = :id FOR NO KEY UPDATE")
@@ -91,6 +88,16 @@ def has_begun(connection: sqlite3.Connection) -> bool:
     return False
 
 
+class Watcher(Protocol):
+    """Sees what each write transaction writes, and keeps of it what must outlive the database."""
+
+    def watch(self, tx: Tx) -> Any:
+        """Return what a transaction writes from here on, filled in as it goes."""
+
+    def keep(self, tx: Tx, seen: Any) -> None:
+        """Keep what was seen; called right before the commit."""
+
+
 class Database:
     """A database and its transactions; `journal`, where there is one, is told of each before its commit."""
 
@@ -103,25 +110,22 @@ class Database:
         self.own = threading.local()
         self.lookers: list[sqlite3.Connection] = []
         self.is_postgres = self.engine.dialect.name == "postgresql"
-        # SQLite has one writer, and who finds it busy sleeps in ever longer steps; threads of one process queue here.
-        self.turn = Turn(self.tell_first)
-        self.jobs: deque[Job[Any, Any]] = deque()
+        # SQLite has one writer, and who finds it busy looks again and again; threads of one process queue here.
+        self.turn = threading.Lock()
+        path = sqlite_path(url)
+        self.arrivals = Arrivals(path.with_name(f"{path.name}.arriving")) if path else None
         # A command forgets its database when it ends; the connections must not wait for the process to end too.
         weakref.finalize(self, self.engine.dispose)
 
     @contextmanager
     def begin(self) -> Iterator[Tx]:
         """Run a block in one write transaction: committed at its end, rolled back on any error."""
-        with self.my_turn(), self.writing() as tx:
+        with nullcontext() if self.is_postgres else self.turn, self.writing() as tx:
             yield tx
-
-    def my_turn(self) -> AbstractContextManager[None]:
-        """Return what waits for this thread's turn to write; on PostgreSQL there are no turns."""
-        return nullcontext() if self.is_postgres else self.turn
 
     @contextmanager
     def writing(self) -> Iterator[Tx]:
-        """Run a block in one write transaction, whosever turn it is."""
+        """Run a block in one write transaction; on SQLite it must be this thread's turn."""
         with self.engine.connect().execution_options(writing=True) as connection:
             tx = Tx(bind=connection, expire_on_commit=False)
             seen = self.journal.watch(tx) if self.journal else None
@@ -137,70 +141,22 @@ class Database:
             finally:
                 tx.close()
 
-    def together(self, work: Callable[[Tx, list[Given]], list[Got]], given: Given) -> Got:
-        """Do one thing in a transaction, and return what it returns once that is on the disk.
-
-        On SQLite threads that wait for the one writer share it: whose turn it is has the same work done at once with
-        what all who wait have given, and commits once. Where that fails, each is done by itself.
-        """
+    def is_free(self) -> bool:
+        """Return whether a writer would not have to wait at this instant."""
         if self.is_postgres:
-            with self.begin() as tx:
-                return work(tx, [given])[0]
-        mine = Job(work, given)
-        self.jobs.append(mine)
-        # Who has the turn does what waits; a lock alone would let one busy thread take it again and again.
-        while not mine.is_done:
-            if self.turn.is_taken_now():
-                try:
-                    if not mine.is_done:
-                        self.do_waiting()
-                finally:
-                    self.turn.give_back()
-            else:
-                mine.news.wait(NO_NEWS_SECONDS)
-                mine.news.clear()
-        return mine.result()
-
-    def tell_first(self) -> None:
-        """Tell the thread that has waited longest that the turn is free."""
-        with suppress(IndexError):
-            self.jobs[0].news.set()
-
-    def after_others(self, work: Callable[[Tx], Got]) -> Got:
-        """Do one long thing in a transaction of its own; what threads wait to have done together is done before it."""
-        with self.my_turn():
-            if self.jobs:
-                self.do_waiting()
-            with self.writing() as tx:
-                return work(tx)
-
-    def do_waiting(self) -> None:
-        """Do what threads wait to have done, as much of it at once as is the same work."""
-        taken = [self.jobs.popleft() for _ in range(min(len(self.jobs), MOST_TOGETHER))]
-        for work in dict.fromkeys(job.work for job in taken):
-            self.do([job for job in taken if job.work == work])
-
-    def do(self, jobs: list[Job[Any, Any]]) -> None:
-        """Do the same work for several in one transaction, or for each by itself where that fails."""
+            return True
+        if self.turn.locked():
+            return False
+        connection = self.looker()
+        connection.execute("PRAGMA busy_timeout=0")
         try:
-            with self.writing() as tx:
-                found = jobs[0].work(tx, [job.given for job in jobs])
-        except Exception as error:  # noqa: BLE001 - who waits for it raises it
-            if len(jobs) > 1:
-                for job in jobs:
-                    self.do([job])
-                return
-            jobs[0].error = error
-        except BaseException as error:
-            for job in jobs:
-                job.error = error
-                job.end()
-            raise
-        else:
-            for job, one in zip(jobs, found, strict=True):
-                job.found.append(one)
-        for job in jobs:
-            job.end()
+            connection.execute("BEGIN IMMEDIATE")
+            connection.execute("ROLLBACK")
+        except sqlite3.OperationalError:
+            return False
+        finally:
+            connection.execute(BUSY_TIMEOUT)
+        return True
 
     @contextmanager
     def read(self) -> Iterator[Tx]:

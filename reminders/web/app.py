@@ -7,6 +7,7 @@ from reminders.web.access import guard
 from reminders.web.api.description import WORDS
 from reminders.web.api.routers import ROUTERS as FOR_PROGRAMS
 from reminders.web.backlog import Backlog
+from reminders.web.beside import Beside
 from reminders.web.console.routers import ROUTERS as CONSOLE
 from reminders.web.errors import add_error_pages
 from reminders.web.headers import BodyLimit, SafeHeaders
@@ -17,8 +18,11 @@ LINKS = (client_page.router, acknowledge_page.router, unsubscribe.router)
 MACHINES = (health.router, static.router, webhooks.router)
 
 
-def create_app(app: App) -> FastAPI:
-    """Return the web application of an App; the framework's own documentation pages are off."""
+def create_app(app: App, beside: Beside | None = None) -> FastAPI:
+    """Return the web application of an App; the framework's own documentation pages are off.
+
+    `beside` is a process that handles the texts of a crowd, where there is one.
+    """
     web = FastAPI(
         title="Reminders",
         description=WORDS,
@@ -30,7 +34,7 @@ def create_app(app: App) -> FastAPI:
         dependencies=[Depends(guard)],
     )
     web.state.app = app
-    web.state.backlog = Backlog(app.db, app.clock)
+    web.state.backlog = Backlog(app.db, app.clock, beside)
     web.state.jinja = page_environment(app.texts.folder)
     for router in (*MACHINES, *LINKS, *CONSOLE, *FOR_PROGRAMS):
         web.include_router(router)

@@ -1,9 +1,8 @@
-"""Texts that came while another is handled: kept and answered at once, then handled together.
+"""Texts that come in a crowd: kept and answered at once, then handled together.
 
-A provider waits some seconds for an answer and then counts the call as failed, and handling many texts together costs
-half as much as each by itself. So a text that comes alone is handled within its call; in a crowd it is kept, the call
-is answered, and a thread of this process handles what is waiting. What the thread does not reach, the next round of
-the worker does.
+A provider waits some seconds for an answer and then counts the call as failed. So a text that comes alone is kept and
+handled within its call; in a crowd it is kept beside the database, the call is answered, and what is waiting is handled
+by the process beside this one, or by a thread where there is none. What neither reaches, the worker's next round does.
 """
 
 import logging
@@ -12,48 +11,74 @@ import time
 from datetime import datetime
 
 from reminders.clock import Clock
-from reminders.flows import receive
+from reminders.core.channel import Inbound
+from reminders.flows import keeping, receive
 from reminders.store.db import Database
+from reminders.web.beside import Beside
 
 LOG = logging.getLogger("reminders.receive")
 MOMENT_SECONDS = 0.03  # what comes meanwhile is handled together; nobody notices so short a wait
-MOST_AT_ONCE = 1  # texts that are handled within their calls at the same time
 
 
 class Backlog:
-    """Handles kept texts within their calls, or in a thread where there are too many."""
+    """Handles texts within their calls, or leaves them where there are too many."""
 
-    def __init__(self, db: Database, clock: Clock) -> None:
-        """Begin with nothing waiting."""
-        self.db, self.clock = db, clock
+    def __init__(self, db: Database, clock: Clock, beside: Beside | None = None) -> None:
+        """Begin with nothing waiting; `beside` is the process that catches up, where there is one."""
+        self.db, self.clock, self.beside = db, clock, beside
         self.lock = threading.Lock()
-        self.handling = 0
+        self.is_handling = False  # a text is handled within its call
         self.left = 0  # texts left to the thread since it last looked
         self.thread: threading.Thread | None = None
 
-    def handle(self, row_id: int, now: datetime, *, at_once: bool = False) -> None:
-        """Handle a kept text now, or leave it to the thread: also while older ones wait, so that none overtakes.
+    def hear(self, inbound: Inbound, now: datetime, *, at_once: bool = False) -> None:
+        """Keep a text, and handle it now or leave it: also while older ones wait, so that none overtakes.
 
         `at_once`: it waits for no other phone's.
         """
         if at_once:
-            receive.handle_at_once(self.db, row_id, now)
-            return
-        with self.lock:
-            is_now = self.thread is None and self.handling < MOST_AT_ONCE
-            if is_now:
-                self.handling += 1
-            else:
-                self.left += 1
-                if self.thread is None:
-                    self.thread = threading.Thread(target=self.catch_up, name="backlog", daemon=True)
-                    self.thread.start()
-        if is_now:
+            keeping.bring_in(self.db)  # its phone's older texts among them
+            row_id = self.keep(inbound, now)
+            if row_id is not None:
+                receive.handle_at_once(self.db, row_id, now)
+        elif self.may_begin():
             try:
-                receive.handle_one(self.db, row_id, now)
+                row_id = self.keep(inbound, now)
+                if row_id is not None:
+                    receive.handle_one(self.db, row_id, now)
             finally:
                 with self.lock:
-                    self.handling -= 1
+                    self.is_handling = False
+        else:
+            if self.db.arrivals is not None:
+                keeping.keep_beside(self.db.arrivals, inbound, now)
+            else:
+                self.keep(inbound, now)
+            self.leave()
+
+    def keep(self, inbound: Inbound, now: datetime) -> int | None:
+        """Keep a text in the database; return its id, None when it was kept before."""
+        with self.db.begin() as tx:
+            return keeping.keep(tx, inbound, now)
+
+    def may_begin(self) -> bool:
+        """Return whether a text can be handled within its call: none else is, none waits, and nobody else writes."""
+        with self.lock:
+            is_behind = self.beside is not None and self.beside.is_behind()
+            if self.is_handling or is_behind or self.thread is not None or not self.db.is_free():
+                return False
+            self.is_handling = True
+            return True
+
+    def leave(self) -> None:
+        """Leave what was kept to the process, or to the thread."""
+        if self.beside is not None and self.beside.leave():
+            return
+        with self.lock:
+            self.left += 1
+            if self.thread is None:
+                self.thread = threading.Thread(target=self.catch_up, name="backlog", daemon=True)
+                self.thread.start()
 
     def catch_up(self) -> None:
         """Handle what is waiting, a moment's texts together, until nothing is and none was left meanwhile."""

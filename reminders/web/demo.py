@@ -12,7 +12,7 @@ from starlette.responses import Response
 
 from reminders.core.channel import Inbound
 from reminders.demo.people import LINE
-from reminders.flows import alert, receive
+from reminders.flows import alert, keeping, receive
 from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Clinic, Contact, ExerciseSession, InboundRow, Outbound, Staff
@@ -124,7 +124,7 @@ def write(client_id: int, request: Request, app: AppDep, form: FormDep) -> Respo
         raise HTTPException(404)
     if words:
         with app.db.begin() as tx:
-            receive.keep(tx, inbound(tx, contact, words, now), now)
+            keeping.keep(tx, inbound(tx, contact, words, now), now)
         receive.handle_waiting(app.db, now)
     return see(f"/demo/phone/{client_id}", anchor="talk")
 

@@ -11,7 +11,7 @@ from starlette.requests import ClientDisconnect
 from starlette.responses import Response
 
 from reminders.core.scope import is_keyword
-from reminders.flows import delivery_status, receive
+from reminders.flows import delivery_status
 from reminders.inbound import twilio
 from reminders.web.backlog import Backlog
 from reminders.web.deps import AppDep, backlog_of
@@ -81,10 +81,8 @@ def keep_text(app: App, backlog: Backlog, form: twilio.Form, raw: bytes) -> None
     """Keep a text, then handle it as another thing that happens; a failure there waits for the next round."""
     now: datetime = app.clock()
     inbound = twilio.inbound_of(form, raw, now)
-    row_id = app.db.together(receive.keep_all, (inbound, now))
-    if row_id is not None:
-        # After the carriers' bare words the provider itself expects no more texts from us.
-        backlog.handle(row_id, now, at_once=is_keyword(inbound.text) or bool(inbound.opt_out_type))
+    # After the carriers' bare words the provider itself expects no more texts from us.
+    backlog.hear(inbound, now, at_once=is_keyword(inbound.text) or bool(inbound.opt_out_type))
 
 
 def keep_status(app: App, form: twilio.Form, raw: bytes, target: str) -> None:

@@ -14,6 +14,7 @@ from statistics import quantiles
 import uvicorn
 from fastapi import FastAPI, Request
 from sqlalchemy import insert
+from sqlmodel import col, select
 
 from reminders.commands.work_command import LATER as LATER_BY
 from reminders.flows import deliver
@@ -144,7 +145,7 @@ def measure(place: Path, clients: int, texts: int, seconds: int, times: int) -> 
         ]
         for one in (port, bare_port):
             wait_for(one)
-        found = throughput(port, bare_port, texts, times)
+        found = throughput(url, port, bare_port, texts, times)
         servers[0].kill()
         servers[0].join()
         found += while_sending(place, waiting, provider, clock, seconds)
@@ -153,22 +154,25 @@ def measure(place: Path, clients: int, texts: int, seconds: int, times: int) -> 
     return found
 
 
-def throughput(port: int, bare_port: int, texts: int, times: int) -> list[Figure]:
-    """Return texts a second beside bare inserts a second."""
+def throughput(url: str, port: int, bare_port: int, texts: int, times: int) -> list[Figure]:
+    """Return texts a second, until the last of them is handled, beside bare inserts a second."""
+    db = Database(url)
     Callers(port).post_all(forms(port, range(100)))
+    wait_until_handled(db)
     Callers(bare_port).post_all(forms(bare_port, range(100)))
     begins = iter(range(100, 100 + texts * times, texts))
 
     def mine() -> Taken:
         begin = next(begins)
         given = forms(port, range(begin, begin + texts))
-        return timed(lambda: Callers(port).post_all(given))
+        return timed(lambda: (Callers(port).post_all(given), wait_until_handled(db)))
 
     def bare() -> Taken:
         given = forms(bare_port, range(texts))
         return timed(lambda: Callers(bare_port).post_all(given))
 
     one, other = alternating(mine, bare, times=times)
+    db.close()
     ratios = sorted(there.wall / here.wall for here, there in zip(one, other, strict=True))
     note = f"{texts / middle(one).wall:.0f} a second beside {texts / middle(other).wall:.0f}"
     return [
@@ -176,6 +180,16 @@ def throughput(port: int, bare_port: int, texts: int, times: int) -> list[Figure
             "a text heard, read, judged, answered, beside a bare insert", ratios[len(ratios) // 2], 0.5, 0.03, note=note
         )
     ]
+
+
+def wait_until_handled(db: Database) -> None:
+    """Wait until every text that was kept has been read, judged and answered."""
+    waiting = select(InboundRow.id).where(col(InboundRow.handled_at).is_(None)).limit(1)
+    while True:
+        with db.read() as tx:
+            if tx.exec(waiting).first() is None:
+                return
+        time.sleep(0.005)
 
 
 def while_sending(place: Path, waiting: Path, provider: str, clock: Path, seconds: int) -> list[Figure]:

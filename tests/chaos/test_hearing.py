@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 from sqlmodel import col, select
 
-from reminders.flows import tick
+from reminders.flows import keeping, tick
 from reminders.store.db import Database
 from reminders.store.tables import Alert, Client, InboundRow, Outbound, Report
 from tests.chaos import processes
@@ -116,6 +116,7 @@ def test_every_text_is_in_the_record_once_however_often_the_web_process_is_kille
         )
         assert len(phones.answered) >= kills
         db = Database(url)
+        keeping.bring_in(db)
         check_kept(db, phones.answered)
         for _ in range(20):
             phones.text(post=False)  # while nobody serves

@@ -4,7 +4,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from reminders.core.channel import Inbound
-from reminders.flows import receive
+from reminders.flows import keeping
 from reminders.store.tables import Contact, InboundRow, Outbound
 from tests.clinic import ANA, World
 
@@ -56,7 +56,7 @@ def keep(world: World, *messages: Inbound, fetched: bool = False) -> None:
     """Keep messages without handling them."""
     with world.db.begin() as tx:
         for message in messages:
-            receive.keep(tx, message, world.now, fetched=fetched)
+            keeping.keep(tx, message, world.now, fetched=fetched)
 
 
 def contact(world: World, kind: str = "sms") -> Contact:

@@ -3,7 +3,8 @@
 Spelling is mended here, against the words the reader knows. What patterns do with the signatures is not decided here.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from functools import lru_cache
 
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.normal import fold
@@ -45,7 +46,7 @@ class Lexicon:
     def __init__(self, leading: Vocabulary, others: Iterable[Vocabulary]) -> None:
         """Join the languages; a word of the leading one never means something in another."""
         self.languages = (leading, *others)
-        self._of_word: dict[str, set[str]] = {}
+        self._growing: dict[str, set[str]] = {}  # word → its concepts, while they are gathered
         self._stems: dict[str, set[str]] = {}
         self.numbers: dict[str, float] = {}
         self.near_numbers: dict[str, float] = {}
@@ -53,14 +54,14 @@ class Lexicon:
         owned: set[str] = set()
         for vocabulary in self.languages:
             self._join(vocabulary, owned)
-            owned |= set(self._of_word) | vocabulary.common
+            owned |= set(self._growing) | vocabulary.common
         for vocabulary in self.languages:
             for block in vocabulary.rules.values():
                 for word in literals(block):
-                    self._of_word.setdefault(word, set()).add(word)
+                    self._growing.setdefault(word, set()).add(word)
             for block in vocabulary.aliases.values():
                 for word in block.replace(";", " ").replace("?", " ").split():
-                    self._of_word.setdefault(word, set())
+                    self._growing.setdefault(word, set())
         self.letter_words = frozenset(
             word for vocabulary in self.languages for word in vocabulary.concepts.get("LETTERWORD", "").split()
         )
@@ -73,9 +74,11 @@ class Lexicon:
         self.counts = _merged(self.languages, "counts")
         self._blocked = frozenset().union(*(one.lookalikes | one.common for one in self.languages))
         self._assign()
+        pool: dict[frozenset[str], frozenset[str]] = {}  # thousands of words share a few hundred sets
+        self._of_word = {word: pool.setdefault(some, some) for word, some in self._grown()}
         self.words: Kept[str, tuple[Token, ...]] = Kept(self._tokens_of, _CACHE)  # word as typed → its tokens
         self.others: dict[str, tuple[Token, ...]] = {}  # sign or small number → its tokens, of those that came before
-        self._neighbours = self._index_neighbours()
+        self._neighbours = _index_neighbours(frozenset(self._of_word))
         self._sounds = {self._sound(word): word for word in self._of_word if len(word) >= 4}
 
     def _join(self, vocabulary: Vocabulary, owned: set[str]) -> None:
@@ -85,9 +88,9 @@ class Lexicon:
                 if word.endswith("*"):
                     self._stems.setdefault(word[:-1], set()).add(concept)
                 elif word not in owned:
-                    self._of_word.setdefault(word, set()).add(concept)
+                    self._growing.setdefault(word, set()).add(concept)
         for stem, concepts in self._stems.items():
-            for word, known in self._of_word.items():
+            for word, known in self._growing.items():
                 if word.startswith(stem):
                     known |= concepts
         for word, several in vocabulary.spelled_out.items():
@@ -96,17 +99,22 @@ class Lexicon:
         for word, value in vocabulary.numbers.items():
             if word not in owned:
                 self.numbers[word] = value
-                self._of_word.setdefault(word, set())
+                self._growing.setdefault(word, set())
         for word, value in vocabulary.near_numbers.items():
             if word not in owned:
                 self.near_numbers[word] = value
-                self._of_word.setdefault(word, set())
+                self._growing.setdefault(word, set())
+
+    def _grown(self) -> Iterator[tuple[str, frozenset[str]]]:
+        """Yield each word with its concepts, which grow no more; what they grew in is let go."""
+        for word in list(self._growing):
+            yield word, frozenset(self._growing.pop(word))
 
     def _assign(self) -> None:
         """Give each set of concepts its own character, and each concept its characters."""
         self._char_of: dict[frozenset[str], str] = {frozenset(): UNKNOWN}
         self._chars: dict[str, set[str]] = {}
-        for concepts in self._of_word.values():
+        for concepts in self._growing.values():
             self._char(frozenset(concepts))
         for concepts in self._stems.values():
             self._char(frozenset(concepts))
@@ -124,7 +132,7 @@ class Lexicon:
         self.number_chars = frozenset(self._chars["#"])
         self.shape_char_of_dash = self._char(frozenset({"DASH", "RANGE"}))
         self.half_char = self._char(frozenset({"PART", "HALFWORD"}))
-        self._frozen = {concept: frozenset(chars) for concept, chars in self._chars.items()}
+        self._frozen = {concept: frozenset(self._chars.pop(concept)) for concept in list(self._chars)}
         # The signature characters that carry a concept (a lower-case name is that one word): a mere look-up in a
         # table, no function of ours, since every rule of thumb asks for them.
         self.chars: Callable[[str], frozenset[str]] = Kept(self._chars_of, _CACHE).__getitem__
@@ -189,7 +197,7 @@ class Lexicon:
         for spelling in _spellings(word):
             concepts = self._of_word.get(spelling)
             if concepts is not None:
-                return spelling, self._char(frozenset(concepts)) if concepts else UNKNOWN
+                return spelling, self._char(concepts) if concepts else UNKNOWN
         if word in self._blocked:
             return word, UNKNOWN
         for cut in range(len(word), 2, -1):
@@ -199,7 +207,7 @@ class Lexicon:
         if mended is None:
             return word, UNKNOWN
         concepts = self._of_word[mended]
-        return mended, self._char(frozenset(concepts)) if concepts else UNKNOWN
+        return mended, self._char(concepts) if concepts else UNKNOWN
 
     def _mend(self, word: str) -> str | None:
         """Return the known word that this one was most likely meant to be."""
@@ -229,14 +237,16 @@ class Lexicon:
             word = word.replace(spelling, sound)
         return _undouble(word)
 
-    def _index_neighbours(self) -> Mapping[str, list[str]]:
-        """Return spelling with one letter left out → known words, for `_mend`."""
-        index: dict[str, list[str]] = {}
-        for word in self._of_word:
-            if len(word) >= _REPAIR_FROM:
-                for cut in _cuts(word):
-                    index.setdefault(cut, []).append(word)
-        return index
+
+@lru_cache(maxsize=1)
+def _index_neighbours(words: frozenset[str]) -> Mapping[str, tuple[str, ...]]:
+    """Return spelling with one letter left out → known words, for `_mend`: the same ones whichever language leads."""
+    index: dict[str, tuple[str, ...]] = {}
+    for word in words:
+        if len(word) >= _REPAIR_FROM:
+            for cut in _cuts(word):
+                index[cut] = (*index.get(cut, ()), word)
+    return index
 
 
 def _merged(languages: Iterable[Vocabulary], name: str) -> dict[str, int]:

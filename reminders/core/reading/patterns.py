@@ -132,7 +132,8 @@ def _needed(source: str, chars: Chars, frequent: frozenset[str] = frozenset()) -
         names = item.rstrip("+").lstrip(">").split("|")
         if "$" in names:
             continue
-        needed.append(frozenset().union(*(_PAUSES.get(name) or chars(name) for name in names)))
+        sets = [_PAUSES.get(name) or chars(name) for name in names]
+        needed.append(sets[0] if len(sets) == 1 else frozenset().union(*sets))
     needed.sort(key=lambda some: (len(some & frequent), len(some)))
     return _edges(source.split(), chars) + needed
 
@@ -171,7 +172,10 @@ class RuleSet:
         by_source = _labels_by_source(rules)
         self._rules = [rule_for(source, chars, labels[0], frequent) for source, labels in by_source.items()]
         self._labels = list(by_source.values())
-        self._sieve = Sieve([rule.needed for rule in self._rules])
+        pool: dict[frozenset[str], frozenset[str]] = {}  # many rules need the same
+        self._sieve = Sieve([[pool.setdefault(some, some) for some in rule.needed] for rule in self._rules])
+        for rule in self._rules:
+            rule.needed = []  # the sieve has it
 
     def find(self, signature: str, signs: Iterable[str]) -> "dict[str, list[tuple[int, int]]]":
         """Return label → spans (from, to) of all rules that hold, each once, rising; `signs` are the text's."""
