@@ -52,7 +52,7 @@ def handle_round(db: Database, now: datetime, limit: int, tried: set[int]) -> in
     with db.read() as tx:
         firsts = first_of_each_phone(tx, now, tried, limit)
         more = waiting_ids(tx, now, tried, min(limit, MOST_TOGETHER)) if len(firsts) <= FEW else []
-    if len(firsts) <= FEW or db.is_postgres:
+    if len(firsts) <= FEW:
         return handle_each(db, list(dict.fromkeys([*firsts, *more])), now, tried)
     some = [firsts[begin : begin + MOST_TOGETHER] for begin in range(0, len(firsts), MOST_TOGETHER)]
     return sum(handle_some(db, ids, now, tried) for ids in some)
@@ -101,6 +101,7 @@ def handle_rows(tx: Tx, ids: Sequence[int], now: datetime) -> int:
 
 def look_ahead(tx: Tx, texts: Sequence[InboundRow]) -> None:
     """Fetch at once what handling these texts will ask for, one by one where it is not there."""
+    clients.lock_at(tx, [row.address for row in texts])
     people = clients.gather(tx, [row.address for row in texts])
     if not people:
         return

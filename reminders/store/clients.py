@@ -10,7 +10,7 @@ from sqlmodel import col, select
 from reminders.core.hours import Hours, parse_hours
 from reminders.core.schedule import Plan, parse_days, parse_window
 from reminders.store import around
-from reminders.store.db import Tx
+from reminders.store.db import Tx, is_postgres, lock_clients
 from reminders.store.slim import AnyClient, AnyContact, SlimContact
 from reminders.store.tables import Client, ClientProgram, Clinic, Contact, Hold, Pause, Schedule, Staff
 
@@ -178,6 +178,13 @@ def gathered(tx: Tx) -> dict[str, list[tuple[Contact, Client]]]:
     """Return who is at the addresses that were looked up at once."""
     found: dict[str, list[tuple[Contact, Client]]] = tx.info.get("people", {})
     return found
+
+
+def lock_at(tx: Tx, addresses: Sequence[str]) -> None:
+    """Lock who is at these addresses before anything is read of them, in one order; SQLite has one writer anyway."""
+    if is_postgres(tx):
+        found = tx.exec(select(Contact.client_id).where(col(Contact.address).in_(addresses)))
+        lock_clients(tx, found.all())
 
 
 def gather(tx: Tx, addresses: Sequence[str]) -> list[Client]:

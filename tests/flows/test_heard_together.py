@@ -157,3 +157,21 @@ def test_a_crowd_is_looked_at_once_and_not_a_text_at_a_time(morning: Path) -> No
     looks = [one for one in asked if one.startswith("SELECT")]
     assert len(world.rows(Report)) == len(texts)
     assert len(looks) < 2 * len(texts)
+
+
+def test_a_crowd_is_handled_together_on_either_database(world: World, monkeypatch: pytest.MonkeyPatch) -> None:
+    crowd = [phone(number) for number in range(receive.FEW + 2)]
+    for number, mobile in enumerate(crowd):
+        world.enrol(f"Client {number}", mobile)
+    world.now = WEDNESDAY
+    world.plan()
+    world.send()
+    world.pass_time(minutes=5)
+    keep(world, *(inbound("done pain 2", f"SM{n}", world, address=mobile) for n, mobile in enumerate(crowd)))
+    alone: list[object] = []
+    monkeypatch.setattr(receive, "handle_each", lambda *given: alone.append(given) or 0)
+
+    assert receive.handle_waiting(world.db, world.now) == len(crowd)
+    assert {row.reading["pain"] for row in world.rows(Report)} == {2}
+    assert len(world.rows(Report)) == len(crowd)
+    assert alone == []
