@@ -39,5 +39,5 @@ def is_before_unit(chars: list[str], at: int, lexicon: Lexicon) -> bool:
 
 
 def _is_open(char: str, lexicon: Lexicon) -> bool:
-    """Tell whether a word may stand between "one" and "set": "one full set"."""
-    return char == UNKNOWN or lexicon.is_in("MORESETS", char)
+    """Tell whether a word may stand between "one" and "set": "one full set", "one row set"."""
+    return char == UNKNOWN or lexicon.is_in("MORESETS", char) or lexicon.is_in("EXWORD", char)

@@ -112,7 +112,7 @@ class Teller:
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
                 continue
-            owner = self._owners.of(amount)
+            owner = None if listing.is_for_all(amount, self._told, self._chars) else self._owners.of(amount)
             if owner is None:
                 free.append(amount)
             elif owner.amount is None:
@@ -127,10 +127,7 @@ class Teller:
         """A hold shorter than prescribed is part of its exercise: "tandem, 10 seconds was all I could do"."""
         before: Told | None = None
         for at, length in sorted(self._numbers.seconds):
-            owner = self._owners.of(Amount(at, at + 1, None, None))
-            if owner is None and before is not None and not set(self._chars[before.mention.end : at]) & set(_ENDS):
-                owner = before  # "tandem 20 s on the left, 12 s on the right"
-            before = owner
+            owner = before = self._owners.of_hold(at, before, self._session)
             if owner is not None and length < (self._session[owner.mention.exercise].seconds or 0):
                 owner.status = "part"
 

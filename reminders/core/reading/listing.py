@@ -17,6 +17,7 @@ _ENDS = STOP + QUESTION
 _FAR = 12  # tokens between a name and the word of done or not done that closes it
 _LEADS_FAR = 9  # tokens between a word and the name it leads on to
 _MOST_SETS = 6
+_SEVERAL = 2
 
 
 def reaches(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
@@ -44,6 +45,8 @@ def is_place(chars: str, at: int, lexicon: Lexicon) -> bool:
         return False
     if lexicon.is_in("INTIME", chars[at]) and lexicon.is_in("FITTED", before):
         return False  # "squeezed in the rows"
+    if lexicon.is_in("ATTEMPT", before):
+        return False  # "took a stab at the rows"
     return not (lexicon.is_in("WITHWORD", chars[at]) and lexicon.is_in("DIDVERB", before))
 
 
@@ -237,6 +240,16 @@ def in_turn(told: Sequence[Told], free: list[Amount]) -> list[Amount]:
     for one, amount in zip(done, real, strict=True):
         one.amount = amount
     return []
+
+
+def is_for_all(amount: Amount, told: Sequence[Told], chars: str) -> bool:
+    """Tell whether sets at the very end count for all names before: "10 of the chair and 8 of the wall, one set"."""
+    is_last = chars[amount.start - 1 : amount.start] == COMMA and (chars[amount.end : amount.end + 1] or STOP) in _ENDS
+    if not is_last or amount.sets is None or amount.reps is not None or len(told) < _SEVERAL:
+        return False
+    counted = [one.amount for one in told if one.amount is not None]
+    shared = counted and counted[0].end <= told[0].mention.start
+    return all(one.sets is None for one in counted) and (len(counted) == len(told) or (len(counted) == 1 and shared))
 
 
 def spread_sets(told: Sequence[Told], free: list[Amount], chars: str) -> list[Amount]:

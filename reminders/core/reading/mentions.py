@@ -112,6 +112,8 @@ def _is_other_thing(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return after in (COMMA, STOP) or lexicon.is_in("MY", after)
     if lexicon.is_in("POSTURE", chars[at]) and lexicon.is_in("PLACEWORD", after):
         return before == COMMA
+    if lexicon.is_in("ORD", chars[at]) and lexicon.is_in("#", before):
+        return True  # "1st set yes"
     if lexicon.is_in("SETLIKE", chars[at]) and lexicon.is_in("#", before):
         return lexicon.is_in("OF", after)
     if lexicon.is_in("GEAR", chars[at]) and lexicon.is_in("NO_GEAR", before) and lexicon.is_in("GEARLESS", after):
@@ -140,7 +142,11 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return True
     if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
         return True
-    if lexicon.is_in("SUBJECT_I", chars[at : at + 1]) and chars[at + 1 : at + 2] in lexicon.chars("SKIP"):
+    if lexicon.is_in("ALSO", chars[at : at + 1]):
+        return chars[at + 1 : at + 2] in ("", COMMA, STOP) and not lexicon.is_in("BODY", chars[mention.start])
+    if lexicon.is_in("SUBJECT_I", chars[at : at + 1]) and chars[at + 1 : at + 2] in lexicon.either("SKIP", "NO", "NOT"):
+        if not lexicon.is_in("SKIP", chars[at + 1]):
+            return chars[at + 2 : at + 3] in ("", COMMA, STOP) or chars[at + 3 : at + 4] in ("", COMMA, STOP)
         return chars[at + 2 : at + 3] in ("", COMMA, STOP) or lexicon.is_in("JOIN", chars[at + 2])  # "balance I left"
     at = mention.start - 1
     while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]):
@@ -158,8 +164,10 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a weak name that is also a body part is meant as the body: "my hip hurts", "heel 3"."""
-    around = chars[max(0, mention.start - 2) : mention.start] + chars[mention.end : mention.end + 2]
-    return any(lexicon.is_in("PAINISH", char) or lexicon.is_in("MY", char) for char in around)
+    before = chars[max(0, mention.start - 2) : mention.start]
+    around = before + chars[mention.end : mention.end + 2]
+    is_mine = any(lexicon.is_in("MY", char) for char in before)  # "not the heels as my foot is swollen" is none
+    return is_mine or any(lexicon.is_in("PAINISH", char) for char in around)
 
 
 def _is_beside(one: Mention, other: Mention, chars: str, lexicon: Lexicon) -> bool:

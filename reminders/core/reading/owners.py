@@ -1,7 +1,10 @@
 """To which of the exercises named an amount belongs: the one inside it, right behind it, or last before it."""
 
+from collections.abc import Sequence
+
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
+from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 from reminders.core.reading.quantities import Amount
 from reminders.core.reading.tokens import Text
@@ -28,10 +31,24 @@ class Owners:
                 return following
             if "," in self._text.words[before.mention.end : amount.start]:  # "all of A, one set of B"
                 return following
+            if self._lexicon.is_in("JOINAND", self._chars[amount.start - 1]):  # "all of A and one set of B"
+                return following
         before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
         if before is not None and self._is_close(before.mention.end, amount.start):
             return before
         return None
+
+    def of_hold(self, at: int, before: Told | None, session: Sequence[SessionExercise]) -> Told | None:
+        """Return the exercise that seconds belong to: "tandem 20 s on the left, 12 s on the right", "4 carries but only
+        15 seconds each".
+        """
+        owner = self.of(Amount(at, at + 1, None, None))
+        if owner is None:
+            held = [one for one in self._told if one.mention.end <= at and session[one.mention.exercise].seconds]
+            owner = before or next(reversed(held), None)
+            if owner is not None and set(self._chars[owner.mention.end : at]) & set(_ENDS):
+                owner = None
+        return owner
 
     def _leads_to(self, start: int, end: int) -> bool:
         """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""

@@ -21,7 +21,7 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
         return found
     if _counts_rounds(text, lexicon):
         return found
-    if items := _numbered_items(text, count, lexicon):
+    if items := _numbered_items(text, count, lexicon) or _told_numbers(text, count, lexicon):
         return items
     ordinals, signs = lexicon.ordinals, lexicon.chars("ITEMSIGN")
     end = 0
@@ -68,6 +68,81 @@ def _numbered_items(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     return [Mention(at, at + 1, k, False) for k, at in enumerate(places)] if apart and len(told) > count - 2 else []
 
 
+def _told_numbers(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
+    """Return exercises told by number in rising order: "1 and 3 yes 4 no", "no to 1 and 2", "1 2x10, 2 skipped"."""
+    chars, numbers = text.signature, text.values
+    found: list[int] = []
+    told = groups = at = 0
+    while at < len(chars):
+        if numbers[at] is None:
+            at += 1
+            continue
+        if _is_dose(text, at, lexicon) or (at > 1 and lexicon.is_in("PAINISH", chars[at - 1]) and found):
+            at += 3 if _is_dose(text, at, lexicon) else 1
+            continue
+        if not text.raw[at].isdigit() or not 1 <= (numbers[at] or 0) <= count or not _may_name(chars, at, lexicon):
+            return []
+        is_led = _is_yes_or_no_to(chars, at, lexicon)
+        group, at = _joined_numbers(text, at, count, lexicon)
+        found += group
+        groups += 1
+        told += is_led or _is_told_of(text, at, lexicon)
+    rises = all(text.values[low] < text.values[high] for low, high in pairwise(found))  # type: ignore[operator]
+    if len(found) < 2 or told < groups or not rises or (groups > 1 and _may_count(text, found, count, groups)):
+        return []
+    return [Mention(one, one + 1, int(text.values[one] or 0) - 1, False) for one in found]
+
+
+def _is_dose(text: Text, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether an amount begins here: "2x10"."""
+    return lexicon.is_in("X", text.signature[at + 1 : at + 2]) and text.values[at + 2 : at + 3] not in ([], [None])
+
+
+def _may_name(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a number may name an exercise by what stands before it: no rating, no range, no amount."""
+    before = chars[at - 1 : at]
+    if not before or before in STOP + COMMA:
+        return True
+    return any(lexicon.is_in(one, before) for one in ("STATUS", "STATUS_BEFORE", "JOINAND", "TO_SCALE", "THE"))
+
+
+def _is_yes_or_no_to(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "yes to" or "no to" leads to a number."""
+    answers = lexicon.either("YES", "ANSWER_NO")
+    return at > 1 and lexicon.is_in("TO_SCALE", chars[at - 1]) and chars[at - 2] in answers
+
+
+def _joined_numbers(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
+    """Return the places of numbers joined into one group, and where it ends: "1, 2 and 4"."""
+    group, end = [at], at + 1
+    while end < len(text.signature):
+        after = end
+        while after < len(text.signature) and (
+            text.signature[after] == COMMA or lexicon.is_in("JOINAND", text.signature[after])
+        ):
+            after += 1
+        is_next = end < after < len(text.raw) and text.raw[after].isdigit() and not _is_dose(text, after, lexicon)
+        if not is_next or not 1 <= (text.values[after] or 0) <= count:
+            break
+        group.append(after)
+        end = after + 1
+    return group, end
+
+
+def _is_told_of(text: Text, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a word of done or not done, or an amount, stands right behind a group of numbers."""
+    chars = text.signature
+    at += chars[at : at + 1] == COMMA and text.words[at] in (":", "-", "--", ")")
+    while lexicon.is_in("WASWORD", chars[at : at + 1]) or lexicon.is_in("ALL", chars[at : at + 1]):
+        at += 1
+    return lexicon.is_in("STATUS", chars[at : at + 1]) or (at < len(chars) and _is_dose(text, at, lexicon))
+
+
+def _may_count(text: Text, found: list[int], count: int, groups: int) -> bool:
+    """Tell whether numbers may say how many instead: "1 done 3 skipped" of four."""
+    return groups == len(found) == 2 and sum(text.values[at] or 0 for at in found) == count
+
+
 def _is_left_number(text: Text, at: int, count: int, lexicon: Lexicon) -> bool:
     """Tell whether a number behind an article is followed by a word of done or not done."""
     raw, chars = text.raw[at], text.signature
@@ -75,6 +150,16 @@ def _is_left_number(text: Text, at: int, count: int, lexicon: Lexicon) -> bool:
     return (
         is_number and at > 0 and lexicon.is_in("THE", chars[at - 1]) and lexicon.is_in("STATUS", chars[at + 1 : at + 2])
     )
+
+
+def _is_left_ordinal(text: Text, at: int, count: int, lexicon: Lexicon) -> bool:
+    """Tell whether an ordinal in figures is led by a word of done or not done: "did the first 3, not the 4th"."""
+    chars = text.signature
+    is_ordinal = (
+        text.raw[at].isdigit() and 1 <= int(text.raw[at]) <= count and lexicon.is_in("ORD", chars[at + 1 : at + 2])
+    )
+    led = lexicon.either("STATUS_BEFORE", "EXCEPT", "JOINAND")
+    return is_ordinal and at > 1 and lexicon.is_in("THE", chars[at - 1]) and chars[at - 2] in led
 
 
 def _is_in_row(text: Text, at: int, lexicon: Lexicon) -> bool:
@@ -127,6 +212,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         ) and (-1 <= place <= count):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
+    if _is_left_ordinal(text, at, count, lexicon):
+        return [int(text.raw[at]) - 1], at + 2
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
         number_at = at + 1 + (chars[at + 1] == STOP and at + 2 < len(chars))  # "ex. 2"
@@ -142,7 +229,10 @@ def _is_no_place(chars: str, at: int, lexicon: Lexicon) -> bool:
     last"."""
     is_mine = at > 1 and lexicon.is_in("MY", chars[at - 1])
     is_sent = is_mine and not lexicon.either("FIXVERB", "MISTAKE").isdisjoint(chars[max(0, at - 3) : at - 1])
-    return bool(at) and (lexicon.is_in("EVERYWORD", chars[at - 1]) or is_sent)
+    is_round = (
+        at > 2 and lexicon.is_in("#", chars[at - 3]) and lexicon.is_in("IN_BODY", chars[at - 2])
+    )  # "6 in the last"
+    return bool(at) and (lexicon.is_in("EVERYWORD", chars[at - 1]) or is_sent or is_round)
 
 
 def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:
@@ -162,7 +252,7 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: b
         value = text.values[here]
         if (
             value is None
-            or not text.raw[here].isdigit()
+            or not (text.raw[here].isdigit() or is_told)
             or not 1 <= value <= count
             or (numbers and value <= numbers[-1])
         ):

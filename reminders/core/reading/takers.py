@@ -63,6 +63,13 @@ def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values
     return _amount(numbers, start, end, sets, reps)
 
 
+def _lots(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "16 push-ups in two lots of 8": the first number is only the sum."""
+    if values[0] != values[1] * values[2]:
+        return False
+    return _amount(numbers, start, end, values[1], values[2])
+
+
 def _reps_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     return _amount(numbers, start, end, values[1], values[0])
 
@@ -247,6 +254,7 @@ TAKERS: dict[str, Taker] = {
     "pain_level": _pain,
     "sets_reps": _sets_reps,
     "reps_sets": _reps_sets,
+    "lots": _lots,
     "first_sets": _first_sets,
     "sets_only": _sets_only,
     "de_amount": _de_amount,

@@ -234,7 +234,7 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
         if chars[end - 1] in whole and end > 1 and (chars[end - 2] in points or is_own(text.words[end - 2])):
             break  # "thanks all" is polite, "that's all" and "carry all" are not
-        if end > 1 and lexicon.is_in("LETTERWORD", chars[end - 1]) and _leads_letter(chars[end - 2], lexicon):
+        if end > 1 and _says_more(chars[end - 2], chars[end - 1], lexicon):
             break
         end -= 1
     # A closing question mark is meaning, a closing stop is not.
@@ -246,9 +246,12 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
         _keep(text, start, end)
 
 
-def _leads_letter(char: str, lexicon: Lexicon) -> bool:
-    """Tell whether a token makes the letter behind it an exercise: "menos la A"."""
-    return lexicon.is_in("LETTERLED", char) or lexicon.is_in("EXCEPT", char)
+def _says_more(before: str, char: str, lexicon: Lexicon) -> bool:
+    """Tell whether a last word is no greeting: an exercise's letter ("menos la A"), or "gave it a miss"."""
+    if lexicon.is_in("LETTERWORD", before) and lexicon.is_in("MISSED", char):
+        return True
+    leads = lexicon.is_in("LETTERLED", before) or lexicon.is_in("EXCEPT", before)
+    return leads and lexicon.is_in("LETTERWORD", char)
 
 
 def _past_name(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> int:

@@ -136,8 +136,31 @@ RULES = {
         do not ~ TEXTVERB|contact|text|message
         do not ~ send ~ TEXT|these|me|any
         dont send ~ TEXT|these|me|any|more|this
+        can|could|will|would|wont|cant you|u|yall please|pls|kindly|just|possibly? STOPIT TEXTVERB|TEXTNOUN
+        can|could|will|would|wont|cant you|u|yall please|pls|kindly|just|possibly? STOPIT the|these|those|your|all|my? TEXTNOUN
+        can|could|will|would|wont|cant you|u|yall please|pls|kindly|just|possibly? REMOVE me|us|my|this off|from|number|name|,|.|$|please
+        how|where do|can|would|could|should i|we|you|one unsubscribe|unsuscribe|unsubcribe|unsub|opt|deregister|unenroll
+        how|where do|can|would|could|should i|we|you|one STOPIT getting|receiving|the|these|those|your|all|my? TEXTNOUN
+        how|where do|can|would|could|should i|we|you|one get off|out of? this|these|your|the? TEXTNOUN|list|thing|service|.|$
+        how|where do|can|would|could|should i|we|you|one turn|shut|switch this|these|them|the TEXTNOUN? off
+        how|where do|can|would|could|should i|we|you|one turn|shut|switch off this|these|them|the TEXTNOUN?
+        how|where do|can|would|could|should i|we|you|one get|make these|them|the|this TEXTNOUN? to? stop
+        strike|scrub|wipe|scratch|knock|kick|cross|drop me|us|my|this name|number|phone? from|off your|the|this|that|all? TEXTNOUN|list|lists|system|books|records
+        strike|scrub|wipe|forget|destroy|trash|erase my|this|our number|phone|contact|info ,|.|$|please|from|now|off
+        switch|turn ~ off ~ TEXTNOUN
+        never signed|asked|agreed|consented up|to? for|to? this|these|that|it|any ,|.|so|and? please|just? stop
+        ^ arrete|arretez|arreter|aufhoren|pare|parar|smettere|detente ,|.|$|les|de|s
+        dont|not|doesnt need a|my|your|the phone|machine|computer|robot|thing ~ ~ . no more ,|.|$|please
+        . no more please|pls ,|.|$
+        sod|bugger|piss|naff|push|buzz|shove|rack|feck off ,|and? stop|quit|leave|with
+        quit|stop pinging|buzzing|dinging|beeping|hounding|annoying|nagging|badgering|hassling|texing me|us|my
+        cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
     "opt_out_not": """
+        interested in !TEXT !TEXTNOUN !this !these !your !receiving !getting !being !any !the !it !continuing !participating !more !them !hearing
+        no more of? the|my|these|those? EXWORD
+        REMOVE|take|leave|drop|get the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
+        can|could|will|would you|u|yall please|pls|kindly|just|possibly? REMOVE|take|leave|drop the|my|that|those|this? EXWORD
         be|get|been dropped|taken|picked off|up at|by|in|around
         so you|youd|ya|yall would? leave me be|alone
         want|wanna out of this|the|my pain|bed|chair|house|misery|room|place
@@ -154,11 +177,16 @@ RULES = {
         off pause|hold
         didnt mean ~ unsubscribe|stop|quit
         how|where ~ number
-        IF|should|when|why|do|can ~ i|we ~ STOPIT|quit|stop
+        IF|should|when|why ~ i|we ~ STOPIT|quit|stop
+        ^ do ~ i|we ~ STOPIT|quit|stop
+        ,|.|and|so|or|then|what do ~ i|we ~ STOPIT|quit|stop
+        can ~ i|we ~ STOPIT|quit|stop !getting !receiving !TEXTNOUN !the !these !your !all
+        can ~ i|we ~ STOPIT|quit|stop the|these|your|all !TEXTNOUN
         STOPIT ~ till|until|for|while|after|when
         before ~ STOPIT
         had to|i|we stop|stopped|quit
-        i|we stop|stopped|quit|end|ended
+        i|we stopped|ended
+        i|we stop|quit|end !these !those !your !getting !receiving !TEXTNOUN
         dont|didnt|never|not|wont|couldnt|cant stop|quit|cancel|end|unsubscribe|stopping
         stop at|in|after|halfway|doing|exercising|half|here|there
         stop the exercise|exercises|workout|set|band

@@ -7,6 +7,7 @@ RULES = {
     "done_not": """
         done with ~ life|living|TEXT|therapy|it
         done fell|fall|hurt|lost|broke
+        pure|all|totally|absolutely|completely|right|just|im|am|was|feeling|feel done in ,|.|$|today|tonight|and|so
     """,
     "done": """
         i sure|certainly|absolutely|surely|definitely did

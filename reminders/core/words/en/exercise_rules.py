@@ -11,6 +11,7 @@ RULES = {
     """,
     "ex.done_before": """
         all|both of? the? @
+        took|had|gave|have|take|give a? good|quick? stab|crack|shot|go|bash|try|whack|whirl at|with|on
         only|just|do|made|doing
         ONLY manage|get
         could|able to? ONLY? manage|do|get
@@ -32,6 +33,8 @@ RULES = {
         @ x >,|.|$
         @ only ,|.|$|today|tonight|this|for
         @ alone
+        @ ,? nothing else|more|further ,|.|$|today|tonight
+        @ ,? aye
         @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
         @ ,? thats|that is|was? as far
         tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
@@ -54,6 +57,9 @@ RULES = {
         a few
         a bit|little of
         @ a bit|little ,|.|$
+        @ on|with the|my? left|right|good|bad|one side|leg? only
+        @ ,? but|and? not on? the|my left|right|other|second side|leg|one? ,|.|$|because|cause|cos|as|since
+        only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch
@@ -64,11 +70,12 @@ RULES = {
         said no to
         didnt|dont|couldnt bother|bothered with|w?
         no !prob !problem !problems !issue !issues !trouble !sweat !biggie !worries !pain !discomfort !PAINISH
-        nothing !next !compared !beside !like !new !to
+        nothing !else !more !further !next !compared !beside !like !new !to
         nope|none|nah|skipped|skip|missed|zero|emojino|not|forgot|omitted|avoided|ditched|nixed|skiped|zip|zilch|deferred|declined|na
         didnt|dont|havent|never|wouldnt|wasnt
         cant|cannot|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
         didnt|dont|cant|cannot|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
+        didnt|couldnt|cant|cannot|wouldnt|not|didn face|fancy|stomach|brave|like|lie|lay|kneel down|up|about|to? for|on|with|to? do|try?
         left out|off|undone
         leaving|leave out|off
         passed on
@@ -81,6 +88,7 @@ RULES = {
         gave|giving @ a miss|pass|rest|skip
         gave|give|giving the|my @ a miss|pass|rest|skip
         neither|nor
+        nil|nought|naught|naw|dismissed|excused|benched|vetoed|postponed|shelved|unfinished !pain
         too tired|sore|weak|wobbly|stiff|shaky|dizzy|scared|hard|heavy|painful|much|pooped|beat|worn for|to|w
         abandoned|deserted|dodged|refused|bagged|scrapped|ducked|cheated
         wont|wouldnt do|be|get|try
@@ -101,10 +109,14 @@ RULES = {
     "ex.not_after": """
         @ ,? too hard|heavy|much|painful|difficult|tiring ,|.|$
         @ was|were|is|are|proved FILL* beyond|past me
+        @ being|getting|was|were|got? dismissed|excused|skipped|omitted|dropped|excluded|benched|postponed|shelved|cancelled|canceled ,|.|$|today|as|because
         @ defeated|beat|bested|defeats|eluded me
         @ got the better|best of me
         @ wasnt|werent|isnt|arent happening|possible|doable|gonna|going
         @ ,? tomorrow|later|pending
+        @ was|were|is|are FILL* too? much|hard|heavy|painful|difficult|tough|sore so ,? i? not|no|skipped|left|didnt|passed
+        @ i no|nor fit|do|try|able|manage
+        @ - ,|.|$
         @ was|were|is|are FILL* too much|hard|heavy|painful|difficult|tough|sore !but !so
         @ hurt|hurts FILL* too much|bad|badly
         @ has|have|had|will|must|can to? have? to? wait

@@ -10,6 +10,8 @@ RULES = {
         fell|fall|fallen|dozed|nodded|drifted|conked asleep|off|out ~ before i could|got|did|even|started|had
         refused|declined ~ EXERNOUN
         refused|declined to do|exercise
+        no|not|nae the day|nicht|morn ,|.|$
+        gave|give|giving the|my|all|those|these _? EXERNOUN|lot a miss|pass|rest|skip
         ^ no dice|chance|soap|deal|sir|maam|joy|luck ,|.|$
         count me out
         big|fat|hard|absolutely|definitely|emphatic|resounding no|not ,|.|$

@@ -16,6 +16,7 @@ RULES = {
     """,
     "num.alone": """
         hurts|hurt|hurting|hurtin like|as ~~ # $
+        ,|. ITS|it|thats is|was|now? a|at|about? # ,|.|$
     """,
     "num.rating": """
         # or so
@@ -71,7 +72,7 @@ RULES = {
     "pain_none_not": """
         hardly|barely|almost|nearly|practically|virtually|scarcely any|no|zero|without|little? ~ PAINWORD
         hardly|barely|scarcely hurt|hurts|hurting|any
-        crack|cracks|cracked|cracking|pop|pops|popped|popping|click|clicks|clicked|clicking|creak|creaks|creaky|snap|snaps|crunch|crunches|crunchy|grinds ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none
+        crack|cracks|cracked|cracking|pop|pops|popped|popping|click|clicks|clicked|clicking|creak|creaks|creaky|snap|snaps|crunch|crunches|crunchy|grinds ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none !though !tho !today !at !whatsoever
         no pain no gain
         no|not|nor CHEST PAINWORD|pain|pains
         dont|doesnt|not have|got ~ PAINWORD number|scale|thing
@@ -95,6 +96,7 @@ RULES = {
         BODY ~ singing|talking|screaming|hollering|yelling|barking|complaining
         BODY went|goes|gone|going out
         BODY ~ grouchy|cranky|grumpy|crabby|ornery|mad|angry|unhappy|complaining|griping|whining
+        ^ eish|ouch|oww|ow|ooh|argh|ugh|oof|aiyo|ay|oh my|me left|right? BODY ,|.|$
         PAIN
         SORE
         HURT

@@ -83,6 +83,9 @@ RULES = {
         back|return ~ #|WEEKDAY|MONTH|DATE|next
         until|till|thru
     """,
+    "pause_until_not": """
+        ran|went|lasted|stayed|up|worked|working|out|open|slept|busy|here|kept|goes|runs|sat|waited til|till|until past|after|about|nearly|almost? #|CLOCK|late|noon|midnight|dinner|lunch|supper|dark
+    """,
     "pause_sure": """
         put|place me|us|it|this|these|mine|everything on pause|hold
         let you know when ~ i|im|we can|am|able|start|ready

@@ -79,6 +79,7 @@ RULES = {
         ill try|do ~ harder|better|best
         love|enjoy getting|hearing|seeing|reading
         ^ same to you|ya|u $
+        ^ ha|haha ha|haha? $
         kids|grandkids|family|company|son|daughter is|are coming|visiting ~ $
         how much you help|helped|mean
         ^ hi|hello|hey|howdy there|ben|all|folks|everyone|team|yall? $
