@@ -22,6 +22,10 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
         return lexicon.is_in("PAINISH", chars[at - 1])  # "the sitting one", "my pain one"
     if at + 1 < len(chars) and lexicon.is_in("ONE_NOT_BEFORE", chars[at + 1]):
         return False
+    led = ("JOIN", "ONLY", "DIDVERB")
+    is_led = at == 0 or chars[at - 1] in (COMMA, STOP) or any(lexicon.is_in(one, chars[at - 1]) for one in led)
+    if is_led and at + 1 < len(chars) and lexicon.is_in("EXWORD", chars[at + 1]):
+        return True  # "rows fine, one carry"
     if at == 0:
         return len(chars) == 1 or chars[1] in (STOP, COMMA, QUESTION) or lexicon.is_in("ONE_BEFORE", chars[1])
     return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (

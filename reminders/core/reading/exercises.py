@@ -112,7 +112,9 @@ class Teller:
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
                 continue
-            owner = None if listing.is_for_all(amount, self._told, self._chars) else self._owners.of(amount)
+            owner = (
+                None if listing.is_for_all(amount, self._told, self._chars, self._lexicon) else self._owners.of(amount)
+            )
             if owner is None:
                 free.append(amount)
             elif owner.amount is None:
@@ -179,7 +181,7 @@ class Teller:
             for start, end in self._hits.get(label, ()):
                 for at in range(start, end):
                     if self._chars[at] not in (NAMED, NAMED_ON):
-                        marks[at] = (status, way)
+                        marks[at] = (status, listing.faced(self._chars, at, way, self._lexicon))
         runs: list[tuple[int, str, str]] = []
         for at in sorted(marks):
             status, way = marks[at]
@@ -211,7 +213,7 @@ class Teller:
         )
         if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
             leads = False  # "heels I could not and the balance neither"
-        if self._chars[at - 1 : at] in (NAMED, NAMED_ON) and self._chars[at + 1 : at + 2] in ("", COMMA, *_ENDS):
+        if listing.closes_name(self._chars, self._text.words, at):
             leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None
         if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):

@@ -71,6 +71,20 @@ def governs(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
     )
 
 
+def faced(chars: str, at: int, way: str, lexicon: Lexicon) -> str:
+    """Return which way a word faces: "no to the first two" leads on."""
+    answers = lexicon.either("YES", "ANSWER_NO")
+    return "before" if chars[at] in answers and lexicon.is_in("TO_SCALE", chars[at + 1 : at + 2]) else way
+
+
+def closes_name(chars: str, words: Sequence[str], at: int) -> bool:
+    """Tell whether a word closes the name right before it: "carries no, side leg ok", "c) none d) none"."""
+    named, following = (NAMED, NAMED_ON), chars[at + 1 : at + 2]
+    if at > 1 and words[at - 1] in (")", ":") and chars[at - 2] in named:
+        return True
+    return chars[at - 1 : at] in named and following in ("", COMMA, *_ENDS)
+
+
 def overrules(chars: str, told: Told, at: int, status: str, lexicon: Lexicon) -> bool:
     """Let a word right behind a name overrule what led to it: "did chair, heels no", "all but C, of that half"."""
     between = chars[told.mention.end : at]
@@ -242,9 +256,11 @@ def in_turn(told: Sequence[Told], free: list[Amount]) -> list[Amount]:
     return []
 
 
-def is_for_all(amount: Amount, told: Sequence[Told], chars: str) -> bool:
+def is_for_all(amount: Amount, told: Sequence[Told], chars: str, lexicon: Lexicon) -> bool:
     """Tell whether sets at the very end count for all names before: "10 of the chair and 8 of the wall, one set"."""
-    is_last = chars[amount.start - 1 : amount.start] == COMMA and (chars[amount.end : amount.end + 1] or STOP) in _ENDS
+    end = amount.end + lexicon.is_in("ONLY", chars[amount.end : amount.end + 1])
+    is_last = chars[amount.start - 1 : amount.start] == COMMA and (chars[end : end + 1] or STOP) in _ENDS + COMMA
+    is_last = is_last and amount.start > max(one.mention.end for one in told) if told else False
     if not is_last or amount.sets is None or amount.reps is not None or len(told) < _SEVERAL:
         return False
     counted = [one.amount for one in told if one.amount is not None]

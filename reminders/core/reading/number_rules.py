@@ -51,6 +51,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "FRAC10 WOULD_DO !NOT ~ RECOMMENDED"),
     ("other", "# OUTOF OF? TEN FOR_WHAT THE|FILL? PRAISED"),
     ("other", "FRAC10 FOR_WHAT THE|FILL? PRAISED"),
+    ("other", "AFTERWORD # EXWORD"),
+    ("other", "RATEVERB THE _? TEXTNOUN ARTICLE? # OUTOF OF? TEN"),
     ("other", "RATEVERB THE _? EXERNOUN|@ ARTICLE? # OUTOF OF? TEN"),
     ("other", "RATEVERB THE _? EXERNOUN|@ ARTICLE? FRAC10"),
     ("other", "FRAC ~ FRAC10"),

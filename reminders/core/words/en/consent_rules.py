@@ -154,6 +154,29 @@ RULES = {
         . no more please|pls ,|.|$
         sod|bugger|piss|naff|push|buzz|shove|rack|feck off ,|and? stop|quit|leave|with
         quit|stop pinging|buzzing|dinging|beeping|hounding|annoying|nagging|badgering|hassling|texing me|us|my
+        wish|want|like|need|prefer|love to? stop|quit|cancel|end|cease getting|receiving|being the|these|those|this|them|your|all|any|texted|messaged|contacted|reminded|TEXTNOUN|$
+        wish|want|like|need|prefer|love to? stop|quit|cancel|end|cease the|these|those|all|your|my? TEXTNOUN
+        how|where do|can|would|could|should i|we|you|one STOPIT getting|receiving|being the|these|those|this|them|your|all|texted|messaged|contacted|reminded|$
+        ^ remove|delete ,|.|$|please|pls|now|at|immediately
+        ^ do not|dont call|text|contact list please|pls? $
+        appreciate|grateful|thankful|obliged|nice|kind|better|glad|happy|prefer it? if you|u|yall would|could? stop|stopped|quit|ceased TEXTVERB|TEXTNOUN|sending|these|the|this
+        desist|refrain from TEXTVERB|sending|contacting|messaging|these|this
+        request|requesting|demand|demanding|want my|a|the|immediate? removal|deletion|unsubscription
+        wont|dont|not be? needing|requiring|wanting these|them|those|the|your|any TEXTNOUN? any|no? more|anymore|longer|again
+        TEXTNOUN are|is no|not longer? needed|required|wanted|necessary|welcome
+        no further|additional TEXT|contact|communication|correspondence required|needed|please|wanted|necessary|$
+        no more|longer contact|communication|correspondence please|pls|$
+        give it a rest with the|these|your? TEXTNOUN|TEXTVERB
+        shove|stick|stuff your|the|these TEXTNOUN
+        ^ piss|bugger|sod|buzz|naff|feck|eff|shove off ,|.|$
+        ^ go away please|now? $
+        ^ get lost ,|.|$
+        can|could we|you|u|i just|please? stop|end|quit the|these|all|those|your TEXTNOUN
+        keep|keeps TEXTVERB me|us|this ,|.|and|so? please? stop it|this|that|now|$
+        leave me|us in peace
+        ^ please|pls|kindly? dont|not TEXTVERB ,|.|$
+        ^ please|pls|kindly? do not TEXTVERB ,|.|$
+        text|message|bother|pester|annoy someone|somebody else
         cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
     "opt_out_not": """
@@ -183,15 +206,23 @@ RULES = {
         can ~ i|we ~ STOPIT|quit|stop !getting !receiving !TEXTNOUN !the !these !your !all
         can ~ i|we ~ STOPIT|quit|stop the|these|your|all !TEXTNOUN
         STOPIT ~ till|until|for|while|after|when
-        before ~ STOPIT
+        before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your
+        full stop
+        REMOVE|take|get me|us off|from the|my|these|that|those carry|carries|hinge|hinges|rows|row|tandem|raises|pushups|band|bands|pain|pills|meds|medication|tablets|painkillers|blood
+        ^ cancel that ,|. pain|its|it|was|should|i|#|YES|done|make
+        stop|quit TEXTVERB|sending me|us|them|these|it|texts? at|during|in|on the|my? night|nights|evening|evenings|morning|mornings|weekend|weekends|dinner|supper|lunch|work ,|.|and|but do|send|text|make|switch|try|use? it|them|me? in|at|to? the? DAYTIME|instead
+        no|dont need|have to do any? more
+        no|dont need|have to do more|any|anything
         had to|i|we stop|stopped|quit
         i|we stopped|ended
-        i|we stop|quit|end !these !those !your !getting !receiving !TEXTNOUN
+        i|we stop|quit|end !these !those !your !getting !receiving !TEXTNOUN !the !this
+        i|we stop|quit|end the|this !TEXTNOUN !now
         dont|didnt|never|not|wont|couldnt|cant stop|quit|cancel|end|unsubscribe|stopping
         stop at|in|after|halfway|doing|exercising|half|here|there
         stop the exercise|exercises|workout|set|band
-        stop|stopped ~ after|half|set|halfway|early|at|because|by|hurting
-        pain|hurt ~ stop
+        stop|stopped !TEXTVERB !TEXTNOUN !sending !the !these !those !this !your !it !all ~ after|half|set|halfway|early|at|because|by|hurting
+        stop|stopped the|these|those|it|all|this !TEXTNOUN !now !please after|half|halfway|early|at|because|by|hurting
+        pain|pains|hurt|hurts|hurting|ache|aching|bleeding|cramp|cramps|cramping|throbbing will|wont|to|does|doesnt|didnt|never|not|would|wouldnt|just|has|had|really|ever|isnt|cant|finally|it|me* stop|stopped !TEXTVERB !TEXTNOUN !sending
         stop by
         nonstop|stoped
         do not ~ send|text ~ until|till
@@ -203,7 +234,7 @@ RULES = {
         in the end
         to stop ~ smoking|drinking
         tell|told me to stop
-        doctor|dr said|says ~ stop
+        doctor|dr|doc said|says|told|wants|want me|to|i|that|should|must|have|can|need|better|id|ill* stop !TEXTVERB !TEXTNOUN !sending
         when can i stop
     """,
     "opt_out_past": """

@@ -11,30 +11,55 @@ RULES = {
         lungs|lung ~ working|work|playing|packing|packed ~ right|properly|up|well|good
         CANT|cant|couldnt|cannot fill my|the? lungs
         short of wind|puff|oxygen
+        HEART is|was|been|keeps|has|started|been? acting|playing|playin|messing up|about|around
+        HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* numb|numbness|tingling|tingly|weak|incontinent
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* LIMB ~ numb|tingling|weak|dead
+        i|ive|im seem|seems|appear|keep|started|think|been|have|am im|to|be|been* leaking|dribbling|leak|dribble !in !from !through !roof !tap
+        leaking|dribbling|dripping|leaked|dribbled ~ dont|cant|without|not|never|didnt|couldnt ~ feel|feeling|know|knowing|notice|noticing|control|stop
         weeing|wees|weed|pooing|pooed|widdling|widdled|tinkling|tinkled|wetting|pissing|pissed|peeing|pees|peed|soiling myself|himself|herself !laughing !lol !haha
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        legs|feet|leg|foot just? went|gone|shot|slid|flew|taken out? from|beneath under? me|us
+        walked|ran|bumped|crashed|banged|smacked straight|right|smack|bang? into a|the|my|an _? lamp|post|lamppost|door|wall|tree|pole|cabinet|table|window|bollard|doorframe|bedpost|cupboard|drawer|shelf|chair|railings
+        overbalanced|overbalance|unbalanced|toppled ~~ landed|land|hit|fell|floor|banged|bumped|against|onto|into|down|crashed
+        landed|crashed|ended|fell|went up? against|into|onto the|my|a radiator|wall|table|counter|worktop|sink|bath|sideboard|dresser|cupboard|cooker|stove|fireplace|wardrobe|bookcase|desk|railing|rail|bannister|banister|fence
+        missed|miss|missing the|my|a seat|chair|bed|toilet|loo|sofa|stool|bench|settee !on !at !so !from !already !time !one !ones !exercise !exercises !stuff !thing !things !part !raises !set !sets !squats !squat !bit !work !stand !stands !rise !rises !row !today !yesterday
+        bumped|thumped|thudded|plonked|crashed down hard|heavily|heavy|awkwardly
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|i|had|took* fell|fall|tripped|tumble|slipped !asleep !behind !ill !short !apart
     """,
     "danger.possible_fracture": """
+        pop|crack|snap|crunch in|from my|the|me left|right|lower? JOINT|wrist|ankle|hip|shoulder ~~ BADLY|PAIN
+        BACKBONE locked|seized|froze|jammed|spasmed|caught|cramped up|solid? ~~ once|sudden|suddenly|sharp|agony|horrible|awful|terrible|excruciating
+        PAIN|sharp ~~ BACKBONE ~~ all at once
+        BACKBONE ~~ all at once ~~ PAIN|sharp|agony
+        fractured|fracture|broke|broken|cracked|snapped something|summat|somethin|a|my bone? ~~ heard|felt|feel it|something|somethin|summat go|crack|snap|pop|give|went
+        heard|hear it|something|summat|somethin go|went|give|gave ,|.|$|and|then|in
         clicked|click|clunk|clunked|twanged|twang|pinged|ping|clonk|thunk ~ in|inside my|the? left|right? groin|pelvis|BACKBONE|hip|ribs ~~ CANT|cant|couldnt|hardly walk|stand|put|move|bear|lift
     """,
     "danger.faint_or_dizzy": """
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* DIZZY|fainted|fainting|spinning|swimming
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|i|nearly|almost|just* passed|blacked|collapsed !by !away !the !through
     """,
+    "danger.severe_pain": """
+        CANT|cant|couldnt bear|stand|take to|be|being|it|the|anyone|anybody|anything|even* touched|touch|touching
+        more|worse pain|painful|hurt|agony? than when i|we? had|birthed|gave|delivered my|the|our|birth babies|baby|kids|children|first|second|son|daughter|twins|bairns|to
+        more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
+    """,
     "danger.crisis": """
+        self harming|harmed|harms|injuring|injured|injury
+        selfharm|selfharming|selfharmed
+        let me die ,|.|$|now|please|in
         cut|cutting|slashed|slashing|slit|slitting|scratched|burned|burnt|carved my left|right|own|both? arms|wrists|wrist|thighs|forearm|forearms !short
         cut|cutting|slashed|slashing|slit|slitting|scratched|burned|burnt|carved my left|right|own|both? arms|arm|legs|leg|thigh|stomach ~ on purpose
         cut|cutting|slashed|slashing|slit|scratched|burned|burnt my left|right|own|both? arm|arms|leg|legs|thigh again .|,|$|last|tonight|today|to
     """,
     "idiom.chest_or_breathing": """
         not short of breath|wind|puff|air ,|.|$|or|nor|and|just|but|at|either
+        chest press|presses|fly|flies|expander machine|bar|exercise|exercises|reps|sets|with|is|was|at
     """,
     "idiom.nerve_or_bladder": """
         breath|breathless|winded|wind|puff|puffed|air|wheezing all? day|today|night|morning|after? ,|and|so? i|im? CANT|cant|couldnt|could hardly|barely|even? talk|speak !right !properly !clearly !words
@@ -46,6 +71,9 @@ RULES = {
         pride took|had|got|suffered|taken a|quite|bit|of* tumble|knock|bruise|bruising|hit|fall|bump|dent|beating
         only thing|part hurt|bruised was|is my pride
         slipped|squeezed|snuck|fit|fitted # set|sets|round|rounds|go|goes in
+        band|bands|phone|cup|plate|weight|weights|ball|book|glass|mug|dumbbell|kettlebell|case|suitcase|bag|remote|tablet|keys|pan|tin|can hit|hits the floor|ground|deck >so|and|,|.|$|but
+        weights|weight|dumbbells|kettlebell|bottle|bottles|tins|cans|jar|vase|ornament|books|plant|box|boxes fell|rolled|slid|came|dropped off|out|down of? the|my|a shelf|table|counter|hook|wall|rack|worktop|cupboard|bag|car|van >,|.|$|and|but|so|nobody|no
+        missed|miss|missing the|my|all|those* chair|step|stair|bench|seat|stool|bed|toilet one|ones|exercise|exercises|stuff|thing|things|part|raises|set|sets|squats|squat|bit|work|stand|stands|rise|rises|time|reps|ups|row|rows|program|routine
         shower head|rail|curtain|door|rod|screen|hose fell|came down|off|apart|loose >,|.|$|so|and
         cupboard|drawer|door|saucepan|tap|oven|toilet|fridge handle|knob|lid|door|seat fell|came down|off|apart|loose >,|.|$|so
         tripped|trip|trips|tripping the|a|my|our? breaker|breakers|fuse|fuses|switch|circuit|electrics|sensor|fusebox
@@ -58,6 +86,7 @@ RULES = {
         BACKBONE|hip|hips|knees|joints but a sharp|stabbing|sudden
     """,
     "idiom.faint_or_dizzy": """
+        collapsed|collapse|collapsing the|my|a|an|our|that? table|tent|stroller|pushchair|box|boxes|trolley|umbrella|cane|deckchair|buggy
         knocked|knocks|knocking|knock the|my|your|those|these|all? EXWORD|it|them|that EXWORD? out of the|our? park|ballpark
     """,
     "idiom.crisis": """

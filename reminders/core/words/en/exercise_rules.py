@@ -96,7 +96,8 @@ RULES = {
         lost|dropped the @
     """,
     "ex.but": """
-        except|but|minus|without|excluding|cept|besides|excep|barring|save|xcept
+        except|minus|without|excluding|cept|besides|excep|barring|save|xcept
+        but !did !managed !done !finished !completed
         apart from
         other than
         aside from
@@ -115,6 +116,7 @@ RULES = {
         @ wasnt|werent|isnt|arent happening|possible|doable|gonna|going
         @ ,? tomorrow|later|pending
         @ was|were|is|are FILL* too? much|hard|heavy|painful|difficult|tough|sore so ,? i? not|no|skipped|left|didnt|passed
+        @ ,? cross|crossed >,|.|@|$
         @ i no|nor fit|do|try|able|manage
         @ - ,|.|$
         @ was|were|is|are FILL* too much|hard|heavy|painful|difficult|tough|sore !but !so

@@ -159,7 +159,7 @@ CONCEPTS = {
     "LISTING": "sides thing things of and n plus or nor also then & / the my a both as for well",
     "PLACEWORD": "on during doing from in at after since while reaching when by over under against",
     "ITEMSIGN": "number numbers item items exercise ex nos",
-    "LEADS": "thing things w the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even one ones",
+    "LEADS": "lugging hauling dragging carrying lying laying lifting pulling attempting thing things w the my of on for with at a and all in those these her his that to part doing do did it them set some each sets or any got get my through also then both a reps time times just even one ones",
     "REST_ALL": "rest everything else others all",
     "SYMPTOM": "pain pains dizzy dizziness falls fall fell numb numbness tingling tingly chest breath lightheaded faint fainting vertigo weak weakness or nor shortness pins needles spells swelling problems issues stuff palpitations blackouts nausea headache headaches",
 }

@@ -72,7 +72,7 @@ CONCEPTS = {
     "WRONG": "wrong incorrect",
     "NUMBERWORD": "number person phone party guy lady address",
     "THANKS": "thanks thank thx ty tks thnx thankyou appreciate appreciated grateful cheers",
-    "GREET": "morena hi hello hey morning evening afternoon night howdy goodnight greetings day",
+    "GREET": "hi hello hey morning evening afternoon night howdy goodnight greetings day",
     "CHATWORD": "thanks thank thx ty bless blessed blessings happy merry love god ok okay k lol haha great awesome cool good nice welcome wonderful kind sweet amen weekend holiday easter christmas thanksgiving birthday diwali hanukkah ramadan eid independence emojismile emojiyes night hello hi hey day morning evening goodnight sure alright congrats hope best hugs miss hug yay gotcha copy roger noted np bye yw fine perfect angel angels",
     "SORRY": "sorry oops whoops correction scratch correct apologies apologize mistake mistyped typo wait meant mean disregard ignore misread mistakenly wrong actually nvm nevermind goof fat oop woops ooops erratum",
     "MEANT": "meant mean",
