@@ -57,9 +57,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         likeliest = judged["intent"]
         intent, sureness = likeliest.name, likeliest.sureness
         intent = rule if sureness < _GUESS and rule not in _VAGUE else intent
-        is_doubtful = intent == "opt_out" and "opt_out" not in evidence.hits
-        if is_doubtful and any(start == 0 for start, _ in evidence.hits.get("opt_out_not", ())):
-            intent = likeliest.runner_up  # "stop by and see me" ends nothing
+        is_doubtful = "opt_out" not in evidence.hits and any(s == 0 for s, _ in evidence.hits.get("opt_out_not", ()))
+        if intent == "opt_out" and (is_doubtful or "opt_out_denied" in evidence.hits):
+            intent = likeliest.runner_up  # "stop by and see me" ends nothing, nor "don't stop the texts"
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):

@@ -268,9 +268,22 @@ def is_for_all(amount: Amount, told: Sequence[Told], chars: str, lexicon: Lexico
     return all(one.sets is None for one in counted) and (len(counted) == len(told) or (len(counted) == 1 and shared))
 
 
+def _is_for_list(told: Sequence[Told], free: list[Amount], chars: str) -> bool:
+    """Tell whether sets told first count for the list behind them: "two sets of each: row, hinge, carry"."""
+    if len(free) != 1 or len(told) < _SEVERAL or free[0].reps is not None or free[0].sets is None:
+        return False
+    is_plain = all(one.amount is None and one.status in (None, "done") and not one.is_place for one in told)
+    first = min(one.mention.start for one in told)
+    return is_plain and free[0].end < first and chars[first - 1] == COMMA and not set(_ENDS) & set(chars[:first])
+
+
 def spread_sets(told: Sequence[Told], free: list[Amount], chars: str) -> list[Amount]:
     """Give sets told once to all repetitions: "chair 10, wall 8, heels 12, all of it twice"; return what is left."""
     counted = [one for one in told if one.amount is not None]
+    if _is_for_list(told, free, chars):
+        for one in told:
+            one.amount = free[0]
+        return []
     if len(free) != 1 or free[0].sets is None or free[0].reps is not None or len(counted) < 2:
         return free
     sets = free[0].sets

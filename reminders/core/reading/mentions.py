@@ -142,6 +142,8 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return True
     if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
         return True
+    if lexicon.is_in("WAITS", chars[at + 1 : at + 2]):
+        return True  # "heels can wait"
     if lexicon.is_in("ALSO", chars[at : at + 1]):
         return chars[at + 1 : at + 2] in ("", COMMA, STOP) and not lexicon.is_in("BODY", chars[mention.start])
     if lexicon.is_in("SUBJECT_I", chars[at : at + 1]) and chars[at + 1 : at + 2] in lexicon.either("SKIP", "NO", "NOT"):

@@ -143,6 +143,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_reps", "# SET OF THE? #"),
     ("sets_reps", "# @ OF #"),
     ("reps_sets", "# @ ,? # TIMES >$|,|.|AND|EM"),
+    ("sets_reps", "# @ ONCE >$|,|.|AND|THEN"),
+    ("sets_reps", "@ ,? X? # ONCE >$|,|.|AND|THEN"),
     ("sets_reps", "# SET FILL|X? FILL? # REP"),
     ("sets_reps", "# SET ,? # EACHWORD"),
     ("reps_sets", "# REP FILL|X|OF|,|AND? FILL|THE? # SET"),

@@ -22,7 +22,7 @@ class Owners:
     def of(self, amount: Amount) -> Told | None:
         """Return the exercise an amount belongs to: the one inside it, right behind it, or last before it."""
         for told in self._told:
-            if amount.start <= told.mention.start < amount.end:
+            if amount.start <= told.mention.start < amount.end and not self._goes_on(told, amount):
                 return told
         following = next((told for told in self._told if told.mention.start >= amount.end), None)
         if following is not None and self._leads_to(amount.end, following.mention.start):
@@ -37,6 +37,13 @@ class Owners:
         if before is not None and self._is_close(before.mention.end, amount.start):
             return before
         return None
+
+    def _goes_on(self, told: Told, amount: Amount) -> bool:
+        """Tell whether a number behind a name that has one leads to the next: "10 chair stands 8 push-ups"."""
+        if told.amount is None or told.mention.start != amount.start or told.amount.end > amount.end:
+            return False
+        following = next((one for one in self._told if one.mention.start >= amount.end), None)
+        return following is not None and self._leads_to(amount.end, following.mention.start)
 
     def of_hold(self, at: int, before: Told | None, session: Sequence[SessionExercise]) -> Told | None:
         """Return the exercise that seconds belong to: "tandem 20 s on the left, 12 s on the right", "4 carries but only

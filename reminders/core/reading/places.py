@@ -121,7 +121,7 @@ def _joined_numbers(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[
             text.signature[after] == COMMA or lexicon.is_in("JOINAND", text.signature[after])
         ):
             after += 1
-        is_next = end < after < len(text.raw) and text.raw[after].isdigit() and not _is_dose(text, after, lexicon)
+        is_next = after < len(text.raw) and text.raw[after].isdigit() and not _is_dose(text, after, lexicon)
         if not is_next or not 1 <= (text.values[after] or 0) <= count:
             break
         group.append(after)
@@ -159,6 +159,8 @@ def _is_left_ordinal(text: Text, at: int, count: int, lexicon: Lexicon) -> bool:
         text.raw[at].isdigit() and 1 <= int(text.raw[at]) <= count and lexicon.is_in("ORD", chars[at + 1 : at + 2])
     )
     led = lexicon.either("STATUS_BEFORE", "EXCEPT", "JOINAND")
+    if is_ordinal and lexicon.is_in("ONE_OR_PART", chars[at + 2 : at + 3]):
+        return True  # "the 2nd one"
     return is_ordinal and at > 1 and lexicon.is_in("THE", chars[at - 1]) and chars[at - 2] in led
 
 
@@ -213,7 +215,7 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
     if _is_left_ordinal(text, at, count, lexicon):
-        return [int(text.raw[at]) - 1], at + 2
+        return [int(text.raw[at]) - 1], at + 2 + lexicon.is_in("ONE_OR_PART", chars[at + 2 : at + 3])
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
         number_at = at + 1 + (chars[at + 1] == STOP and at + 2 < len(chars))  # "ex. 2"

@@ -55,7 +55,7 @@ class Scope:
         steps = 0
         for at in range(start - 1, -1, -1):
             char = chars[at]
-            if char in _ENDS or char == BUT or lexicon.is_in("BUT", char):
+            if char in _ENDS or char == BUT or lexicon.is_in("BUT", char) or self._is_contrast(at):
                 return False
             if reach is not None and lexicon.is_in("NOBODY", char):
                 continue
@@ -76,6 +76,10 @@ class Scope:
             if steps > (_NEAR if reach is None else reach):
                 return False
         return False
+
+    def _is_contrast(self, at: int) -> bool:
+        """Tell whether "just" tells what is instead: "not dizzy just short of breath", not "not just numb"."""
+        return self._has("JUST_THAT", at, at + 1) and at > 1 and not self._has("NEGATOR", at - 1, at)
 
     def _goes_on(self, at: int) -> bool:
         """Tell whether "and" goes on to what happened: "didn't look and fell", not "never slipped and fell"."""
@@ -133,16 +137,14 @@ class Scope:
         return "self"
 
     def _led_by_unknown(self, start: int, end: int) -> bool:
-        """Tell whether a noun that we do not know does it: "my tenant fell"; not when "I" or a part of her body is
-        told."""
+        """Tell whether an unknown noun does it: "my tenant fell"; not when "I" or a part of her body is told."""
         chars = self.text.signature
         if start < 2 or chars[start - 1] != UNKNOWN or not self._has("OWNERMARK", start - 2, start - 1):
             return False
         return not (self._has("I", start, end + 1) or self._has("BODY", start, end))
 
     def _governs(self, at: int, start: int) -> bool:
-        """Tell whether a noun can be what the stretch is told of: not after "with", "at", "to" or a pause and a
-        verb."""
+        """Tell whether the stretch can be told of a noun: not after "with", "at", "to" or a pause and a verb."""
         chars = self.text.signature
         is_object = self._has("OBJECT_MARK", at - 2, at)
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
@@ -156,8 +158,7 @@ class Scope:
         chars, lexicon = self.text.signature, self.lexicon
         if not lexicon.is_in("MY", chars[at]) or self._has("BODY", at + 1, at + 2):  # "my shin, my husband ..."
             return False
-        others = lexicon.either("PERSON", "CLIENTLIKE", "ANIMAL", "THING")
-        return not others.isdisjoint(chars[at + 1 : at + 4])
+        return not lexicon.either("PERSON", "CLIENTLIKE", "ANIMAL", "THING").isdisjoint(chars[at + 1 : at + 4])
 
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
@@ -182,8 +183,7 @@ class Scope:
         return self._has("I", start, end)
 
     def _clientlike(self, at: int) -> str:
-        """Return whose a mother's or husband's trouble is: the client's when a helper writes, or when nothing is of
-        the writer."""
+        """Return whose a mother's trouble is: the client's when a helper writes or nothing is of the writer."""
         if self.helper:
             return "client"
         if at and self._has("INDEF", at - 1, at):

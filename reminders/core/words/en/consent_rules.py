@@ -174,8 +174,8 @@ RULES = {
         can|could we|you|u|i just|please? stop|end|quit the|these|all|those|your TEXTNOUN
         keep|keeps TEXTVERB me|us|this ,|.|and|so? please? stop it|this|that|now|$
         leave me|us in peace
-        ^ please|pls|kindly? dont|not TEXTVERB ,|.|$
-        ^ please|pls|kindly? do not TEXTVERB ,|.|$
+        ^ please|pls|kindly? dont|not TEXTVERB .|$
+        ^ please|pls|kindly? do not TEXTVERB .|$
         text|message|bother|pester|annoy someone|somebody else
         cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
@@ -205,9 +205,14 @@ RULES = {
         ,|.|and|so|or|then|what do ~ i|we ~ STOPIT|quit|stop
         can ~ i|we ~ STOPIT|quit|stop !getting !receiving !TEXTNOUN !the !these !your !all
         can ~ i|we ~ STOPIT|quit|stop the|these|your|all !TEXTNOUN
-        STOPIT ~ till|until|for|while|after|when
+        STOPIT ~ till|until|while|when
+        STOPIT ~ for !$ !good !ever !gods !heavens !heaven !christ !christs !petes !fucks !cryin !crying !always !all !my
+        STOPIT ~ after !today !tonight !this !WEEKDAY !tomorrow
         before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your
         full stop
+        out of this|the|my|that pain|bed|chair|house|misery|room|place|car|bath|tub|seat|sofa|mess|rut|recliner
+        get|make these|them|the|my band|bands|EXWORD to? stop|end !TEXTVERB
+        no need to TEXTVERB me|us? today|tomorrow|tonight|this|until|till|next|on|WEEKDAY
         REMOVE|take|get me|us off|from the|my|these|that|those carry|carries|hinge|hinges|rows|row|tandem|raises|pushups|band|bands|pain|pills|meds|medication|tablets|painkillers|blood
         ^ cancel that ,|. pain|its|it|was|should|i|#|YES|done|make
         stop|quit TEXTVERB|sending me|us|them|these|it|texts? at|during|in|on the|my? night|nights|evening|evenings|morning|mornings|weekend|weekends|dinner|supper|lunch|work ,|.|and|but do|send|text|make|switch|try|use? it|them|me? in|at|to? the? DAYTIME|instead
@@ -236,6 +241,10 @@ RULES = {
         tell|told me to stop
         doctor|dr|doc said|says|told|wants|want me|to|i|that|should|must|have|can|need|better|id|ill* stop !TEXTVERB !TEXTNOUN !sending
         when can i stop
+    """,
+    "opt_out_denied": """
+        ^ please|pls|no|hey? dont|never stop|quit|cancel|end TEXTVERB|TEXTNOUN|sending|the|these|my|those|them
+        ^ please|pls|no|hey? do not stop|quit|cancel|end TEXTVERB|TEXTNOUN|sending|the|these|my|those|them
     """,
     "opt_out_past": """
         told|said ~ stop

@@ -27,9 +27,9 @@ RULES = {
         walked|ran|bumped|crashed|banged|smacked straight|right|smack|bang? into a|the|my|an _? lamp|post|lamppost|door|wall|tree|pole|cabinet|table|window|bollard|doorframe|bedpost|cupboard|drawer|shelf|chair|railings
         overbalanced|overbalance|unbalanced|toppled ~~ landed|land|hit|fell|floor|banged|bumped|against|onto|into|down|crashed
         landed|crashed|ended|fell|went up? against|into|onto the|my|a radiator|wall|table|counter|worktop|sink|bath|sideboard|dresser|cupboard|cooker|stove|fireplace|wardrobe|bookcase|desk|railing|rail|bannister|banister|fence
-        missed|miss|missing the|my|a seat|chair|bed|toilet|loo|sofa|stool|bench|settee !on !at !so !from !already !time !one !ones !exercise !exercises !stuff !thing !things !part !raises !set !sets !squats !squat !bit !work !stand !stands !rise !rises !row !today !yesterday
+        missed|miss|missing the|my|a seat|chair|bed|toilet|loo|sofa|stool|bench|settee !on !at !so !from !already !time !one !ones !exercise !exercises !stuff !thing !things !part !raises !set !sets !squats !squat !bit !work !stand !stands !row !today !yesterday
         bumped|thumped|thudded|plonked|crashed down hard|heavily|heavy|awkwardly
-        not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|i|had|took* fell|fall|tripped|tumble|slipped !asleep !behind !ill !short !apart
+        not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|i|had|took|a|another* fell|fall|tripped|tumble|slipped !asleep !behind !ill !short !apart
     """,
     "danger.possible_fracture": """
         pop|crack|snap|crunch in|from my|the|me left|right|lower? JOINT|wrist|ankle|hip|shoulder ~~ BADLY|PAIN
@@ -45,6 +45,7 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|i|nearly|almost|just* passed|blacked|collapsed !by !away !the !through
     """,
     "danger.severe_pain": """
+        not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|in|my|is|are|still|just|very|really* agony|SEVERE
         CANT|cant|couldnt bear|stand|take to|be|being|it|the|anyone|anybody|anything|even* touched|touch|touching
         more|worse pain|painful|hurt|agony? than when i|we? had|birthed|gave|delivered my|the|our|birth babies|baby|kids|children|first|second|son|daughter|twins|bairns|to
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
@@ -71,10 +72,10 @@ RULES = {
         pride took|had|got|suffered|taken a|quite|bit|of* tumble|knock|bruise|bruising|hit|fall|bump|dent|beating
         only thing|part hurt|bruised was|is my pride
         slipped|squeezed|snuck|fit|fitted # set|sets|round|rounds|go|goes in
-        band|bands|phone|cup|plate|weight|weights|ball|book|glass|mug|dumbbell|kettlebell|case|suitcase|bag|remote|tablet|keys|pan|tin|can hit|hits the floor|ground|deck >so|and|,|.|$|but
-        weights|weight|dumbbells|kettlebell|bottle|bottles|tins|cans|jar|vase|ornament|books|plant|box|boxes fell|rolled|slid|came|dropped off|out|down of? the|my|a shelf|table|counter|hook|wall|rack|worktop|cupboard|bag|car|van >,|.|$|and|but|so|nobody|no
-        missed|miss|missing the|my|all|those* chair|step|stair|bench|seat|stool|bed|toilet one|ones|exercise|exercises|stuff|thing|things|part|raises|set|sets|squats|squat|bit|work|stand|stands|rise|rises|time|reps|ups|row|rows|program|routine
-        shower head|rail|curtain|door|rod|screen|hose fell|came down|off|apart|loose >,|.|$|so|and
+        band|bands|phone|cup|plate|weight|weights|ball|book|glass|mug|dumbbell|kettlebell|case|suitcase|bag|remote|tablet|keys|pan|tin|can hit|hits the floor|ground|deck >so|,|.|$|but
+        weights|weight|dumbbells|kettlebell|bottle|bottles|tins|cans|jar|vase|ornament|books|plant|box|boxes fell|rolled|slid|came|dropped off|out|down of? the|my|a shelf|table|counter|hook|wall|rack|worktop|cupboard|bag|car|van >,|.|$|but|so|nobody|no
+        missed|miss|missing the|my|all|those* chair|step|stair|bench|seat|stool|bed|toilet one|ones|exercise|exercises|stuff|thing|things|part|raises|set|sets|squats|squat|bit|work|stand|stands|time|reps|ups|row|rows|program|routine
+        shower head|rail|curtain|door|rod|screen|hose fell|came down|off|apart|loose >,|.|$|so
         cupboard|drawer|door|saucepan|tap|oven|toilet|fridge handle|knob|lid|door|seat fell|came down|off|apart|loose >,|.|$|so
         tripped|trip|trips|tripping the|a|my|our? breaker|breakers|fuse|fuses|switch|circuit|electrics|sensor|fusebox
         when|after|until|till|once|before the heat|sun|rain|wind|temperature|fever|swelling|traffic|tide|noise has|have? gone|went|goes|comes|came|come|dies|died down

@@ -85,8 +85,8 @@ RULES = {
         no time|energy|room|strength|way for|to
         ran out of time|steam|energy before|for|to
         wasnt|isnt|werent|not|unable able? to do|perform|manage|get|finish|attempt|try
-        gave|giving @ a miss|pass|rest|skip
-        gave|give|giving the|my @ a miss|pass|rest|skip
+        gave|giving @ a miss|pass|rest|skip|swerve|break
+        gave|give|giving the|my @ a miss|pass|rest|skip|swerve|break
         neither|nor
         nil|nought|naught|naw|dismissed|excused|benched|vetoed|postponed|shelved|unfinished !pain
         too tired|sore|weak|wobbly|stiff|shaky|dizzy|scared|hard|heavy|painful|much|pooped|beat|worn for|to|w

@@ -37,6 +37,7 @@ CONCEPTS = {
     "ASKEDME": "asked asks asking ask",
     "HOPE": "hope hoping glad read reading",
     "AND_THEN": "and then so n",
+    "JUST_THAT": "just only",
     "THEN_PAST": "fell tripped slipped stumbled toppled tumbled landed passed blacked fainted collapsed keeled twisted rolled banged bumped whacked smacked went felt heard got",
     "EXCLAIM": "today tonight only just",  # "not today, hit my head", "not only numb"
     "NEEDS_TO": "used",  # only "used to" is a habit
@@ -148,6 +149,8 @@ CONCEPTS = {
     "BEFOREWORD": "before beforehand starting",
     "AFTERWORD": "after afterward afterwards after",
     "SELF_FIX": "x",
+    "ONCE": "once",
+    "WAITS": "wait waits",
     "ATTEMPT": "stab crack go bash whirl whack",
     "ALSO": "too also",
     "LOTWORD": "lot lots bout bouts batch batches",
