@@ -22,9 +22,11 @@ from tests.core import (
     danger_frames_es,
     danger_phrases_en,
     danger_phrases_es,
+    danger_turns_en,
     harmless_frames_es,
     harmless_phrases_en,
     harmless_phrases_es,
+    harmless_turns_en,
     test_reading_en_signs_2,
 )
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
@@ -36,11 +38,15 @@ def listed(signs: Mapping[str, Iterable[str]]) -> list[tuple[str, str]]:
 
 
 SIGNS = {
-    "en": [*listed(danger_phrases_en.SIGNS), *((flag, text) for text, flag in test_reading_en_signs_2.SIGNS.items())],
+    "en": [
+        *listed(danger_phrases_en.SIGNS),
+        *listed(danger_turns_en.SIGNS),
+        *((flag, text) for text, flag in test_reading_en_signs_2.SIGNS.items()),
+    ],
     "es": [*listed(danger_phrases_es.SIGNS), *listed(danger_frames_es.SIGNS)],
 }
 HARMLESS = {
-    "en": (*harmless_phrases_en.HARMLESS, *test_reading_en_signs_2.HARMLESS),
+    "en": (*harmless_phrases_en.HARMLESS, *test_reading_en_signs_2.HARMLESS, *harmless_turns_en.HARMLESS),
     "es": (*harmless_phrases_es.HARMLESS, *harmless_frames_es.HARMLESS),
 }
 BUILD = (

@@ -264,7 +264,7 @@ def is_for_all(amount: Amount, told: Sequence[Told], chars: str, lexicon: Lexico
     if not is_last or amount.sets is None or amount.reps is not None or len(told) < _SEVERAL:
         return False
     counted = [one.amount for one in told if one.amount is not None]
-    shared = counted and counted[0].end <= told[0].mention.start
+    shared = bool(counted) and counted[0].end <= told[0].mention.start
     return all(one.sets is None for one in counted) and (len(counted) == len(told) or (len(counted) == 1 and shared))
 
 

@@ -151,7 +151,7 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
             return chars[at + 2 : at + 3] in ("", COMMA, STOP) or chars[at + 3 : at + 4] in ("", COMMA, STOP)
         return chars[at + 2 : at + 3] in ("", COMMA, STOP) or lexicon.is_in("JOIN", chars[at + 2])  # "balance I left"
     at = mention.start - 1
-    while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]):
+    while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]) and not _is_did(chars, at, lexicon):
         at -= 1
     if at < 0:
         return False
@@ -162,6 +162,11 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         char in rest and (lexicon.is_in("THE", chars[k - 1 : k]) or lexicon.is_in("STATUS", chars[k + 1 : k + 2]))
         for k, char in enumerate(chars)
     )
+
+
+def _is_did(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a reply begins with "did": "did the chair but not the heels"."""
+    return at == 0 and lexicon.is_in("DIDVERB", chars[at])
 
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:

@@ -29,6 +29,9 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
         if at < end or (text.values[at] is None and word not in ordinals and text.chars[at] not in signs):
             continue
         places, end = _places_at(text, at, count, lexicon)
+        if not places and _is_left_ordinal(text, at, count, lexicon):
+            end = at + 2 + lexicon.is_in("ONE_OR_PART", text.signature[at + 2 : at + 3])
+            places = [int(text.raw[at]) - 1]
         if found and not places and _is_left_number(text, at, count, lexicon):
             places, end = [int(text.raw[at]) - 1], at + 1  # "did 1, 2 and 4, the 3 no"
         found += [Mention(at, end, place, False) for place in places]
@@ -214,8 +217,6 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         ) and (-1 <= place <= count):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
-    if _is_left_ordinal(text, at, count, lexicon):
-        return [int(text.raw[at]) - 1], at + 2 + lexicon.is_in("ONE_OR_PART", chars[at + 2 : at + 3])
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
         number_at = at + 1 + (chars[at + 1] == STOP and at + 2 < len(chars))  # "ex. 2"

@@ -11,18 +11,29 @@ RULES = {
         lungs|lung ~ working|work|playing|packing|packed ~ right|properly|up|well|good
         CANT|cant|couldnt|cannot fill my|the? lungs
         short of wind|puff|oxygen
+        sleep|sleeping|slept|lie|lying propped|sat|sitting|upright up? ~ breathe|breath|air
         HEART is|was|been|keeps|has|started|been? acting|playing|playin|messing up|about|around
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* numb|numbness|tingling|tingly|weak|incontinent
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* LIMB ~ numb|tingling|weak|dead
+        hand|hands|fingers|thumb wont|doesnt|cant|dont|not|couldnt grip|close|hold|open|grasp|squeeze
+        arm|leg|hand|foot|side feels|felt|feel|is like? its|it|it's? not mine
+        down below|there ~~ asleep|numb|dead|nothing
+        accident|accidents with my|the? bowel|bowels|bladder|waterworks|poo|wee|pee
+        CANT|cant|couldnt lift|raise|pull the front|end|top of my|the left|right? foot|feet
         i|ive|im seem|seems|appear|keep|started|think|been|have|am im|to|be|been* leaking|dribbling|leak|dribble !in !from !through !roof !tap
         leaking|dribbling|dripping|leaked|dribbled ~ dont|cant|without|not|never|didnt|couldnt ~ feel|feeling|know|knowing|notice|noticing|control|stop
         weeing|wees|weed|pooing|pooed|widdling|widdled|tinkling|tinkled|wetting|pissing|pissed|peeing|pees|peed|soiling myself|himself|herself !laughing !lol !haha
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        caught|catch|snagged|hooked ~ the|a|my rug|mat|step|kerb|curb|carpet|cable|lead|doorstep|threshold ~~ down|fell|went|flying|over
+        down i|we came|went|go|tumbled
+        flat on my|me|his|her face|back|bum|backside|nose|arse|bottom|stomach|side
+        caught|cut|gashed|scraped|nicked|sliced|bashed my|me left|right? JOINT|LIMB|HEADPART|shin|hand|arm|finger on|against ~~ bleeding|blood|bled|gash|stitches|swollen
+        may|might|could|must|think|reckon|believe i|ive|have|of|well|done* broken|broke|fractured|torn|dislocated|sprained|twisted|cracked a|my|me|some|something left|right? JOINT|LIMB|HEADPART|BODY|rib|ribs|bone|wrist|ankle|hip
         legs|feet|leg|foot just? went|gone|shot|slid|flew|taken out? from|beneath under? me|us
         walked|ran|bumped|crashed|banged|smacked straight|right|smack|bang? into a|the|my|an _? lamp|post|lamppost|door|wall|tree|pole|cabinet|table|window|bollard|doorframe|bedpost|cupboard|drawer|shelf|chair|railings
         overbalanced|overbalance|unbalanced|toppled ~~ landed|land|hit|fell|floor|banged|bumped|against|onto|into|down|crashed
@@ -32,6 +43,11 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|i|had|took|a|another* fell|fall|tripped|tumble|slipped !asleep !behind !ill !short !apart
     """,
     "danger.possible_fracture": """
+        wrist|hip|ankle|ribs|rib|collarbone|shoulder cracked|popped|snapped|crunched ~~ hurts|hurt|hurting|PAIN|agony
+        felt|feel|feels something|summat|somethin|sumthin|it go|give|went|gave|move|shift in|inside my|me|the low|lower|upper|left|right? BACKBONE|hip|groin|ribs|pelvis|neck
+        snap|crack|pop|crunch|bang . in|inside my|me low|lower|upper|left|right|mid? BACKBONE|hip|ribs|neck
+        something|summat|somethin went|gave|go with a|an sharp|awful|horrible|terrible|stabbing|sudden? pain|crack|pop|snap|stab
+        may|might|could|must|think|reckon|believe i|ive|have|of|well|done* broken|broke|fractured|cracked|crushed a|my|me|some|something low|lower|upper? vertebra|vertebrae|BACKBONE|hip|pelvis|rib|ribs
         pop|crack|snap|crunch in|from my|the|me left|right|lower? JOINT|wrist|ankle|hip|shoulder ~~ BADLY|PAIN
         BACKBONE locked|seized|froze|jammed|spasmed|caught|cramped up|solid? ~~ once|sudden|suddenly|sharp|agony|horrible|awful|terrible|excruciating
         PAIN|sharp ~~ BACKBONE ~~ all at once
@@ -41,16 +57,29 @@ RULES = {
         clicked|click|clunk|clunked|twanged|twang|pinged|ping|clonk|thunk ~ in|inside my|the? left|right? groin|pelvis|BACKBONE|hip|ribs ~~ CANT|cant|couldnt|hardly walk|stand|put|move|bear|lift
     """,
     "danger.faint_or_dizzy": """
+        spinning room|head|world|walls
+        black|white|dark|floating spots|dots|specks ~~ eyes|vision|sight
+        came|come|gone|went over all? hot|cold|clammy|wobbly|strange|weird|shaky ~~ went|sit|dizzy|faint|lie|head|drop
+        nearly|almost|just went ,|.|$
+        felt|feel|like i|im was|am? falling|tipping|leaning|veering sideways|backwards|backward
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* DIZZY|fainted|fainting|spinning|swimming
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|i|nearly|almost|just* passed|blacked|collapsed !by !away !the !through
     """,
     "danger.severe_pain": """
+        beside myself|meself with|in|from the|this? PAIN|agony
+        PAIN is|was|gone|getting? beyond a joke
+        not|isnt|hardly|barely|longer bearable|tolerable
+        CANT|cant|couldnt cope|deal with this|the|my|it? PAIN|agony
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|in|my|is|are|still|just|very|really* agony|SEVERE
         CANT|cant|couldnt bear|stand|take to|be|being|it|the|anyone|anybody|anything|even* touched|touch|touching
         more|worse pain|painful|hurt|agony? than when i|we? had|birthed|gave|delivered my|the|our|birth babies|baby|kids|children|first|second|son|daughter|twins|bairns|to
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        favour|favor if i|im was|were|am|went|is|just|wasnt* gone|dead|died|here|around
+        happier|relieved|glad|better if i|im was|were|am|just* dead|died|gone|die
+        thinking|think|thought|thoughts of|about jumping ,|.|$|off|from|in|again
+        join|joining my|the? CLIENTLIKE|PERSON|him|her|them in|up heaven|there|above
         self harming|harmed|harms|injuring|injured|injury
         selfharm|selfharming|selfharmed
         let me die ,|.|$|now|please|in
