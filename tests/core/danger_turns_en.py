@@ -2,6 +2,8 @@
 
 SIGNS: dict[str, tuple[str, ...]] = {
     "chest_or_breathing": (
+        "took my puffer four times and still tight",
+        "using the inhaler again and again, no better",
         "not short of breath but chest pain",
         "not dizzy just short of breath",
         "no cough, short of breath though",
@@ -41,6 +43,8 @@ SIGNS: dict[str, tuple[str, ...]] = {
         "lungs not working right today struggling to breath",
     ),
     "nerve_or_bladder": (
+        "have to strain to wee and nothing comes",
+        "dribbling wee all day, new",
         "short of breath, cant speak properly, words slurred",
         "I cant talk and my face is droopy",
         "legs like jelly and I cant stand",
@@ -79,6 +83,7 @@ SIGNS: dict[str, tuple[str, ...]] = {
         "me knee keeps buckling, no power in that leg",
     ),
     "fall_or_injury": (
+        "knocked for six by the dog",
         "my pride took a tumble and so did I, hip is sore, fell on the stairs",
         "slipped one set in then slipped on the wet floor",
         "shower rail fell off and I went down with it",
@@ -219,6 +224,8 @@ SIGNS: dict[str, tuple[str, ...]] = {
         "pain so bad I was sick",
     ),
     "crisis": (
+        "no will to live",
+        "I have lost the will to live",
         "this will be the death of me, I want to die",
         "I want to die, I cant stand it",
         "i dont see the point in living any more",

@@ -1,6 +1,10 @@
 """English sentences that share words or numbers with a danger sign and tell of none."""
 
 HARMLESS = (
+    "dizzy? no not today",
+    "it was agony watching the match lol",
+    "lost the will to live waiting for the bus, did them there",
+    "dribbling tea down my shirt",
     "no chest pain, done all 2x10",
     "didnt fall this time!",
     "no dizziness today, pain 2",

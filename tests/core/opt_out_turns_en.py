@@ -1,6 +1,8 @@
 """English wishes to hear no more beside other things, and sentences that only look like one."""
 
 OPT_OUTS = (
+    "ok stop now",
+    "can you take my mum off",
     "stop texting me because it upsets me",
     "please stop these messages because i am done with therapy",
     "stop the texts by friday",
@@ -163,6 +165,8 @@ OPT_OUTS = (
     "take my name off",
 )
 NO_OPT_OUTS = (
+    "ok stop here, did 1 set",
+    "right, stop watch at 20",
     "Take the carry off my list please its too heavy",
     "can you remove the tandem one",
     "Doctor told me to cancel the injections",

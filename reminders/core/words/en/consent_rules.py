@@ -172,6 +172,8 @@ RULES = {
         ^ go away please|now? $
         ^ get lost ,|.|$
         can|could we|you|u|i just|please? stop|end|quit the|these|all|those|your TEXTNOUN
+        ^ ok|okay|alright|right|look|hey|listen|hello|hi|yes ,? please|just? stop|unsubscribe now|it|please|this|,|.|$
+        can|could|will|would|wont|cant you|u|yall please|pls|kindly|just|possibly? REMOVE my? CLIENTLIKE|him|her|them|mum off|from
         keep|keeps TEXTVERB me|us|this ,|.|and|so? please? stop it|this|that|now|$
         leave me|us in peace
         ^ please|pls|kindly? dont|not TEXTVERB .|$

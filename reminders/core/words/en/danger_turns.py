@@ -11,6 +11,7 @@ RULES = {
         lungs|lung ~ working|work|playing|packing|packed ~ right|properly|up|well|good
         CANT|cant|couldnt|cannot fill my|the? lungs
         short of wind|puff|oxygen
+        puffer|inhaler|nebuliser|nebulizer|ventolin ~ times|twice|again|already ~~ tight|tightness|breath|breathe|wheezy|wheezing|worse|better
         sleep|sleeping|slept|lie|lying propped|sat|sitting|upright up? ~ breathe|breath|air
         HEART is|was|been|keeps|has|started|been? acting|playing|playin|messing up|about|around
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
@@ -20,6 +21,9 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* LIMB ~ numb|tingling|weak|dead
         hand|hands|fingers|thumb wont|doesnt|cant|dont|not|couldnt grip|close|hold|open|grasp|squeeze
         arm|leg|hand|foot|side feels|felt|feel|is like? its|it|it's? not mine
+        strain|straining|struggle|struggling|trouble|push|pushing to? wee|weeing|pee|peeing|urinate|pass
+        dribbling|leaking|trickling|dripping wee|pee|urine|water|poo
+        wee|pee|urine ~ nothing|hardly|barely comes|coming|came|there
         down below|there ~~ asleep|numb|dead|nothing
         accident|accidents with my|the? bowel|bowels|bladder|waterworks|poo|wee|pee
         CANT|cant|couldnt lift|raise|pull the front|end|top of my|the left|right? foot|feet
@@ -31,6 +35,7 @@ RULES = {
     "danger.fall_or_injury": """
         caught|catch|snagged|hooked ~ the|a|my rug|mat|step|kerb|curb|carpet|cable|lead|doorstep|threshold ~~ down|fell|went|flying|over
         down i|we came|went|go|tumbled
+        knocked|sent me|us? for # by|down|off|on|when|.|,|$
         flat on my|me|his|her face|back|bum|backside|nose|arse|bottom|stomach|side
         caught|cut|gashed|scraped|nicked|sliced|bashed my|me left|right? JOINT|LIMB|HEADPART|shin|hand|arm|finger on|against ~~ bleeding|blood|bled|gash|stitches|swollen
         may|might|could|must|think|reckon|believe i|ive|have|of|well|done* broken|broke|fractured|torn|dislocated|sprained|twisted|cracked a|my|me|some|something left|right? JOINT|LIMB|HEADPART|BODY|rib|ribs|bone|wrist|ankle|hip
@@ -76,6 +81,7 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        no|lost|losing|lack|without any|the|my? will to live !waiting !watching !listening !queuing !queueing !in !on !at !lol !haha
         favour|favor if i|im was|were|am|went|is|just|wasnt* gone|dead|died|here|around
         happier|relieved|glad|better if i|im was|were|am|just* dead|died|gone|die
         thinking|think|thought|thoughts of|about jumping ,|.|$|off|from|in|again
@@ -112,12 +118,17 @@ RULES = {
         PERSON|CLIENTLIKE|he|she the one who|that fell|tripped|slipped|collapsed|fainted ,? not
     """,
     "idiom.possible_fracture": """
+        BACKBONE|neck|hips|hip|knees|joints cracked|popped|clicked|crunched nicely|beautifully|pleasantly|satisfyingly
         crack|pop|snap|bang|noise|creak|crunch ,|but|and|.? it|that was|is|came from? only|just? from? the|my|our|a? chair|floor|floorboard|floorboards|door|bed|table|box|band|window|stick|twig|sofa|fridge|house|heating|pipes|pipe|firework|fireworks|neighbours|neighbors|dog|cat ,|.|$|not|lol|haha|all
         BACKBONE|hip|hips|knees|joints but a sharp|stabbing|sudden
     """,
     "idiom.faint_or_dizzy": """
+        DIZZY|faint|fainting ? no|nope|nah|none not today|now|lately|really|at|since|this
         collapsed|collapse|collapsing the|my|a|an|our|that? table|tent|stroller|pushchair|box|boxes|trolley|umbrella|cane|deckchair|buggy
         knocked|knocks|knocking|knock the|my|your|those|these|all? EXWORD|it|them|that EXWORD? out of the|our? park|ballpark
+    """,
+    "idiom.severe_pain": """
+        agony|torture watching|listening|deciding|choosing !to
     """,
     "idiom.crisis": """
         are|is|will|gonna|going|would to? be? the death of me lol|haha|ha|hehe|,|.|$
