@@ -50,8 +50,9 @@ class Scope:
     def is_denied(self, start: int, reach: int | None = None) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars, lexicon = self.text.signature, self.lexicon
-        if lexicon.chars("NEGATOR").isdisjoint(self.text.chars[:start]):
-            return False
+        negators = lexicon.chars("NEGATOR")
+        if negators.isdisjoint(chars[:start]) or (chars[start] in negators and self._has("AND", start - 1, start)):
+            return False  # nothing denied; "no fever and no air" denies anew
         steps = 0
         for at in range(start - 1, -1, -1):
             char = chars[at]
@@ -59,8 +60,8 @@ class Scope:
                 return False
             if reach is not None and lexicon.is_in("NOBODY", char):
                 continue
-            if lexicon.is_in("NEGATOR", char) and not self._has("EXCLAIM", at + 1, at + 2):
-                return not self._is_plain_no(at, start) and not self._is_twice_denied(at)
+            if char in negators and not self._has("EXCLAIM", at + 1, at + 2):
+                return not (self._is_plain_no(at, start) or self._is_twice_denied(at) or self._is_object(at))
             if char == COMMA:
                 if not self._is_list(at):
                     return False
@@ -102,10 +103,14 @@ class Scope:
         """Tell whether "can't ... without" makes the denial a statement."""
         return self._has("WITHOUT", at, at + 1) and self._has("CANT", max(0, at - 7), at)
 
+    def _is_object(self, at: int) -> bool:
+        """Tell whether this "nothing" belongs to what stands before: "no hice nada", "de la nada"."""
+        is_undone = self._has("NOT", at - 2, at - 1) and not self._has("DE", at + 1, at + 2)
+        return self._has("NOTHING", at, at + 1) and (is_undone or self._has("THE", at - 1, at))
+
     def _is_list(self, comma: int) -> bool:
         """Tell whether a comma stands in a list of symptoms."""
-        before = self.text.signature[comma - 1] if comma else ""
-        return self.lexicon.is_in("SYMPTOM", before)
+        return self._has("SYMPTOM", comma - 1, comma)
 
     def whose(self, start: int, end: int) -> str:
         """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
@@ -149,9 +154,7 @@ class Scope:
         is_object = self._has("OBJECT_MARK", at - 2, at)
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
             return not (is_object and self._has("AND_THEN", at + 1, start))  # "lifted my grandson and felt a crack"
-        if is_object:
-            return False
-        return not any(char == COMMA for char in chars[at + 1 : start]) or self._has("RELATIVE", at + 1, start)
+        return not is_object and (COMMA not in chars[at + 1 : start] or self._has("RELATIVE", at + 1, start))
 
     def _is_possessive_of_other(self, at: int) -> bool:
         """Tell whether this "my" only leads to another person: "my sister fell"."""

@@ -9,6 +9,7 @@ CONCEPTS = {
     "NOT": "not didnt dont doesnt wasnt isnt arent werent havent hasnt hadnt wont wouldnt aint never didn neither nor cannot cant couldnt couldn unable",
     "NO": "no zero without nil minus none any w/o neither nor",
     "NONE": "none zero nothing nil zilch nada zip nothin",
+    "NOTHING": "nothing nothin",
     "NEGATOR": "no not didnt dont doesnt wasnt isnt arent werent havent hasnt hadnt wont aint never didn without none zero neither nor denies deny denied cannot nobody nobodys noones",
     "CANT": "cant cannot couldnt can't couldn unable hardly barely not cudnt",
     "NEVER": "never",

@@ -54,6 +54,7 @@ RULES = {
         encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
     """,
     "danger.faint_or_dizzy": """
+        se|me ha|he desmayado|desvanecido|desvanecio|desplomado
         me voy|iba|fui ,? ~ sudor|sude|sudando|sudaba frio|fria|frios
         DIZZY
         me mareo|maree|marie|mareaba|mareo

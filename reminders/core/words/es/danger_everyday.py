@@ -273,6 +273,7 @@ RULES = {
         antes !de !del ~~ ahora ya no ,|.|$
     """,
     "happening": """
+        siento|tengo|me ~~ ahorita|ahora|orita|ahoritita ,|.|$
         lo|la|eso tengo|siento ahora|ahorita|hoy|ya
         me esta pasando|dando
         ahorita|ahora lo|la|me ~ tengo|siento|pasa

@@ -10,7 +10,7 @@ CONCEPTS = {
     "BROKE": "partio partieron parti rompi rompio rompieron quebre quebro quebraron fracture fracturo fracturaron fisure fisuro astille astillo raje rajo",
     "SHOT": "disparo balazo martillazo corrientazo chispazo cohetazo estallido",
     "SNAPPING": "quiebra quiebran quebrar quebrarse rompe rompen romper romperse parte parten partirse truena disparo balazo rama ramita lapiz galleta nuez vara gis tabla",
-    "TIGHT": "punzadota punzadotas piquetazo piquetote piquetazos apretoncito opresioncita dolorcillo dolorsote dolorote dolorones doliendo dolia dolian duelen punzando molestando pincha pinchando",
+    "TIGHT": "punzadota punzadotas piquetazo piquetote piquetazos apretoncito opresioncita dolorcillo dolorsote dolorote dolorones doliendo dolia dolian duelen punzando molestando pincha pinchando apretar apretarme oprimir oprimirme estrujar punzar",
     "SADDLE": "intima intimas genital vagina testiculos pene perine perineo",
     "SNAP": "clic click clac clack tac trac trakido traquido traqueo plop paf ploc cloc crujidito",
     "HEARTSIGN": "acelera aceleran aceleraba aceleró dispara disparaba desboca galopa retumba retumbando zumba revolotea alocado alborotado alborota agitado",
@@ -29,6 +29,12 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        respiracion ~ cortadita|cortita|cortica|agitadita|rapidita|trabajosa
+        algo|cosa raro|rara|fea|feo en el|mi? pecho|corazon
+        pecho|corazon ,? ~ como si ~ pusieran|sentaran|pisaran|apretaran|cargaran|aplastaran|metieran
+        sin poder|lograr|conseguir|alcanzar|alcanzando ~ respirar|resollar|BREATHE
+        CHEST ~ a apretar|oprimir|doler|dolerme|arder|molestar|punzar|quemar
+        acezando|acezaba|acezo|aceza|acecido|resollando
         cuando|al|si respiro|respirar|inspiro|inhalo|tomo ~ me punza|duele|arde|pincha|clava|lastima
         BREATH ~ entrecorta|entrecortaba|entrecortada|acelera|agita|cierra|tranca
         cierra|cerro|cerraba|tranca ~ respiracion|garganta|bronquios
@@ -47,6 +53,23 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        LEG|LIMB ~ se me hacen|hace|hicieron|ponen|pusieron de|como? atole|gelatina|agua|trapo|aguadas|hule|chicle
+        se me va|fue|iba|van la|el|las pierna|pie|mano|piernas ,? sola|solo|pa|para|hacia|sin|al
+        LEG|LIMB ~~ no lo|la|los|las puedo|logro|puede|pude levantar|mover|sentir|doblar|alzar
+        goteando|goteo|escurriendo|escurro|chorreando|perdiendo PEE
+        sin poder|lograr ~ orinar|mear|obrar|hablar|tragar
+        sin poder|lograr ~ aguantar|controlar|retener|contener ~ BLADDER|PEE|ganas|bano
+        sin poder|lograr ~ mover|levantar|sentir|doblar ~ LIMB|LEG|dedos
+        sin|perdi|pierdo|perdiendo|perdido|tengo ~ sensacion|sensibilidad|tacto en|entre|de el|la|las|los|mi|mis? LIMB|LEG|SADDLE|manos|dedos
+        no me|le aguanta|aguantan|aguantaba|soporta|soportan|sujeta|carga ~ LIMB|LEG
+        LIMB|LEG ~ no me|le aguanta|aguantan|aguantaba|soporta|sujeta
+        estoy|ando|anduve|vengo|estuve|amaneci orinando|meando|miando sin|encima|en|la|de|toda
+        LIMB|LEG ~~ como|parece de? trapo|gelatina|chicle|plomo|fideo|hilacho|corcho|madera|esponja|hule|lana
+        LIMB|LEG|manos|brazos se me caen|caian
+        se me duerme|durmio|duermen|adormece|entume|entumio|paraliza la|las|una pata|patas
+        pata|patas ~ NUMBONLY|dormida|dormidas
+        se me queda|quedo|quedaron|quedan sin fuerza|fuerzas|sensibilidad
+        sin fuerza|fuerzas de repente|golpe|pronto
         LIMB|LEG|lado ,? como si no|ya fuera|fueran|estuviera|existiera
         panal|panales ~~ se me? sale|escapa|aguanto
         NUMB la|una|toda|mi parte|zona|region|area|mitad
@@ -69,6 +92,12 @@ RULES = {
         se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
     """,
     "danger.fall_or_injury": """
+        vine|fui|baje|cai|caimos rodando
+        perdi el paso|escalon|pie
+        cayo|cayeron un|una|el|la|mi|unas _ en|sobre|encima ~ JOINT|LIMB|HEADPART|BODY
+        me|nos llevo|llevaron puesto|puesta|puestos|encuentro
+        me descompuse|disloque|chueque|enchueque|falsee un|una|el|la|mi JOINT|LIMB|BODY
+        se me? fue|resbalo|volteo|corrio|movio|patino ~~ y|,|pum|zas al|pal|contra suelo|piso
         pise mal|chueco|falso|torcido
         pise en falso
         me torci|esguince|descalabre ,|.|$|ayer|hoy|anoche
@@ -81,6 +110,7 @@ RULES = {
         he tenido|sufrido un accidente|percance
     """,
     "danger.possible_fracture": """
+        dolor|punzada|tiron agudisimo|agudisima|durisimo|fortisimo|tremendo|brutal|filoso ~ BACKBONE
         JOINT|LIMB|hueso ~ deforme|deformada|deformado|desfigurada
         creo|parece|siento que? ~ esta|este|tengo rota|roto|quebrada|quebrado|fracturada|fracturado|partida
         se me|le BROKE el|la|un|una|los|las|# BONE
@@ -126,6 +156,9 @@ RULES = {
         no ~ contestaba|respondia|reaccionaba ~~ me fui|ida|ido|desconectada|desconectado
     """,
     "danger.severe_pain": """
+        duele|duelen|dolor ~~ no puedo|aguanto ni estar|sentarme|acostarme|pararme|moverme|voltear
+        dolor|dolores ~ de|como parto|parir
+        muriendo|muriendome ~ dolor|dolores
         dolor mas grande|fuerte|feo|intenso|horrible que|de ~ he|haya|mi|tenido|sentido
         duele|duelen|dolio|dolia como el|un|los|mil|# demonio|demonios|diablo|diablos|infierno
         duele|dolio|dolia|dolor ~ como si me ~ arrancaran|cortaran|quemaran|clavaran|mataran|partieran|enterraran|apunalaran|taladraran|arrancara|serrucharan|despedazaran
@@ -149,6 +182,16 @@ RULES = {
         duele|dolor|dolio ~ puro grito
     """,
     "danger.crisis": """
+        guarde|junte|aparte|escondi|tengo ~ frasco|bote|caja|puno entero|entera|lleno|llena|completo ~ pastillas|pildoras|tabletas|somniferos
+        que se acabe|termine ya? todo ,|.|$|ya|de
+        yo ya? no sirvo|valgo ,|.|$|para|pa|nada
+        que me lleve|atropelle|mate|aplaste un|el|una carro|camion|tren|bus|coche|metro|camioneta|moto
+        que un|el|una carro|camion|tren|bus|coche|metro|camioneta me lleve|mate|atropelle|aplaste
+        voy a hacer|cometer una|alguna locura|tonteria|barbaridad ,|.|$
+        si me muero|muriera|muera|mato|matara ~ nadie|quien|ni
+        pastillas|pildoras|tabletas juntas|juntadas|guardadas|listas|contadas ~~ tomo|trago|tomare|tragare|tomaria|todas
+        tengo|junte|guarde|aparte|escondi ~ pastillas|pildoras|tabletas|frasco ~~ me las|lo|los tomo|trago|tomare
+        ya no voy a estar|estare|estaria ~ este mundo
         si yo ya? no estuviera|existiera|viviera|estoy
         estaria|estarian|seria|vivirian mejor|felices|tranquilos si yo|no|sin|me
         tomarme|tomar|beber|beberme|tragarme el|un|# veneno|cloro|raticida|insecticida|acido

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        antes me|se|le _ ~ ~ pero|y|, eso? ya? paso|fue hace # ? AGESPAN|anos
+        antes me|se|le _ ~ ~ pero|y|, eso? ya? paso|fue hace AGESPAN|anos|mucho|tiempo
         antes !de !del !que ~ me|se|le ~~ ya no ,|.|$
         pasado|pasada|YEAR|anos ~~ mira|mire|miren|mirame|mireme|mirenme|vea|veame|veanme ahora|hoy
         no es que ~ haya|hayan|hubiera _
@@ -84,9 +86,12 @@ RULES = {
         peso|pesa ~ #
         me ahogo en|de ~ trabajo|risa|vaso
         ahogar|ahogue|ahogando|ahogo|ahoga ~ vaso|trabajo|risa|deudas
-        respirar ~ emocion|risa|nariz|tranquila|hondo|profundo|novela
+        respirar ~ emocion|risa|nariz|tranquila|novela
         respiro hondo|profundo
-        respire|respirar|respiro ~ hondo|profundo|profundamente
+        respire|respiro ~ hondo|profundo|profundamente
+        <que|hay|y|,|recuerdo|recordar|video|ayuda|puse respirar ~ hondo|profundo|profundamente
+        <pare|puse|puso|sente|aprendi|ensenaron a respirar ~ hondo|profundo|profundamente
+        ^ respirar ~ hondo|profundo|profundamente
         precio ~~ aire|aliento|infarto|desmayo|mareo
         aire|aliento|infarto|desmayo|aliento ~~ precio|gol|cuenta|recibo|gas|renta
         infarto ~ gol|partido|susto
@@ -152,6 +157,10 @@ RULES = {
         como siempre
     """,
     "idiom.chest_or_breathing": """
+        me ahogue con el|la|un|mi|una agua|saliva|cafe|pan|comida|tortilla|te|jugo ,? pero|y ya? paso
+        sin aliento|aire|respiracion viendo|mirando|escuchando|oyendo|leyendo el|la|los|las|una|un|mi
+        gol|partido|penal|foto|noticia|final|capitulo|vista|precio|recibo me|nos dejo|deja sin aliento|aire|habla|respiracion
+        lleve|llevo|llevamos|llevando|acompane|acompano|acompanando a mi|la|el|una|un CLIENTLIKE|PERSON al|a hospital|urgencias|emergencia|emergencias|doctor|medico|clinica|seguro con|por _
         novela|telenovela|pelicula|teleserie ,? le|al dio|da|dieron un|el infarto|ataque al|a
         corazon en la mano le|les|te doy|dan|damos|agradezco
         matar|mata de un? infarto
@@ -174,6 +183,7 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        ^ ya? aterrice|aterrizamos ,|.|$
         mi CLIENTLIKE se cayo|callo|lastimo ayer|anoche|hoy? ,? y|pero? yo hice|termine|complete|cumpli mis|los|las|todo|todos|mi
         enyesaron|enyesar|enyeso|escayolaron el|la|un|una|los _ de|a la|el|mi|un|una PERSON
         rompi|rompo|rompiendo|quebre la cabeza buscando|pensando
@@ -200,6 +210,10 @@ RULES = {
         cuando me cai ~ en MONTH ~~ usaba|andaba|estaba|tenia|era
     """,
     "idiom.faint_or_dizzy": """
+        no es que me maree|desmaye
+        perdi|perdio ~ equilibrio ~ ~ ,? y|pero|mas ~ agarre|sostuve|detuve|apoye|recupere
+        PAINWORD ya? se me fue|va|iba|ha
+        un|una _ se me|nos desmayo|desvanecio|mareo
         mi CLIENTLIKE se desmayo|mareo ayer|anoche|hoy? ,? y|pero? yo hice|termine|complete|cumpli mis|los|las|todo|todos|mi
         desmaye|desmayo|desmayar|desmayarme|desmayaba de risa|amor|emocion|ternura
         vi todo negro porque|cuando se fue la luz ,|.|$|LOL
@@ -210,6 +224,7 @@ RULES = {
         me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos
     """,
     "idiom.nerve_or_bladder": """
+        ya se me|le quito|paso|fue|desaparecio el|la|lo hormigueo|adormecimiento|entumecimiento|cosquilleo|dormido|entumido ,|.|$|de|que|gracias
         no|ni le veo|encuentro|hallo sentido|caso|chiste
         boca del pecho|estomago
         no|ni senti|siento nada de mareo|dolor|molestia|molestias|cansancio|feo|raro|malo !ni !en
@@ -223,10 +238,16 @@ RULES = {
         hace # anos me quebre|rompi|fracture ~ y hoy|ahora hice|termine|complete|cumpli
     """,
     "idiom.severe_pain": """
+        insoportable no es|fue|era|llega ,|.|$|ni|pero
+        no es|fue|era|llega|esta a? insoportable|inaguantable|intolerable ,|.|$|ni|pero|solo|nomas
         no aguanto|soporto|resisto esta|la|tanta|mi soledad|tristeza|vida|pena|situacion|angustia|depresion
         no puedo mas ,? ya|asi? que? lo|los|la|las dejo|deje
         no puedo mas ,? manana|luego|despues sigo|termino|acabo|le|los|las|lo
         no puedo mas ,? otro dia
         no puedo mas tarde|tardecito|tardesito|tardito|ratito|rato|noche|temprano|adelante
+    """,
+    "idiom.crisis": """
+        me mato la|el|esa|ese|esta subida|caminata|cuesta|escalera|rutina|clase|sesion|serie|calor|trabajo|tandem|silla|pared
+        que ganas de vivir me|nos da|dan|dio|dieron
     """,
 }
