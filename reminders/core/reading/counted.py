@@ -26,11 +26,21 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     is_led = at == 0 or chars[at - 1] in (COMMA, STOP) or any(lexicon.is_in(one, chars[at - 1]) for one in led)
     if is_led and at + 1 < len(chars) and lexicon.is_in("EXWORD", chars[at + 1]):
         return True  # "rows fine, one carry"
+    if at and _is_next_set(chars, at, lexicon):
+        return True
     if at == 0:
         return len(chars) == 1 or chars[1] in (STOP, COMMA, QUESTION) or lexicon.is_in("ONE_BEFORE", chars[1])
     return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
         at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
     )
+
+
+def _is_next_set(chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "one" is one of the sets told before: "2 sets on the chair, one on the wall"."""
+    if lexicon.chars("SET").isdisjoint(chars[:at]) or at + 1 >= len(chars):
+        return False
+    follows = chars[at - 1] == COMMA or lexicon.is_in("JOINAND", chars[at - 1])
+    return (follows and lexicon.is_in("IN_BODY", chars[at + 1])) or lexicon.is_in("MORESETS", chars[at + 1])
 
 
 def is_before_unit(chars: list[str], at: int, lexicon: Lexicon) -> bool:

@@ -7,7 +7,7 @@ import re
 import unicodedata
 
 YES_SIGNS = "👍✅✔☑👌🆗💯🙆☒"
-NO_SIGNS = "👎❌✖🚫🙅⛔❎"
+NO_SIGNS = "👎❌✖✗✘🚫🙅⛔❎"
 SAD_SIGNS = "😢😭😞😖😣😩😫🤕🤒🤢🤮😰😨😱🆘🚑😔😟🙁☹😿"
 _SIGN_WORDS = (
     dict.fromkeys(YES_SIGNS, " emojiyes ")

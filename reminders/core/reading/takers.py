@@ -53,6 +53,11 @@ def _pain_one(numbers: Numbers, start: int, end: int, places: list[int], values:
     return _pain(numbers, start, end, places[:1], values[:1], exercises)
 
 
+def _pain_alone(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "3 con 4" is a rating where one was asked for."""
+    return numbers.asks_pain and _pain(numbers, start, end, places, values, exercises)
+
+
 def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """Two sets of ten, either way round."""
     if len(values) == 1:
@@ -70,6 +75,11 @@ def _lots(numbers: Numbers, start: int, end: int, places: list[int], values: lis
     return _amount(numbers, start, end, values[1], values[2])
 
 
+def _one_set(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "One single set of 8": both words are the one."""
+    return _amount(numbers, start, end, 1, values[-1])
+
+
 def _reps_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     return _amount(numbers, start, end, values[1], values[0])
 
@@ -81,6 +91,11 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
 
 def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     return bool(values) and _amount(numbers, start, end, values[0], None)
+
+
+def _sets_last(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "I said 2 sets but it was 1": the last one holds."""
+    return _amount(numbers, start, end, values[-1], None)
 
 
 def _reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -252,11 +267,14 @@ TAKERS: dict[str, Taker] = {
     "pain_one": _pain_one,
     "pain_first": _pain_of,
     "pain_level": _pain,
+    "pain_alone": _pain_alone,
     "sets_reps": _sets_reps,
     "reps_sets": _reps_sets,
     "lots": _lots,
     "first_sets": _first_sets,
     "sets_only": _sets_only,
+    "sets_last": _sets_last,
+    "one_set": _one_set,
     "de_amount": _de_amount,
     "ex_two": _ex_two,
     "frac_sets": _frac_sets,

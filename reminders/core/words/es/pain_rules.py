@@ -19,6 +19,8 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada|cero|ninguno|nadita ,|.|$
+        PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada , cero
         ni un|una|N1 solo|sola? PAINWORD ,|.|$
         ^ PAINWORD PAINWORD? ,? no ,|.|$
         , PAINWORD no ,|.|$
@@ -45,9 +47,12 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        dormi|comi|descanse|avance|camine|duermo|descanso|puedo|pude nada del|por|con el? PAINWORD
+        hice|hacer|hago|pude|hecho nada el|la|un|una|mi|del|con|por PAINWORD
+        nada|na|no mas ~ me? duele|dolio|duelen|molesta|molesto|punza
         no hay|tengo|tuve|encuentro|hallo quien|manera|forma|modo|como|pastilla|medicina|palabras|remedio|dia|noche|posicion ~~ PAINWORD
         PAINWORD ,? no , ~ molestia|molesta|molesto|ardor|poco|poquito|si|un
-        truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan ~~ sin PAINWORD
+        truena|truenan|trona|tronaron|trono|cruje|crujen|chasquea|suena|suenan ~ sin PAINWORD
         casi|practicamente|apenas ~ sin|nada|no|ningun ~ PAINWORD
         PAINWORD nada mas
         PAINWORD ~ nomas|namas
@@ -103,10 +108,12 @@ RULES = {
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        YESTERDAYISH ,? FILL* # ,? y|pero? hoy|ahora FILL* #
         esta|anda|ando|amaneci|amanecio|sigue|sigo|va|estoy en FILL* #
         el mio|mia FILL* #
     """,
     "num.past": """
+        YESTERDAYISH ,? FILL* # ,? y|pero? >TODAY
         LASTTIME|YESTERDAYISH ,? que fue|era|estaba|tuve|tenia|andaba FILL* #
         cuando empece|comence|llegue|vine|inicie ~ era|estaba|andaba|dolia|tenia ~ #
         hace ~ SPAN|AGESPAN ~ era|estaba|andaba|dolia|tenia ~ #
@@ -117,6 +124,10 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        ARTICLE # al|a|para ~ programa|servicio|atencion|doctora|terapeuta|clinica|equipo|video|videos
+        # FRAC10? ,? lo|los|las|le repetiria|recomiendo|recomendaria|haria|volveria
+        FRAC10 ,? lo|los|las|le|el|al|de|para repetiria|recomiendo|recomendaria|volveria|servicio|programa
+        le|les|lo|los pongo|doy|saque|sacamos|califico ~ # al|a|de|en ~ programa|servicio|rutina|ejercicios|ustedes|doctora|video|videos
         # ,? era|fue|es|son de mi|la|el|su CLIENTLIKE|PERSON
         el|la de mi|la|el|su CLIENTLIKE|PERSON es|era|fue|anda|esta FILL* #
         ^ de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
