@@ -27,6 +27,7 @@ _STATUS_LABELS = (
     ("ex.but", "not", "before"),
     ("ex.not_after", "not", "after"),
     ("ex.part", "part", "either"),
+    ("ex.part_after", "part", "after"),
 )
 _TOO_MANY = 60  # no repetitions, but a pulse or a weight
 
@@ -141,9 +142,8 @@ class Teller:
             for one in self._told
             if one.status == "done" or (one.status is None and (one.amount or (has_rest and not one.is_place)))
         ]
-        names = {told.mention.exercise for told in done}
         old = done[0].amount if done else None
-        if not (len(names) == len(free) == 1 and len(self._told) == len(done)):
+        if not (len({one.mention.exercise for one in done}) == len(free) == 1 and len(self._told) == len(done)):
             return free
         if old is None or (old.sets is None) != (free[0].sets is None):
             done[0].amount = free[0] if old is None else joined(old, free[0])
@@ -153,8 +153,7 @@ class Teller:
     def _give_statuses(self) -> None:
         """Give each word of done or not done to the names it stands with.
 
-        Some words lead on to names ("did", "skipped", "all but"), some close them ("rows yes"), most do either; which
-        it is shows in whether the first such word stands before the first name.
+        Some lead on to names ("did", "all but"), some close them ("rows yes"), most do what the first of them does.
         """
         marks = self._status_marks()
         if not self._told:
@@ -163,11 +162,10 @@ class Teller:
         comes_first = any(at < self._told[0].mention.start for at, _, way in marks if way != "after")
         waiting = []
         for at, status, way in marks:
-            if not self._give_status(at, status, way, comes_first or self._opens(at)):
-                waiting.append((at, status, way))
-        for at, status, way in waiting:
-            if way == "after":
-                self._lead(at, status)
+            if not self._give_status(at, status, way, comes_first or self._opens(at)) and way == "after":
+                waiting.append((at, status))
+        for at, status in waiting:
+            self._lead(at, status)
         for at, status, _ in marks:
             if status == "part" and self._opens(at):
                 listing.close_before(self._told, self._chars, at, self._lexicon)
@@ -200,7 +198,8 @@ class Teller:
         open_before: list[Told] = []
         before = [one for one in self._told if one.mention.end <= at]
         for told in reversed(before):
-            if told.status is not None or not listing.reaches(self._chars, told.mention.end, at, self._lexicon):
+            over_but = (status, way) == ("part", "after")  # "the wall, but I did not finish it"
+            if told.status or not listing.reaches(self._chars, told.mention.end, at, self._lexicon, over_but):
                 break
             if open_before and listing.is_apart(self._chars, told, open_before[-1], status, self._lexicon):
                 break
@@ -213,7 +212,7 @@ class Teller:
         )
         if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
             leads = False  # "heels I could not and the balance neither"
-        if listing.closes_name(self._chars, self._text.words, at):
+        if listing.closes_name(self._chars, self._text.words, at, status, self._lexicon):
             leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None
         if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
@@ -251,9 +250,9 @@ class Teller:
             if found and apart and self._marks.get(told.mention.end, status) != status:
                 break  # "none of the heels, balance ok"
             if told.status is None:
-                told.status, found = status, True
+                told.status = status
                 told.is_place = told.is_place and status != "part"  # "the left side only on my lifts"
-            end = told.mention.end
+            end, found = told.mention.end, found or told.status == status
         return found
 
     def _is_other(self, status: str, start: int, end: int) -> bool:
@@ -277,8 +276,8 @@ class Teller:
 
     def _is_listing(self, at: int) -> bool:
         """Tell whether a token is part of a list of names."""
-        char = self._chars[at]
-        return char in (COMMA, NAMED, NAMED_ON, USED, SECONDS) or self._lexicon.is_in("LISTING", char)
+        char, is_amount = self._chars[at], any(one.start <= at < one.end for one in self._numbers.amounts)
+        return is_amount or char in (COMMA, NAMED, NAMED_ON, USED, SECONDS) or self._lexicon.is_in("LISTING", char)
 
     def _listed(self) -> list[ExerciseDone]:
         """Return what was told of the exercises, in the order of the reply."""

@@ -20,12 +20,12 @@ _MOST_SETS = 6
 _SEVERAL = 2
 
 
-def reaches(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
+def reaches(chars: str, start: int, end: int, lexicon: Lexicon, over_but: bool = False) -> bool:
     """Tell whether a word of done or not done closes the names before it: not over "but", nor over ", the rest"."""
     between = chars[start:end]
     return (
         len(between) <= _FAR
-        and not any(char in _ENDS or lexicon.is_in("BUT", char) for char in between)
+        and not any(char in _ENDS or (lexicon.is_in("BUT", char) and not over_but) for char in between)
         and not is_rest_told(chars, start, end, lexicon)
     )
 
@@ -77,12 +77,13 @@ def faced(chars: str, at: int, way: str, lexicon: Lexicon) -> str:
     return "before" if chars[at] in answers and lexicon.is_in("TO_SCALE", chars[at + 1 : at + 2]) else way
 
 
-def closes_name(chars: str, words: Sequence[str], at: int) -> bool:
-    """Tell whether a word closes the name right before it: "carries no, side leg ok", "c) none d) none"."""
+def closes_name(chars: str, words: Sequence[str], at: int, status: str, lexicon: Lexicon) -> bool:
+    """Tell whether a word closes the name right before it: "carries no, side leg ok", "c) none d) none", "A no y B"."""
     named, following = (NAMED, NAMED_ON), chars[at + 1 : at + 2]
     if at > 1 and words[at - 1] in (")", ":") and chars[at - 2] in named:
         return True
-    return chars[at - 1 : at] in named and following in ("", COMMA, *_ENDS)
+    is_end = following in ("", COMMA, *_ENDS) or (status == "not" and lexicon.is_in("JOINAND", following))
+    return chars[at - 1 : at] in named and is_end
 
 
 def overrules(chars: str, told: Told, at: int, status: str, lexicon: Lexicon) -> bool:
@@ -118,12 +119,13 @@ def parts_lists(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> boo
     at = earlier.mention.start - 1
     while at >= 0 and not lexicon.is_in("JOINAND", chars[at]) and _is_small(chars[at], lexicon):
         at -= 1
-    return at > 0 and lexicon.is_in("JOINAND", chars[at]) and chars[at - 1] in (NAMED, NAMED_ON)
+    return at > 0 and lexicon.is_in("JOINAND", chars[at]) and chars[at - 1] in (NAMED, NAMED_ON, USED)
 
 
 def is_apart(chars: str, earlier: Told, later: Told, status: str, lexicon: Lexicon) -> bool:
     """Tell whether a word about the later name leaves the earlier one alone; a part is told of one name alone."""
-    is_parted = status == "part" and COMMA in chars[earlier.mention.end : later.mention.start]
+    is_parted = COMMA in chars[earlier.mention.end : later.mention.start] or earlier.amount is not None
+    is_parted = is_parted and status == "part"
     return is_parted or parts_lists(chars, earlier, later, lexicon)
 
 
@@ -200,7 +202,7 @@ def share_amounts(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
             continue
         between = chars[told[at - 1].mention.end : one.mention.start]
         is_list = any(lexicon.is_in("JOINAND", char) for char in between)
-        aside = is_list and chars[one.mention.end : amount.start] == COMMA
+        aside = is_list and (chars[one.mention.end : amount.start] == COMMA or amount.reps is None)
         if not aside and not _is_each(chars, amount, lexicon):
             continue
         for earlier in reversed(told[:at]):

@@ -68,7 +68,9 @@ def _numbered_items(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
         return []
     told = [at for at in places if any(lexicon.is_in("STATUS", char) for char in chars[at + 1 : at + 3].lstrip(COMMA))]
     apart = all(high - low > 1 for low, high in pairwise(places))
-    return [Mention(at, at + 1, k, False) for k, at in enumerate(places)] if apart and len(told) > count - 2 else []
+    if not apart or len(told) < count - 1:
+        return []
+    return [Mention(at, at + 1 + (chars[at + 1] == COMMA), k, False) for k, at in enumerate(places)]  # "1) yes 2) no"
 
 
 def _told_numbers(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
@@ -249,6 +251,7 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: b
     while before > 0 and lexicon.is_in("THE", text.signature[before]):
         before -= 1
     told = is_told or (at > 0 and lexicon.is_in("STATUS_BEFORE", text.signature[before]))
+    led = before < at - 1 or (at == 1 and before == 0)  # an article stands before
     numbers: list[int] = []
     here = at
     while here < len(text.words):
@@ -265,11 +268,12 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: b
         while here < len(text.words) and (
             text.signature[here] == COMMA
             or lexicon.is_in("JOINAND", text.signature[here])
-            or (told and before < at - 1 and lexicon.is_in("THE", text.signature[here]))  # "did the 1 and the 2"
+            or (led and lexicon.is_in("THE", text.signature[here]))  # "did the 1 and the 2"
         ):
             here += 1
     if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon, is_told):
         return list(range(numbers[0] - 1, int(text.values[here + 1] or 0))), here + 2
+    told |= led and lexicon.is_in("STATUS", text.signature[here : here + 1])  # "the 1 and the 2 yes"
     if len(numbers) < (2 if told else 3) or is_unit(text.signature, here, lexicon):
         return [], at
     return [number - 1 for number in numbers], here

@@ -27,6 +27,9 @@ RULES = {
         lo unico que hice|pude|alcance ~ fue|fueron
     """,
     "ex.done_after": """
+        @ regular|masomenos|regularcito
+        , nada|no|na mas|ma eso|esos|esas|ellos|ellas|esas
+        esos|esas|eso nomas|namas ,|.|$
         @ nomas|namas|solamente ,|.|$
         @ nada|no|na mas|ma
         al tiro
@@ -35,6 +38,8 @@ RULES = {
         ya !no !los !las !lo !la !ni
     """,
     "ex.part": """
+        no ~ pude|alcance|logre|puedo|pudo a? terminar|acabar|completar|finalizar
+        # ,? y|ahi|hasta deje|pare|quede|rendi >$|,|.
         a medias
         mitad|mita|mitades|medias
         dejo|deje|quedo|quedaron|quede a|por|en la? mitad|medias|medio
@@ -53,6 +58,7 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
+        no ~ alcance|logre|pude|alcanzo|llegue a|de? hacer|hacerlo|hacerla|hacerlos|hacerlas
         skipie|skipee|skipeo|eskipie|skipié|skippie
         no me|nos dio|alcanzo el? tiempo de|para|pa|a
         me la|lo|los|las salte|brinque
@@ -73,6 +79,7 @@ RULES = {
         ni los|las|lo|el|la toque|hice
     """,
     "ex.but": """
+        aparte de|del
         menos|excepto|sin|salvo|quitando|exepto|exceptuando
         a|con excepcion del|de
         fuera del|de
@@ -80,6 +87,8 @@ RULES = {
         lo unico que me falto ~ fue
     """,
     "ex.not_after": """
+        @ ,? otro ,|.|$
+        @ ,? otro dia|rato
         @ na|nadita ,|.|$
         @ ya? no quiso|pudo|hizo|alcanzo|quise|aguanto
         @ lo|la|si|tambien? me falto|falta
@@ -99,5 +108,14 @@ RULES = {
     """,
     "day.yesterday": """
         ayer|anoche
+    """,
+    "ex.place": """
+        @ me|nos hizo|hace|dio|costo|canso|cuesta|gusto|gusta|deja|dejo|mata|mato|cansa
+    """,
+    "ex.part_after": """
+        na|nada|no mas|ma de? un lado|lao|pie|pierna
+        no la|lo|los|las acabe|acabo|termine|complete|termino
+        no la|lo|los|las pude|alcance|logre a? terminar|acabar|completar
+        a? medias|mitad la|lo|los|las deje
     """,
 }
