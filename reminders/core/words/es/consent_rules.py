@@ -223,6 +223,7 @@ RULES = {
         ^ inicio|iniciar|alta|activar|start|reactivar por $
     """,
     "help": """
+        que|q hay|debo|toca que? contestar|responder|poner|escribir
         ^ HELPKEY $
         ^ HELPKEY ~ favor|porfa|TEXT
         ^ ayuda con|por

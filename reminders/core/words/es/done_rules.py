@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "done": """
+        completitos|completitas|completito|todititos
         DONE
         hice|hize|ise|ice|hise|realice|yse|hicimos
         hizo|izo|hicieron|realizo
@@ -71,6 +72,7 @@ RULES = {
         los # $
     """,
     "all_not": """
+        todo|toda el|la|mi barrio|pueblo|colonia|edificio|calle|cuadra|ciudad|casa|familia
         y fue|es todo
         nada mas y todo
         ALL menos|excepto|salvo|pero|quitando|sin
@@ -170,6 +172,7 @@ RULES = {
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
     "part_sure": """
+        no los|las|lo|la termine|acabe|complete|acabamos|terminamos
         no completo|completos|completas|completa|enteros|enteras
         media|medio EXERNOUN
         ya no segui|continue|seguimos|continuamos

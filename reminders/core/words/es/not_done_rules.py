@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        en su lugar ,? ~ fui|sali|camine|descanse|dormi|nade
         ^ ya? olvide|olvido $
         ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
         no se ejecuto|realizo|efectuo|cumplio|hizo|hicieron

@@ -6,12 +6,12 @@ What stands close by and is none asks for adjacent words too: "la mitad no más"
 # Verbs of sending, calling and bothering by their forms, so that a frame takes them all.
 CONCEPTS = {
     "TEXT": "notificacion notificaciones alertas comunicaciones comunicados avisitos emails mails msgs textitos",
-    "SENDING": "manden mande mandes mandeis envien envie envies enveis envieis escriban escriba escribas escribais texteen textee textees textes llamen llame llames llameis"
+    "SENDING": "manden mande mandes mandeis envien envie envies enveis envieis escriban escriba escribas escribais texteen textee textees textes llamen llame llames llameis atosiguen atosigue rayen rayes raye"
     " molesten moleste molestes molesteis contacten contacte contactes notifiquen notifique notifiques avisen avise avises avisenme"
     " recuerden recuerde recuerdes comuniquen comunique busquen busque busques fastidien fastidie fastidies hostiguen acosen"
     " spameen bombardeen bombardee saturen sature hablen hable hables marquen marque marques insistan insista lleguen"
     " timbren timbre mensajeen mensajee mensajees wasapeen wasapee wasapees whatsapeen whatsappeen guasapeen incluyan incluya incluyas textien perturben perturbe importunen importune incomoden incomode persigan",
-    "TO_SEND": "mandar mandarme mandarnos mandarle mandarles mandarlos mandandome enviar enviarme enviarnos enviarle enviarles"
+    "TO_SEND": "mandar mandarme mandarnos mandarle mandarles mandarlos mandandome enviar enviarme enviarnos enviarle enviarles llenarme llenarnos inundarme inundarnos atiborrarme atosigarme"
     " enviandome escribir escribirme escribirnos escribirle escribiendome textear textearme textearnos textearle texteandome"
     " molestar molestarme molestarnos molestarla molestarlo notificar notificarme notificarnos avisarme avisarnos contactar"
     " contactarme contactarnos llamarme llamarnos llamarla fastidiar fastidiarme fastidiarnos spamear spamearme bombardear"
@@ -30,7 +30,7 @@ CONCEPTS = {
     " tachen tache supriman suprima borrar quitar sacar eliminar desactivar retirar desvinculen desvincule",
     "TAKE_ME_OFF": "borrenme borreme borrame quitenme quiteme quitame saquenme saqueme sacame eliminenme elimineme eliminame"
     " anulenme anuleme cancelenme canceleme quitenos saquenos borrenos quitennos saquennos eliminenos retirenos retirenme retireme desvinculenme desafilienme desuscribanme desuscribeme desactivenme bajenme bajeme excluyanme excluyame",
-    "TAKE_IT_OFF": "borrenlo borrelo borralo quitenlo quitelo quitalo saquenlo saquelo sacalo eliminenlo eliminelo eliminalo"
+    "TAKE_IT_OFF": "borrenlo borrelo borralo quitenlo quitelo quitalo saquenlo saquelo sacalo eliminenlo eliminelo eliminalo cancelelo cancelalo quitelos"
     " cancelenlo desactivenlo tachenlo borrenla quitenla saquenla eliminenla olvidenlo",
     "MYNUMBER": "numero numerito celular cel celu telefono tel fono movil linea whatsapp contacto nombre datos",
     "ROLL": "lista listado listas sistema base registro registros servicio programa grupo agenda contactos difusion envios computadora archivo plataforma bandeja",
@@ -38,6 +38,25 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        cancelenlo|cancelelo|desactivenlo ya? ,? por? favor|porfa|porfavor ,|.|$
+        ^ ya? para|pare|parale|parenle|paren ya $
+        me|nos hartaron|cansaron|aburrieron|tienen ~ con|de tanto|tantos|sus|los|tus TEXT
+        no pedi|solicite|pedimos|quiero esto|eso|nada ,|.|y ya? TAKE_IT_OFF|quitenme|borrenme|saquenme|cancelen
+        no me|nos hagan|haga|hagas perder ~ tiempo ,|.|$|con
+        ^ borrame|borrenme|borreme|quitenme|quiteme|quitame|saquenme|sacame|saqueme|eliminenme|eliminame ,|.|$|por|porfa|ya
+        <, borrame|borrenme|borreme|quitenme|quiteme|quitame|saquenme|sacame|saqueme|eliminenme|eliminame $|por|porfa|ya
+        no los|las leo|abro|miro|veo|uso ,|.|y ya? no los|las|me? SENDING
+        ^ que ya? no me|nos llegue|lleguen nada|mas ,|.|$|de|mas
+        <, cancelenlo|cancelelo|cancelalo|desactivenlo|desactivelo|suspendanlo|quitenmelo ,|.|$|por|porfa|ya
+        ENDS ya? de llenar|llenarme|llenarnos|saturar|inundar|inundarme ~ celular|cel|telefono|bandeja|correo|whatsapp|buzon
+        no me|nos rayen|rayes|raye ,|.|$|mas|con
+        esto|eso|estos|lo de los|las? TEXT no es|son para|pa mi|nosotros|eso
+        esto|eso|estos|lo de los|las? TEXT ~ ,|. TAKE_IT_OFF|parenlo|suspendanlo ,|.|$|por|porfa|ya
+        decidido|decidi|decidimos|prefiero|preferimos|deseo|quisiera|opto|opte no|por|en no? seguir|continuar recibiendo|recibir|con
+        larga|largue|larguen|corta|corten ya? con los|sus|tus|tantos TEXT
+        dont|do text|message|bother|write|contact me|us
+        yo no|ni lo|los|las quiero|pedi|ocupo|necesito ,|. ~~ TAKE_IT_OFF|quitarlo|cancelarlo|borrarlo|quitarlos|pararlo|quitarmelo
+        haga|haganme|hagan|hagame el? favor de? quitarlo|cancelarlo|borrarlo|quitarmelo|pararlo|suspenderlo|quitarlos|suspenderlos
         ^ no me|nos? contesten|respondan|conteste|responda|contestes|respondas mas $
         no me|nos llegue|lleguen nada|ningun|ninguna|ni mas|TEXT mas|de
         sus|estos|los TEXT no me|nos sirve|sirven ,|.? no los|lo|las NO_WISH
@@ -136,6 +155,10 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        saquenme|saqueme|sacame de? una|la|esta|mi|unas? duda|dudas|cita|copia|foto
+        cita|turno|visita|consulta|ejercicio|@ ~ , cancelenlo|cancelelo|cancelalo|suspendanlo|quitenmelo
+        no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _
+        dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas|el|la|los? sillas|silla|talones|pared|tandem|equilibrio|series|repeticiones|lagartijas|sentadillas|ejercicios
         no se moleste|molesten|preocupe ,|.|yo|usted|$
         quitenme|quiteme|quiten|quite|saquen|saquenme|bajenme|bajeme un|una|#|el|ese|este|algun|los|la|las ejercicio|ejercicios|serie|series|repeticion|repeticiones|vuelta|pared|silla|talones|tandem|peso|pesas|puntas
         ^ suficiente|basta ,? ya? hice|hoy|termine|acabe|pude

@@ -49,6 +49,8 @@ RULES = {
         ya estoy de vuelta
     """,
     "pause_span": """
+        no|ni me|nos|le? TEXTVERB|SENDING nada|TEXT? manana|pasado !ni !mas !nunca
+        no|ni me|nos|le? TEXTVERB|SENDING nada|TEXT? hoy|este|el|la WEEKDAY|semana|ni? ,|.|$|porque|que|estoy|es|tengo
         TEXT|TEXTNOUN mientras|durante !viva !exista !dure
         descansar esta|este|unos|unas semana|mes|dias|semanas|quincena
         esos|esas|estos|estas dias|fechas|semanas|meses
@@ -85,6 +87,8 @@ RULES = {
         me operan
     """,
     "pause_plain": """
+        ^ por? favor? PAUSEIT ,? por? # SPAN
+        no|ni me|nos|le? TEXTVERB|SENDING nada|TEXT? manana|pasado !ni !mas !nunca
         ^ me|nos voy|vamos|iremos a|al|pa|para|de la|el? _ todo el? MONTH|mes|verano
         ^ me|nos voy|vamos|iremos de vacaciones|viaje todo el? MONTH|mes|verano
         PAUSEIT|STOPIT los|mis|las|estos|sus? TEXT|TEXTNOUN mientras|durante
@@ -102,6 +106,7 @@ RULES = {
         ^ ya estoy|ya? BACK a? casa|aqui? $
     """,
     "resume": """
+        reanuden|reanude|retomen|reactiven|reactive|reinicien cuando|cuanto gusten|guste|quieran|quiera|puedan|pueda
         quite|quiten|quitele|quitenle|levanten|termine|terminen ~ pausa
         ya ~ regrese|volvi|llegue|regresamos|volvimos|estoy|sali|alivie|ando|vine
         regrese|volvi|llegue|regresamos ~ de|del|ayer|hoy|ya
@@ -174,6 +179,7 @@ RULES = {
         olvide ~ decir
     """,
     "reschedule": """
+        no me? TEXTVERB|SENDING tan|muy temprano|tarde|noche|seguido
         SWITCH ~~ a las #
         SWITCH ~~ por|a|al|para|en|de ~ WEEKDAY|DAYTIME|mediodia|otro
         SWITCH ~ hora|horario|dia|dias|horarios
@@ -218,11 +224,15 @@ RULES = {
         ^ que|q tengo que|q hacer hoy ~ ? $
     """,
     "reschedule_plain": """
+        ^ por? favor? no me? TEXTVERB|SENDING tan|muy temprano|tarde|noche ,|.|$
         no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
         ^ se? puede|pueden|podria|podrian mover|cambiar|pasar pal|al|para|a ~ WEEKDAY ? $
         ^ me lo|los cambian|cambia|pasan|pasa|mueven|mueve pa|para|a las|el ~ $
         ^ pasalo|paselo|muevelo|muevalo|pasenlo|muevanlo|cambielo|cambienlo pal|para|al|a ~ $
         los WEEKDAY ~ no ~ TEXTVERB ~~ mejor ~ WEEKDAY|DAYTIME
         prefiero ~ dias y no #
+    """,
+    "pause_span_not": """
+        gracias|agradezco|agradecemos|atencion|agradecida|agradecido ~~ estos|estas|esos meses|semanas|dias
     """,
 }

@@ -24,6 +24,7 @@ RULES = {
         antes dije|puse ~~ pero|era|es
     """,
     "question": """
+        ^ de|a|en|con|por|para|hasta que|q _ ~ es|tiene|tienen|debe|va|son|hay
         ?
         puedo|debo|tengo que|se puede|deberia|puede ~ hacer|hacerlos|usar|tomar|banar|banarme|ponerme|cargar|apoyarme|ir|comer|salir|nadar|manejar|caminar|poner|seguir|apoyar|descansar|parar|esperar|saltar
         es normal|malo|bueno|mejor|necesario|peligroso|verdad
@@ -51,6 +52,9 @@ RULES = {
         q tanto
     """,
     "chat": """
+        son|es|eres|sois lo maximo|mejor|mejores
+        dios se lo|la|le|les? pague
+        eskerrik|gracies|gracias|obrigada|obrigado|grazie|thanks|thank
         que dios|el senor|virgen|virgencita? ~ acompane|bendiga|cuide|guarde|pague
         senor|virgen|virgencita ~ acompane|bendiga|cuide|guarde
         ^ CHATWORD CHATWORD* $
@@ -80,6 +84,7 @@ RULES = {
         que bueno|padre|bonito
     """,
     "correction": """
+        sorry|sori|sory ,? era|es|fue|eran|#|no
         ^ aclaro|aclaracion|rectificacion|enmiendo|rectificando|retifico
         le aclaro|rectifico|enmiendo
         anula|anule|anulen|tacha|tache|desestime|descarte|omita|cancele lo|mi|el anterior|dicho|mensaje|reporte
@@ -186,6 +191,9 @@ RULES = {
         ^ para|de? los|las # de? nosotros|nosotras? $
     """,
     "helper": """
+        soy ~ marido|mujer|hermana|hermano|yerno|sobrino|vecina|vecino ,|.|de|del|y
+        soy _ ,? el|la|su hija|hijo|esposo|esposa|marido|mujer|hermana|hermano|yerno|nuera|nieta|nieto|sobrina de
+        ,|.|atte|att su hija|hijo|esposo|esposa|marido|mujer|nieta|nieto|nuera|yerno|hermana|hermano|sobrina ,|.|$
         le|les escribe|habla|saluda _
         le|les escribo yo por|de ella|el|mi
         soy ~ hija|hijo|esposo|esposa|nieta|nieto|cuidadora|nuera|sobrina|enfermera
