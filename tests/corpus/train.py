@@ -27,6 +27,7 @@ from tests.core import (
     harmless_phrases_en,
     harmless_phrases_es,
     harmless_turns_en,
+    strangers_signs_es,
     test_reading_en_signs_2,
 )
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
@@ -43,11 +44,11 @@ SIGNS = {
         *listed(danger_turns_en.SIGNS),
         *((flag, text) for text, flag in test_reading_en_signs_2.SIGNS.items()),
     ],
-    "es": [*listed(danger_phrases_es.SIGNS), *listed(danger_frames_es.SIGNS)],
+    "es": [*listed(danger_phrases_es.SIGNS), *listed(danger_frames_es.SIGNS), *listed(strangers_signs_es.SIGNS)],
 }
 HARMLESS = {
     "en": (*harmless_phrases_en.HARMLESS, *test_reading_en_signs_2.HARMLESS, *harmless_turns_en.HARMLESS),
-    "es": (*harmless_phrases_es.HARMLESS, *harmless_frames_es.HARMLESS),
+    "es": (*harmless_phrases_es.HARMLESS, *harmless_frames_es.HARMLESS, *strangers_signs_es.HARMLESS),
 }
 BUILD = (
     "practice",
