@@ -153,6 +153,8 @@ class Scope:
         chars = self.text.signature
         is_object = self._has("OBJECT_MARK", at - 2, at)
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
+            if self._has("THING", at, at + 1) and self._has("JOIN", at + 1, start):
+                return False  # "did the chair and saw stars"
             return not (is_object and self._has("AND_THEN", at + 1, start))  # "lifted my grandson and felt a crack"
         return not is_object and (COMMA not in chars[at + 1 : start] or self._has("RELATIVE", at + 1, start))
 
@@ -278,13 +280,8 @@ class Scope:
 
     def _is_short_year(self, at: int) -> bool:
         """Tell whether a token is a year of two digits: "in 09", "en el 98"."""
-        raw, before = self.text.raw[at], self.text.signature[at - 1 : at]
-        return (
-            len(raw) == 2
-            and raw.isdigit()
-            and (raw[0] == "0" or int(raw) >= 50)
-            and self.lexicon.is_in("IN_YEAR", before)
-        )
+        raw, is_led = self.text.raw[at], self._has("IN_YEAR", at - 1, at)
+        return is_led and len(raw) == 2 and raw.isdigit() and (raw[0] == "0" or int(raw) >= 50)
 
     def _segment(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence, cut at "but"."""

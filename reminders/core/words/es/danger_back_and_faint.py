@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        tronidazo|tronidote|crujidazo|crujidote ~ BACKBONE|cadera|rodilla
+        crujio|trono|sono|chasqueo ,? ~ no me? puedo enderezar|mover|parar|caminar|levantar
         BACKBONE ~ CRACK
         BACKBONE ~~ crujido|trono|tronido|crujio|chasquido|trone|crac|crack
         CRACK ~ BACKBONE
@@ -54,6 +56,7 @@ RULES = {
         encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
     """,
     "danger.faint_or_dizzy": """
+        vi|veo|veia|viendo estrellitas|lucecitas|chispitas|puntitos
         se|me ha|he desmayado|desvanecido|desvanecio|desplomado
         me voy|iba|fui ,? ~ sudor|sude|sudando|sudaba frio|fria|frios
         DIZZY

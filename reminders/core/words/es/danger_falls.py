@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.fall_or_injury": """
+        pum|zas|cataplum|pumba|tras ,|.? al piso|suelo
+        me fui contra|encima|sobre el|la|un|una|mi
+        sangre|sangro|sangrando|sangraba de|por el|la|mi ceja|frente|nariz|cabeza|boca|rodilla
         me cai|caigo|caia|caido|caimos
         me ~ he caido
         me he caido

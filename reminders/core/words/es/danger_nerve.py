@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.nerve_or_bladder": """
+        se me esta|estan|anda|andan ~ saliendo|escapando|escurriendo|tirando ~ orina|pipi|pis|popo|caca|chis|orines
         se ~ NUMB ~~ LIMB|FACE|SADDLE|BODY|lengua
         NUMB ~ LIMB|FACE|SADDLE|lengua
         LIMB|FACE|SADDLE|lengua ~ NUMB

@@ -70,6 +70,9 @@ RULES = {
         no aguanto ~ a mi|la PERSON
     """,
     "danger.crisis": """
+        si no despierto|amanezco|despertara|amaneciera ~ mejor|igual|gracias|descanso
+        mejor si no despierto|amanezco
+        descansar para|pa siempre
         quiero|quisiera|kiero|ganas|gustaria|prefiero|preferiria|ojala|deseo|pienso|pensado|penso ~ morir|morirme|muera|muriera|matarme|muerta|muerto|desaparecer|despertar|irme|acabar
         no|ni ~ quiero|kiero|ganas|gustaria|quisiera|quiere ~ vivir|viva|vivo|despertar|seguir|estar|existir|vida|amanecer
         no quiero ~ seguir|vivir ~ asi|aqui|viviendo

@@ -5,6 +5,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        por si me caigo|mareo|desmayo|tropiezo|resbalo|caigo
+        no vaya|sea que|a que? me caiga|maree|caer|marear|resbale
+        dice|dijo|dicen|dijeron|explico que si|cuando me mareo|caigo|maree|desmayo|falta|duele ~ pare|llame|avise|descanse|siente|deje
+        que caida la de|del
         antes me|se|le _ ~ ~ pero|y|, eso? ya? paso|fue hace # ? AGESPAN|anos
         antes me|se|le _ ~ ~ pero|y|, eso? ya? paso|fue hace AGESPAN|anos|mucho|tiempo
         antes !de !del !que ~ me|se|le ~~ ya no ,|.|$
@@ -157,6 +161,7 @@ RULES = {
         como siempre
     """,
     "idiom.chest_or_breathing": """
+        pico un|una|el|la zancudo|mosquito|mosco|abeja|bicho|hormiga|pulga|avispa en el pecho
         me ahogue con el|la|un|mi|una agua|saliva|cafe|pan|comida|tortilla|te|jugo ,? pero|y ya? paso
         sin aliento|aire|respiracion viendo|mirando|escuchando|oyendo|leyendo el|la|los|las|una|un|mi
         gol|partido|penal|foto|noticia|final|capitulo|vista|precio|recibo me|nos dejo|deja sin aliento|aire|habla|respiracion
@@ -224,6 +229,7 @@ RULES = {
         me ~ dejo|deja|tiene|traen|trae mareada|mareado ~ con|de ~ preguntas|historias|platica|platicas|cuentos|preguntadera|juegos
     """,
     "idiom.nerve_or_bladder": """
+        se me durmio la|el pierna|pie ~ viendo|sentada|sentado|mirando ~ ~ ,? pero|y ya ,|.|$|paso|desperto
         ya se me|le quito|paso|fue|desaparecio el|la|lo hormigueo|adormecimiento|entumecimiento|cosquilleo|dormido|entumido ,|.|$|de|que|gracias
         no|ni le veo|encuentro|hallo sentido|caso|chiste
         boca del pecho|estomago
