@@ -240,10 +240,12 @@ class Teller:
     def _lead(self, at: int, status: str) -> bool:
         """Give a word to the names behind it, as far as they are one list."""
         end, found = at + 1, False
-        for told in self._told:
+        for place, told in enumerate(self._told):
             if told.mention.start <= at:
                 continue
             other = self._is_other(status, end, told.mention.start)
+            if found and status == "done":
+                other |= listing.is_refused_list(self._told, place, self._marks, self._chars, self._lexicon)
             if other or not listing.governs(self._chars, end, told.mention.start, self._lexicon):
                 break
             apart = told.mention.start >= end and status != "done"

@@ -3,7 +3,7 @@
 What each of them comes to is decided in `exercises.py` and `lines.py`.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
 from reminders.core.reading.lexicon import Lexicon
@@ -78,12 +78,10 @@ def faced(chars: str, at: int, way: str, lexicon: Lexicon) -> str:
 
 
 def closes_name(chars: str, words: Sequence[str], at: int, status: str, lexicon: Lexicon) -> bool:
-    """Tell whether a word closes the name right before it: "carries no, side leg ok", "c) none d) none", "A no y B"."""
-    named, following = (NAMED, NAMED_ON), chars[at + 1 : at + 2]
-    if at > 1 and words[at - 1] in (")", ":") and chars[at - 2] in named:
+    """Tell whether a word closes the name right before it: "carries no, side leg ok", "c) none d) none"."""
+    if at > 1 and words[at - 1] in (")", ":") and chars[at - 2] in (NAMED, NAMED_ON):
         return True
-    is_end = following in ("", COMMA, *_ENDS) or (status == "not" and lexicon.is_in("JOINAND", following))
-    return chars[at - 1 : at] in named and is_end
+    return chars[at - 1 : at] in (NAMED, NAMED_ON) and is_over(chars, at, status, lexicon)
 
 
 def overrules(chars: str, told: Told, at: int, status: str, lexicon: Lexicon) -> bool:
@@ -120,6 +118,23 @@ def parts_lists(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> boo
     while at >= 0 and not lexicon.is_in("JOINAND", chars[at]) and _is_small(chars[at], lexicon):
         at -= 1
     return at > 0 and lexicon.is_in("JOINAND", chars[at]) and chars[at - 1] in (NAMED, NAMED_ON, USED)
+
+
+def is_over(chars: str, at: int, status: str, lexicon: Lexicon) -> bool:
+    """Tell whether nothing, or no more than "and", follows a word right behind a name: "carries no, side leg ok"."""
+    following = chars[at + 1 : at + 2]
+    return following in ("", COMMA, *_ENDS) or (status == "not" and lexicon.is_in("JOINAND", following))
+
+
+def is_refused_list(told: Sequence[Told], at: int, marks: Mapping[int, str], chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether a name opens another list, which a denial closes: "did A and B, C and D I left"."""
+    if not at or not parts_lists(chars, told[at - 1], told[at], lexicon):
+        return False
+    last = at
+    while last + 1 < len(told) and _joined(chars, told[last], told[last + 1], lexicon):
+        last += 1
+    end = told[last].mention.end
+    return any(marks.get(place) == "not" for place in range(end, end + 3))
 
 
 def is_apart(chars: str, earlier: Told, later: Told, status: str, lexicon: Lexicon) -> bool:

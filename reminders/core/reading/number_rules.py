@@ -99,6 +99,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("minute", "# RANGE # TIMEUNIT"),
     ("minute", "# TIMEUNIT"),
     ("other", "AGE_BEFORE # AGE_NEXT"),
+    ("number_ex", "@ ,? UPTO # >$|,|.|REP"),
     ("pain_level", "PAINISH FILL* UNTIL_WORD FILL* SMALL|TEN >$|,|."),
     ("other", "UNTIL_WORD THE? #"),
     ("frac_all", "@ ,? FRAC10"),

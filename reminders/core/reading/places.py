@@ -175,7 +175,7 @@ def _is_in_row(text: Text, at: int, lexicon: Lexicon) -> bool:
     for step in (1, -1):
         other = at + step
         while 0 <= other < len(chars) and (
-            chars[other] == COMMA or lexicon.is_in("JOINAND", chars[other]) or lexicon.is_in("THE", chars[other])
+            chars[other] == COMMA or any(lexicon.is_in(one, chars[other]) for one in ("JOINAND", "JOIN", "THE"))
         ):
             other += step
         if abs(other - at) > 1 and 0 <= other < len(chars) and text.words[other] in lexicon.ordinals:
@@ -185,7 +185,9 @@ def _is_in_row(text: Text, at: int, lexicon: Lexicon) -> bool:
 
 def _may_list(text: Text, lexicon: Lexicon) -> bool:
     """Tell whether a text could name places by number."""
-    return not lexicon.chars("ITEMSIGN").isdisjoint(text.present) or sum(map(str.isdigit, text.raw)) > 1
+    if not lexicon.chars("ITEMSIGN").isdisjoint(text.present) or sum(map(str.isdigit, text.raw)) > 1:
+        return True
+    return not lexicon.chars("EXCEPT").isdisjoint(text.present) and any(map(str.isdigit, text.raw))
 
 
 def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[int], int]:
@@ -208,15 +210,19 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         if lexicon.is_in("PART", following):
             return [], at + 1  # "la tercera parte"
         if (
-            lexicon.is_in("ONE_OR_PART", following)
-            or lexicon.is_in("CLITIC", following)
-            or following in STOP + COMMA
-            or lexicon.is_in("STATUS", following)
-            or _is_left_out(chars, at, lexicon)
-            or _is_in_row(text, at, lexicon)
-            or (lexicon.is_in("DIDVERB", following) and lexicon.is_in("#", chars[at + 2 : at + 3]))
-            or (lexicon.is_in("HALFLED", following) and lexicon.is_in("PART", chars[at + 2 : at + 3]))
-        ) and (-1 <= place <= count):
+            (
+                lexicon.is_in("ONE_OR_PART", following)
+                or lexicon.is_in("CLITIC", following)
+                or following in STOP + COMMA
+                or lexicon.is_in("STATUS", following)
+                or _is_left_out(chars, at, lexicon)
+                or _is_in_row(text, at, lexicon)
+                or (number is not None and is_unit(chars, at + 2, lexicon))  # "the first 2x10"
+                or (lexicon.is_in("DIDVERB", following) and lexicon.is_in("#", chars[at + 2 : at + 3]))
+                or (lexicon.is_in("HALFLED", following) and lexicon.is_in("PART", chars[at + 2 : at + 3]))
+            )
+            and (-1 <= place <= count)
+        ):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
@@ -226,6 +232,9 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
         if number is not None and 1 <= number <= count and not is_unit(chars, number_at + 1, lexicon):
             places, end = _listed_places(text, number_at, count, lexicon, is_told=True)
             return (places, end) if places else ([int(number) - 1], number_at + 1)
+    is_digit = first is not None and text.raw[at].isdigit() and 1 <= first <= count
+    if is_digit and first and _is_left_out(chars, at, lexicon) and not is_unit(chars, at + 1, lexicon):
+        return [int(first) - 1], at + 1  # "all but the 3"
     return _listed_places(text, at, count, lexicon)
 
 
@@ -273,7 +282,7 @@ def _listed_places(text: Text, at: int, count: int, lexicon: Lexicon, is_told: b
             here += 1
     if len(numbers) == 1 and _is_range(text, here, numbers[0], count, lexicon, is_told):
         return list(range(numbers[0] - 1, int(text.values[here + 1] or 0))), here + 2
-    told |= led and lexicon.is_in("STATUS", text.signature[here : here + 1])  # "the 1 and the 2 yes"
+    told |= (led or at == 0) and lexicon.is_in("STATUS", text.signature[here : here + 1])  # "the 1 and the 2 yes"
     if len(numbers) < (2 if told else 3) or is_unit(text.signature, here, lexicon):
         return [], at
     return [number - 1 for number in numbers], here

@@ -58,6 +58,9 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
+        imposible|imposibles
+        falto|faltaron|falta nada|no|na mas
+        falto|faltaron|falta solo|nomas|solamente|unicamente
         no ~ alcance|logre|pude|alcanzo|llegue a|de? hacer|hacerlo|hacerla|hacerlos|hacerlas
         skipie|skipee|skipeo|eskipie|skipié|skippie
         no me|nos dio|alcanzo el? tiempo de|para|pa|a

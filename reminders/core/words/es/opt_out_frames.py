@@ -38,6 +38,14 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        ^ por? favor parar|paren|pare $
+        please|pls|plz remove|unsubscribe ,|.|$|me
+        ^ ya? olvidenme|olvidame|olvideme|sueltenme|sueltame ,|.|$|por|ya
+        mandenle|mandele|escribanle|escribale a otro|otra ,|.|$|persona
+        dejense|dejese|dejate de TEXT
+        ^ bloqueado|bloqueada|bloqueados|reportado|reportados $
+        esto|eso ya? es acoso|hostigamiento|spam|abuso
+        permiso|autorizacion|consentimiento de|para que me|nos SENDING ,|.|$|mas|TEXT
         cancelenlo|cancelelo|desactivenlo ya? ,? por? favor|porfa|porfavor ,|.|$
         ^ ya? para|pare|parale|parenle|paren ya $
         me|nos hartaron|cansaron|aburrieron|tienen ~ con|de tanto|tantos|sus|los|tus TEXT
@@ -155,6 +163,9 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        silla|sillas|pared|talones|tandem|equilibrio|serie|series|rodilla|rodillas|vuelta|espalda ,? ya? no mas $
+        ^ pare , me dio|dolio|duele|canse|senti|maree|agote|falto|tiro|ardio|tembla
+        ^ pare , senti|sentia|dolor|tuve|hice|iba|estaba
         saquenme|saqueme|sacame de? una|la|esta|mi|unas? duda|dudas|cita|copia|foto
         cita|turno|visita|consulta|ejercicio|@ ~ , cancelenlo|cancelelo|cancelalo|suspendanlo|quitenmelo
         no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _

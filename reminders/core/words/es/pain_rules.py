@@ -108,6 +108,8 @@ RULES = {
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        # le? pongo|pondria|doy|calculo ,|.|$
+        al empezar|principio|inicio|comienzo|comenzar FILL* # ,? y|pero? al|a terminar|final|acabar FILL* #
         YESTERDAYISH ,? FILL* # ,? y|pero? hoy|ahora FILL* #
         esta|anda|ando|amaneci|amanecio|sigue|sigo|va|estoy en FILL* #
         el mio|mia FILL* #

@@ -164,6 +164,7 @@ CONCEPTS = {
     "AGE_BEFORE": "tengo cumpli cumplo",
     "AGE_NEXT": "anos anios y pero",
     "UNTIL_WORD": "hasta",
+    "UPTO": "hasta",
     "RATE": "escala",
     "OF_SCALE": "de del sobre",
     "SELFFIX": "perdon digo corrijo espere espera",
