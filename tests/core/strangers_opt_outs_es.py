@@ -48,7 +48,7 @@ OPT_OUTS = (
     "este número ya no quiere recibir", "paren la mano con los mensajes", "ya basta con esto",
     "no quiero recibir nada de ustedes", "sáquenme del sistema por favor, ya sané",
     "que alguien me quite de esta lista", "hagan el favor de borrar mi teléfono", "no me texteen",
-    "no me escriba usted más", "por favor parar", "alto a los mensajes", "ya no más recordatorios",
+    "no me escriba usted más", "por favor parar", "please remove", "alto a los mensajes", "ya no más recordatorios",
     "a mi esposo no le manden más, murió", "quiero salirme", "no quiero ser parte de esto", "olvídenme",
     "no sigan mandando", "cancelo mi participación", "no necesito niñera, dejen de escribir",
     "ya me aprendí los ejercicios, no manden más mensajes", "silencio por favor, no más",

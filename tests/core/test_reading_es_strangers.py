@@ -68,8 +68,10 @@ def test_a_range_alone_is_pain_where_it_was_asked_for(text: str, asked: str, pai
     ("ya los hice 2x10", 2, 10), ("pues ya los hice 2x8 y dolor 1", 2, 8), ("una sola serie de 8", 1, 8),
     ("hice diez y diez en todos", 2, 10), ("dije que hice una serie pero fueron las dos", 2, None),
     ("no fueron dos series, fue una", 1, None),
+    ("2*10 dolor 1", 2, 10), ("hice 8 de cada uno", None, 8), ("hice 8 y dsp otros 8 de cada ejercicio", 2, 8),
+    ("hice tres de cuatro", None, None), ("ya los hice doctora, me costó pero 2x10", 2, 10),
 ])  # fmt: skip
-def test_the_amount_of_the_session(text: str, sets: int, reps: int | None) -> None:
+def test_the_amount_of_the_session(text: str, sets: int | None, reps: int | None) -> None:
     """A "ya" before it, "one single", a count put right."""
     reading = read_reply(text, "es", SESSION, None)
     assert (reading.sets, reading.reps) == (sets, reps)

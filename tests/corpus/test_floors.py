@@ -35,13 +35,13 @@ FLOORS = {
     ("es-measure-3", "es"): {"whole %": 92, "intent %": 97.5},
     ("es-build-10", "es"): {"whole %": 96.5, "intent %": 99},
     ("es-build-11", "es"): {"whole %": 94, "intent %": 99},
-    ("es-build-12", "es"): {"whole %": 92, "intent %": 99},
+    ("es-build-12", "es"): {"whole %": 96, "intent %": 99},
     ("es-build-6", "es"): {"whole %": 95, "intent %": 98},
     ("es-build-7", "es"): {"whole %": 95, "intent %": 98},
     ("es-build-8", "es"): {"whole %": 94, "intent %": 97},
     ("es-build-9", "es"): {"whole %": 93, "intent %": 97},
     ("en-build-13", "en"): {"whole %": 89.5, "intent %": 97},
-    ("es-build-13", "es"): {"whole %": 90.5, "intent %": 95.5},
+    ("es-build-13", "es"): {"whole %": 95, "intent %": 98},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -72,8 +72,8 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-12", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-build-13", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.6, STOPS: 1},
     ("es-build-10", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
-    ("es-build-12", "es"): {PAIN: 4, LOST: 0, ALARMS: 0.8, STOPS: 0},
-    ("es-build-13", "es"): {PAIN: 0, LOST: 1, ALARMS: 2, STOPS: 2},
+    ("es-build-12", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.8, STOPS: 0},
+    ("es-build-13", "es"): {PAIN: 0, LOST: 0, ALARMS: 2, STOPS: 0},
 }
 
 

@@ -54,6 +54,7 @@ _SMILEY = re.compile(r"(?<!\w)(?:[:;=]['o^-]?[)dp\]*3](?!\w)|<3(?!\d)|\^_\^|xd+\
 _FROWN = re.compile(r"(?<!\w)[:;=]['-]?[(\[/|](?!\w)")
 _ITEM_RANGE = re.compile(r"(?<![a-z-])([a-h]) ?- ?([a-h])(?![a-z-])")  # "A-C": items of the list
 _NUMBERS = re.compile(r"\bno\. ?(?=\d)")  # "no. 1 yes, no. 2 no"; one alone is an answer
+_TIMES = re.compile(r"(?<=\d) ?\* ?(?=\d)")  # "2*10"
 _TITLE = re.compile(r"\b(mrs?|ms|sra?|srta)\.(?=\s*[a-z])")  # their full stop ends no sentence
 _JOINS = (
     ("'ll ", " will "),
@@ -83,6 +84,8 @@ def fold(text: str) -> str:
         text = _TITLE.sub(_without_stop, text)
         if text.count("no. ") > 1:
             text = _NUMBERS.sub("number ", text)
+    if "*" in text:
+        text = _TIMES.sub("x", text)
     if "-" in text:
         text = _ITEM_RANGE.sub(_range_in_words, text)
     text += " "

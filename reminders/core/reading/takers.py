@@ -75,6 +75,11 @@ def _lots(numbers: Numbers, start: int, end: int, places: list[int], values: lis
     return _amount(numbers, start, end, values[1], values[2])
 
 
+def _did_amount(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Hice 2 de 10" is an amount, "hice 3 de 4" a count."""
+    return values[1] >= _FEWEST_REPS and _sets_reps(numbers, start, end, places, values, exercises)
+
+
 def _one_set(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "One single set of 8": both words are the one."""
     return _amount(numbers, start, end, 1, values[-1])
@@ -165,11 +170,6 @@ def _dash_amount(
         return False
     is_dose = values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS
     return _amount(numbers, start, end, values[0], values[1]) if is_dose else True
-
-
-def _half_set(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "A set and a half" is part of the session and no whole number of sets."""
-    return True
 
 
 def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -269,6 +269,7 @@ TAKERS: dict[str, Taker] = {
     "pain_level": _pain,
     "pain_alone": _pain_alone,
     "sets_reps": _sets_reps,
+    "did_amount": _did_amount,
     "reps_sets": _reps_sets,
     "lots": _lots,
     "first_sets": _first_sets,
@@ -280,7 +281,7 @@ TAKERS: dict[str, Taker] = {
     "frac_sets": _frac_sets,
     "not_number": _not_number,
     "not_amount": _not_amount,
-    "half_set": _half_set,
+    "half_set": _other,  # "a set and a half" is part of the session and no whole number of sets
     "frac_all": _frac_all,
     "x_count": _x_count,
     "dash_amount": _dash_amount,

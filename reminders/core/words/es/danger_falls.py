@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.fall_or_injury": """
+        me fui al hoyo|pozo|barranco|canal|suelo|piso|agua|zanja
+        me raspe|despelleje toda|todita|todo|todito|la|las|el|los|mi
         pum|zas|cataplum|pumba|tras ,|.? al piso|suelo
         me fui contra|encima|sobre el|la|un|una|mi
         sangre|sangro|sangrando|sangraba de|por el|la|mi ceja|frente|nariz|cabeza|boca|rodilla

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.nerve_or_bladder": """
+        no ~ puedo|pude|puede|logro cerrar|abrir|apretar|agarrar|doblar|estirar el|la|los|las mano|manos|puno|dedos|boca|ojo|parpado
+        no puede|pudo hablar|mover|sonreir|tragar
+        cae|caido|caida|colgado un|el lado de la cara|boca
         se me esta|estan|anda|andan ~ saliendo|escapando|escurriendo|tirando ~ orina|pipi|pis|popo|caca|chis|orines
         se ~ NUMB ~~ LIMB|FACE|SADDLE|BODY|lengua
         NUMB ~ LIMB|FACE|SADDLE|lengua

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.severe_pain": """
+        dolor del demonio|diablo|infierno|carajo
+        no aguanto|soporto|resisto la|el ciatica|lumbago|hernia|espalda|rodilla|cadera|artritis|reuma
         SEVERE
         dolor me tiene|trae|tenia|hace|hizo gritando|gritar|llorando|llorar|aullando|doblada|doblado|retorciendo|retorcida|retorcido|postrada|postrado
         no ~ aguanto|soporto|aguante|resisto|tolero|aguantando|soportar|aguantar|aguanta|soporta|puedo ~ dolor|mas
@@ -70,6 +72,9 @@ RULES = {
         no aguanto ~ a mi|la PERSON
     """,
     "danger.crisis": """
+        espero|esperando|espera|deseo|anhelo la muerte
+        irme|voy|vaya de este mundo
+        si tuviera ~ pistola|arma|veneno ~~ no|estaria|mataria|acabaria
         si no despierto|amanezco|despertara|amaneciera ~ mejor|igual|gracias|descanso
         mejor si no despierto|amanezco
         descansar para|pa siempre

@@ -38,6 +38,7 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        ^ remove|remover $
         ^ por? favor parar|paren|pare $
         please|pls|plz remove|unsubscribe ,|.|$|me
         ^ ya? olvidenme|olvidame|olvideme|sueltenme|sueltame ,|.|$|por|ya
