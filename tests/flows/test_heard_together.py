@@ -168,8 +168,8 @@ def test_a_crowd_is_handled_together_on_either_database(world: World, monkeypatc
     world.send()
     world.pass_time(minutes=5)
     keep(world, *(inbound("done pain 2", f"SM{n}", world, address=mobile) for n, mobile in enumerate(crowd)))
-    alone: list[object] = []
-    monkeypatch.setattr(receive, "handle_each", lambda *given: alone.append(given) or 0)
+    alone: list[int] = []
+    monkeypatch.setattr(receive, "handle_each", lambda _db, ids, *_: alone.extend(ids) or 0)
 
     assert receive.handle_waiting(world.db, world.now) == len(crowd)
     assert {row.reading["pain"] for row in world.rows(Report)} == {2}

@@ -6,7 +6,7 @@ something happened ("felt a pop on the hinge") gets nothing and is not listed.
 
 from collections.abc import Sequence
 
-from reminders.core.reading import listing
+from reminders.core.reading import listing, sharing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold, Told, is_uneven, joined, line_told, merged
@@ -51,9 +51,9 @@ class Teller:
         self._chars = numbers.signature
         asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
         mentions = [one for one in mentions if not any(low <= one.start < high for low, high in asked)]
-        doses = listing.in_order(numbers, mentions, session)
+        doses = sharing.in_order(numbers, mentions, session)
         self._told = doses + [Told(one, is_place=one.start in told_of or self._is_place(one)) for one in mentions]
-        listing.close_doses(self._told, len(doses), self._chars, lexicon)
+        sharing.close_doses(self._told, len(doses), self._chars, lexicon)
         self._owners = Owners(self._told, text, self._chars, lexicon)
 
     def _is_place(self, mention: Mention) -> bool:
@@ -73,10 +73,10 @@ class Teller:
         """Return what the reply says of the session and its parts."""
         result = SessionTold()
         free = self._give_amounts()
-        listing.share_amounts(self._told, self._chars, self._lexicon)
+        sharing.share_amounts(self._told, self._chars, self._lexicon)
         self._give_statuses()
         self._give_holds()
-        free = listing.spread_sets(self._told, self._give_lone(listing.in_turn(self._told, free)), self._chars)
+        free = sharing.spread_sets(self._told, self._give_lone(sharing.in_turn(self._told, free)), self._chars)
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
@@ -108,13 +108,13 @@ class Teller:
     def _give_amounts(self) -> list[Amount]:
         """Give each amount to the exercise it stands with; return those that stand with none."""
         free = []
-        listing.respectively(self._told, self._numbers.amounts, self._chars, self._lexicon)
+        sharing.respectively(self._told, self._numbers.amounts, self._chars, self._lexicon)
         given = [told.amount for told in self._told]
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
                 continue
             owner = (
-                None if listing.is_for_all(amount, self._told, self._chars, self._lexicon) else self._owners.of(amount)
+                None if sharing.is_for_all(amount, self._told, self._chars, self._lexicon) else self._owners.of(amount)
             )
             if owner is None:
                 free.append(amount)

@@ -209,20 +209,7 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
             return (list(range(count - size, count)) if place < 0 else list(range(size))), at + 2
         if lexicon.is_in("PART", following):
             return [], at + 1  # "la tercera parte"
-        if (
-            (
-                lexicon.is_in("ONE_OR_PART", following)
-                or lexicon.is_in("CLITIC", following)
-                or following in STOP + COMMA
-                or lexicon.is_in("STATUS", following)
-                or _is_left_out(chars, at, lexicon)
-                or _is_in_row(text, at, lexicon)
-                or (number is not None and is_unit(chars, at + 2, lexicon))  # "the first 2x10"
-                or (lexicon.is_in("DIDVERB", following) and lexicon.is_in("#", chars[at + 2 : at + 3]))
-                or (lexicon.is_in("HALFLED", following) and lexicon.is_in("PART", chars[at + 2 : at + 3]))
-            )
-            and (-1 <= place <= count)
-        ):
+        if -1 <= place <= count and _names_by_ordinal(text, at, lexicon):
             end = at + 2 if lexicon.is_in("ONE_OR_PART", following) else at + 1
             return [count - 1 if place < 0 else place - 1], end
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
@@ -238,9 +225,24 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     return _listed_places(text, at, count, lexicon)
 
 
+def _names_by_ordinal(text: Text, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether what stands around an ordinal lets it name an exercise: "the second one", "all but the last"."""
+    chars = text.signature
+    following, after = chars[at + 1] if at + 1 < len(chars) else STOP, chars[at + 2 : at + 3]
+    if following in STOP + COMMA or any(lexicon.is_in(one, following) for one in ("ONE_OR_PART", "CLITIC", "STATUS")):
+        return True
+    if _is_left_out(chars, at, lexicon) or _is_in_row(text, at, lexicon):
+        return True
+    if lexicon.is_in("DIDVERB", following) and lexicon.is_in("#", after):
+        return True
+    if lexicon.is_in("HALFLED", following) and lexicon.is_in("PART", after):
+        return True
+    has_number = at + 1 < len(chars) and text.values[at + 1] is not None
+    return has_number and is_unit(chars, at + 2, lexicon)  # "the first 2x10"
+
+
 def _is_no_place(chars: str, at: int, lexicon: Lexicon) -> bool:
-    """Tell whether an ordinal stands in "every last one", or speaks of a message: "fix my last one", "error in my
-    last"."""
+    """Tell whether an ordinal stands in "every last one", or speaks of a message: "fix my last one"."""
     is_mine = at > 1 and lexicon.is_in("MY", chars[at - 1])
     is_sent = is_mine and not lexicon.either("FIXVERB", "MISTAKE").isdisjoint(chars[max(0, at - 3) : at - 1])
     is_round = (

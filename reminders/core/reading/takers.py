@@ -6,9 +6,9 @@ Which numbers a rule claims stands in `number_rules.py`; a taker answers whether
 from collections.abc import Callable
 
 from reminders.core.reading.model import SCALE_TOP
+from reminders.core.reading.pain_takers import pain, pain_alone, pain_of, pain_one, rated
 from reminders.core.reading.patterns import USED
-from reminders.core.reading.quantities import Amount, Figure, Numbers
-from reminders.core.reading.tokens import worst_whole
+from reminders.core.reading.quantities import Amount, Numbers
 
 Taker = Callable[[Numbers, int, int, list[int], list[float], int], bool]
 
@@ -31,31 +31,6 @@ def _second(numbers: Numbers, start: int, end: int, places: list[int], values: l
 def _minute(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     numbers.has_minutes = True
     return True
-
-
-def _pain(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """Pain figures; one off the scale is remembered as such and never kept."""
-    for at, value in zip(places, values, strict=True):
-        if value > SCALE_TOP:
-            numbers.off_scale = True
-        else:
-            numbers.pains.append(Figure(at, worst_whole(value)))
-    return True
-
-
-def _pain_of(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "3 out of 10", "3 or 4 out of 10": the last number is the scale."""
-    return _pain(numbers, start, end, places[:-1], values[:-1], exercises)
-
-
-def _pain_one(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "6 on a scale of 1 to 10": the first number alone."""
-    return _pain(numbers, start, end, places[:1], values[:1], exercises)
-
-
-def _pain_alone(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "3 con 4" is a rating where one was asked for."""
-    return numbers.asks_pain and _pain(numbers, start, end, places, values, exercises)
 
 
 def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -144,7 +119,7 @@ def _de_amount(numbers: Numbers, start: int, end: int, places: list[int], values
     """ "Dos de diez" is two sets of ten; alone after the pain question it is two out of ten."""
     sets, reps = values[0], values[1]
     if numbers.asks_pain and reps == SCALE_TOP:
-        return _pain(numbers, start, end, places[:1], values[:1], exercises)
+        return pain(numbers, start, end, places[:1], values[:1], exercises)
     if sets > _MOST_SETS or not _FEWEST_REPS <= reps <= _MOST_REPS:
         return False
     return _amount(numbers, start, end, sets, reps)
@@ -170,11 +145,6 @@ def _dash_amount(
         return False
     is_dose = values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS
     return _amount(numbers, start, end, values[0], values[1]) if is_dose else True
-
-
-def _rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "Knee at 4", "call it a 4": pain when it fits the scale."""
-    return max(values) <= SCALE_TOP and _pain(numbers, start, end, places, values, exercises)
 
 
 def _side_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -262,12 +232,12 @@ TAKERS: dict[str, Taker] = {
     "other": _other,
     "second": _second,
     "minute": _minute,
-    "frac_pain": _pain,
-    "pain_of": _pain_of,
-    "pain_one": _pain_one,
-    "pain_first": _pain_of,
-    "pain_level": _pain,
-    "pain_alone": _pain_alone,
+    "frac_pain": pain,
+    "pain_of": pain_of,
+    "pain_one": pain_one,
+    "pain_first": pain_of,
+    "pain_level": pain,
+    "pain_alone": pain_alone,
     "sets_reps": _sets_reps,
     "did_amount": _did_amount,
     "reps_sets": _reps_sets,
@@ -285,7 +255,7 @@ TAKERS: dict[str, Taker] = {
     "frac_all": _frac_all,
     "x_count": _x_count,
     "dash_amount": _dash_amount,
-    "rated": _rated,
+    "rated": rated,
     "hour": _hour,
     "side_count": _side_count,
     "sure_hour": _sure_hour,
