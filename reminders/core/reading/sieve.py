@@ -42,15 +42,19 @@ class Sieve:
     def __init__(self, needs: Sequence[Sequence[frozenset[str]]]) -> None:
         """Take what each rule needs, the rarest first."""
         self._count = len(needs)
-        self._places: dict[frozenset[str], list[int]] = {}
+        places: dict[frozenset[str], list[int]] = {}
         self._met = 0  # needs that a rule does not have are met by any text
         for level in range(_LEVELS):
             for at, some in enumerate(needs):
                 place = level * self._count + at
                 if level < len(some):
-                    self._places.setdefault(some[level], []).append(place)
+                    places.setdefault(some[level], []).append(place)
                 else:
                     self._met |= 1 << place
+        self._places: dict[str, list[list[int]]] = {}  # sign → the needs that it meets
+        for signs, wanted in places.items():
+            for sign in signs:
+                self._places.setdefault(sign, []).append(wanted)
         self._all = (1 << self._count) - 1
         self._bit = [1 << at for at in range(self._count)]
         # Three entries at most for each signature that the lexicon gives out: never so many that it starts afresh.
@@ -71,8 +75,7 @@ class Sieve:
     def _bits(self, sign: str) -> int:
         """Return the needs that a sign meets."""
         bits = bytearray(self._count * _LEVELS // 8 + 1)
-        for some, places in self._places.items():
-            if sign in some:
-                for place in places:
-                    bits[place >> 3] |= 1 << (place & 7)
+        for places in self._places.get(sign, ()):
+            for place in places:
+                bits[place >> 3] |= 1 << (place & 7)
         return int.from_bytes(bits, "little")
