@@ -4,11 +4,13 @@ One interpreter runs one thread at a time: a text that is read and judged would 
 answered. Both talk by single bytes: one for each text left, and one back for each that has been looked after.
 """
 
+import logging
 import os
 import subprocess
 import sys
 import threading
 
+LOG = logging.getLogger("reminders.receive")
 KEPT_TEXTS = "--kept-texts"  # what `reminders work` is told
 AGAIN_AFTER_SECONDS = 1.0
 ENDS_WITHIN_SECONDS = 30.0
@@ -33,8 +35,11 @@ class Beside:
         command = [sys.executable, "-m", "reminders", "work", KEPT_TEXTS]
         while not self.stop.is_set():
             pipes = subprocess.PIPE
-            with subprocess.Popen(command, stdin=pipes, stdout=pipes) as child:  # noqa: S603 - our own program
-                self.listen(child)
+            try:
+                with subprocess.Popen(command, stdin=pipes, stdout=pipes) as child:  # noqa: S603 - our own program
+                    self.listen(child)
+            except OSError as error:
+                LOG.warning("no process beside this one", extra={"error": type(error).__name__})
             self.stop.wait(AGAIN_AFTER_SECONDS)
 
     def listen(self, child: subprocess.Popen[bytes]) -> None:
@@ -44,11 +49,13 @@ class Beside:
         os.set_blocking(child.stdin.fileno(), False)
         with self.lock:
             self.child, self.asked, self.answered = child, 0, 0
-        while answer := os.read(child.stdout.fileno(), 1024):
+        try:
+            while answer := os.read(child.stdout.fileno(), 1024):
+                with self.lock:
+                    self.answered += len(answer)
+        finally:
             with self.lock:
-                self.answered += len(answer)
-        with self.lock:
-            self.child = None
+                self.child = None
 
     def leave(self) -> bool:
         """Leave what is kept to the process; False when there is none."""
