@@ -27,8 +27,14 @@ from tests.core import (
     harmless_phrases_en,
     harmless_phrases_es,
     harmless_turns_en,
+    opt_out_frames_es,
+    opt_out_phrases_es,
+    opt_out_turns_en,
+    strangers_opt_outs_es,
     strangers_signs_es,
     test_reading_en_signs_2,
+    test_reading_es_opt_outs,
+    test_reading_opt_outs,
 )
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 
@@ -49,6 +55,26 @@ SIGNS = {
 HARMLESS = {
     "en": (*harmless_phrases_en.HARMLESS, *test_reading_en_signs_2.HARMLESS, *harmless_turns_en.HARMLESS),
     "es": (*harmless_phrases_es.HARMLESS, *harmless_frames_es.HARMLESS, *strangers_signs_es.HARMLESS),
+}
+WISHES = {
+    "en": (*opt_out_turns_en.OPT_OUTS, *test_reading_opt_outs.OPT_OUTS["en"]),
+    "es": (
+        *opt_out_frames_es.OPT_OUTS,
+        *opt_out_phrases_es.OPT_OUTS,
+        *strangers_opt_outs_es.OPT_OUTS,
+        *test_reading_opt_outs.OPT_OUTS["es"],
+    ),
+}
+NO_WISHES = {
+    "en": (*opt_out_turns_en.NO_OPT_OUTS, *test_reading_opt_outs.MERELY_CONTAIN["en"]),
+    "es": (
+        *opt_out_frames_es.NO_OPT_OUTS,
+        *opt_out_phrases_es.NO_OPT_OUTS,
+        *strangers_opt_outs_es.NO_OPT_OUTS,
+        *test_reading_opt_outs.MERELY_CONTAIN["es"],
+        *test_reading_es_opt_outs.PAUSES,
+        *test_reading_es_opt_outs.STAYING,
+    ),
 }
 BUILD = (
     "practice",
@@ -79,6 +105,7 @@ BUILD = (
     "es-build-12",
     "en-build-13",
     "es-build-13",
+    "es-build-14",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
@@ -175,10 +202,18 @@ def phrases() -> list[dict[str, Any]]:
     """Return the tables of danger signs, and of what only sounds like one, as rows that teach only danger."""
     signs = [(lang, flag, text) for lang, told in SIGNS.items() for flag, text in told]
     calm = [(lang, "", text) for lang, texts in HARMLESS.items() for text in texts]
-    return [
-        {"text": text, "lang": lang, "session": "S1" if lang == "en" else "S3", "asked": None, "flag": flag or "none"}
-        for lang, flag, text in signs + calm
-    ]
+    return [row_of(text, lang) | {"flag": flag or "none"} for lang, flag, text in signs + calm]
+
+
+def wishes() -> list[tuple[dict[str, Any], str]]:
+    """Return the tables of wishes to hear no more, and of what only sounds like one, with the answer each."""
+    tables = ((WISHES, "opt_out"), (NO_WISHES, "other"))
+    return [(row_of(text, lang), wish) for table, wish in tables for lang, texts in table.items() for text in texts]
+
+
+def row_of(text: str, lang: str) -> dict[str, Any]:
+    """Return a row for a text of a table, sent on an ordinary day."""
+    return {"text": text, "lang": lang, "session": "S1" if lang == "en" else "S3", "asked": None}
 
 
 def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any], Sample]]]:
@@ -194,8 +229,15 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
     dangers = [
         (row, (_words_alone(features), (row["expect"]["red_flags"] or ["none"])[0])) for row, features in all_features
     ]
-    dangers += [(row, (_words_alone(features_of(row)), row["flag"])) for row in phrases()]
-    return {"intent": intents, "completed": amounts, "correction": corrections, "danger": dangers}
+    told = [(row, _words_alone(features_of(row))) for row in phrases()]
+    dangers += [(row, (features, row["flag"])) for row, features in told]
+    ends = [
+        (row, (_words_alone(features), "opt_out" if row["expect"]["intent"] == "opt_out" else "other"))
+        for row, features in all_features
+    ]
+    ends += [(row, (features, "other")) for row, features in told]
+    ends += [(row, (_words_alone(features_of(row)), wish)) for row, wish in wishes()]
+    return {"intent": intents, "completed": amounts, "correction": corrections, "danger": dangers, "ends": ends}
 
 
 def left_out(name: str, rows: list[tuple[dict[str, Any], Sample]]) -> None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from reminders.core.reading.completion import completed_of, is_percentage
 from reminders.core.reading.danger import SIGN_LABELS
-from reminders.core.reading.intent import Evidence, decide
+from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
@@ -30,6 +30,7 @@ SURE = 0.95  # below this a reading would be a guess
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
 CALM_FROM = 0.35
+_ENDS_FROM = 0.03
 
 
 @dataclass(slots=True)
@@ -54,12 +55,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     if wish is not None or _is_certain(evidence, rule):
         intent, sureness = wish or rule, 1.0
     else:
-        likeliest = judged["intent"]
-        intent, sureness = likeliest.name, likeliest.sureness
-        intent = rule if sureness < _GUESS and rule not in _VAGUE else intent
-        is_doubtful = "opt_out" not in evidence.hits and any(s == 0 for s, _ in evidence.hits.get("opt_out_not", ()))
-        if intent == "opt_out" and (is_doubtful or "opt_out_denied" in evidence.hits):
-            intent = likeliest.runner_up  # "stop by and see me" ends nothing, nor "don't stop the texts"
+        intent, sureness = _judged_intent(evidence, rule, judged)
+    if wish is None and _wants_no_more(evidence, rule, judged):
+        intent = "opt_out"
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
     if intent in _NO_RATING and _leads_with_rating(evidence):
@@ -84,6 +82,31 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         wish is not None and intent == wish,
         _suspected(evidence, judged),
     )
+
+
+def _is_doubtful_end(evidence: Evidence) -> bool:
+    """Tell whether a reply only sounds like a wish to hear no more: "stop by and see me", "don't stop the texts"."""
+    only_sounds = "opt_out" not in evidence.hits and any(s == 0 for s, _ in evidence.hits.get("opt_out_not", ()))
+    return only_sounds or "opt_out_denied" in evidence.hits
+
+
+def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str, float]:
+    """Return the likeliest intent, and how sure the judge is of it."""
+    likeliest = judged["intent"]
+    intent = rule if likeliest.sureness < _GUESS and rule not in _VAGUE else likeliest.name
+    if intent == "opt_out" and _is_doubtful_end(evidence):
+        intent = likeliest.runner_up
+    return intent, likeliest.sureness
+
+
+def _wants_no_more(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
+    """Tell whether the judge who knows only wishes to hear no more sees one: one too many is answered by how to come
+    back, one too few breaks the law.
+    """
+    is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
+    if rule == "opt_in" or is_taken_back or "opt_out_denied" in evidence.hits:
+        return False
+    return judged.share("ends", "opt_out") >= _ENDS_FROM
 
 
 def _by_what_is_told(evidence: Evidence, intent: str) -> str:
@@ -208,6 +231,7 @@ def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str
     is_answer = (
         "skip_sure" not in evidence.held
         or "pain_none" in evidence.hits
+        or is_none_at_all(evidence)
         or (len(evidence.signature) < _PLAIN_SKIP and not no.isdisjoint(evidence.signature))
     )
     return None if rule != "skip" or is_answer else "skip"

@@ -160,7 +160,7 @@ def _answer(evidence: Evidence) -> str | None:
     asked = evidence.asked
     rated = evidence.pain.value is not None or evidence.pain.off_scale
     tells = "skip" in evidence.held or evidence.told.by_exercise or _is_report(evidence)
-    if asked in ("pain", "settling") and rated and (not tells or _is_none_at_all(evidence)):
+    if asked in ("pain", "settling") and rated and (not tells or is_none_at_all(evidence)):
         return "pain"
     if asked == "amount":
         if "amount_unknown" in evidence.held:
@@ -176,9 +176,12 @@ def _answer(evidence: Evidence) -> str | None:
     return None
 
 
-def _is_none_at_all(evidence: Evidence) -> bool:
-    """Tell whether a reply is nothing but "none", which is a rating and no word of a session; "no" is either."""
-    return len(evidence.signature) == 1 and evidence.scope.lexicon.is_in("NONE", evidence.signature)
+def is_none_at_all(evidence: Evidence) -> bool:
+    """Tell whether a reply is nothing but "none", or "none, thank God": a rating and no word of a session."""
+    chars, lexicon = evidence.signature, evidence.scope.lexicon
+    if not lexicon.is_in("NONE", chars[:1]):
+        return False
+    return len(chars) == 1 or lexicon.is_in("THANKS", chars[1:].lstrip(COMMA)[:1])
 
 
 def _requests(evidence: Evidence) -> str | None:

@@ -64,6 +64,7 @@ _JOINS = (
     ("w/ ", " with "),
     ("b/c", " because "),
     ("n/a", " none "),
+    ("c/u", " cada uno "),
 )
 # A message line carries at most ten text parts; a mail can be long, and what matters stands near its start.
 LONGEST = 4000

@@ -25,6 +25,11 @@ def pain_one(numbers: Numbers, start: int, end: int, places: list[int], values: 
     return pain(numbers, start, end, places[:1], values[:1], exercises)
 
 
+def pain_last(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "From 1 to 10, 3": the last number alone."""
+    return pain(numbers, start, end, places[-1:], values[-1:], exercises)
+
+
 def pain_alone(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "3 con 4" is a rating where one was asked for."""
     return numbers.asks_pain and pain(numbers, start, end, places, values, exercises)

@@ -6,7 +6,7 @@ Which numbers a rule claims stands in `number_rules.py`; a taker answers whether
 from collections.abc import Callable
 
 from reminders.core.reading.model import SCALE_TOP
-from reminders.core.reading.pain_takers import pain, pain_alone, pain_of, pain_one, rated
+from reminders.core.reading.pain_takers import pain, pain_alone, pain_last, pain_of, pain_one, rated
 from reminders.core.reading.patterns import USED
 from reminders.core.reading.quantities import Amount, Numbers
 
@@ -238,6 +238,7 @@ TAKERS: dict[str, Taker] = {
     "pain_first": pain_of,
     "pain_level": pain,
     "pain_alone": pain_alone,
+    "pain_last": pain_last,
     "sets_reps": _sets_reps,
     "did_amount": _did_amount,
     "reps_sets": _reps_sets,

@@ -3,6 +3,14 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
+_BEHIND = """
+        # SPAN AGO
+        a|couple|few of? SPAN AGO
+        been|for|in|after # SPAN since|that|now|already|straight
+        texted|texting|sent|sending|bothering|bothered|messaged|messaging|receiving|getting|gotten|got|annoying|hounding|calling ~ for ~ SPAN
+        every|each # SPAN
+"""  # a stretch of time told of what was: it asks for no pause
+
 RULES = {
     "pause": """
         no exercises|exercise|workouts for a|# fortnight|week|weeks|month|months ,? ~ they|doctor|doc|surgeon|said|says|orders
@@ -75,9 +83,12 @@ RULES = {
         # SPAN
         a|couple|few|next ~ SPAN
     """,
-    "pause_span_not": """
+    "pause_span_not": _BEHIND
+    + """
         no|not|never|without SYMPTOM ~ this|all week
     """,
+    "pause_sure_not": _BEHIND,
+    "pause_not": _BEHIND,
     "pause_until": """
         til
         back|return ~ #|WEEKDAY|MONTH|DATE|next

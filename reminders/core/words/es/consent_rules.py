@@ -123,6 +123,7 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        ^ ya no quiero $
         no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche
         de TEXTVERB los|el|esos? TEXT? los|el WEEKDAY
         TEXT tan|muy temprano|tarde|noche|seguido

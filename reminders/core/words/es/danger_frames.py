@@ -244,6 +244,8 @@ RULES = {
         para que entre|circule el|# aire
         ahogada|ahogado|ahogadas|ahogados|asfixiada|asfixiado|sofocada|sofocado de|en|entre tanto|tanta|mucho|puro|puras|el|las|los? trabajo|deudas|pendientes|papeles|tareas|chamba|quehacer|cuentas|tramites|pagos|juntas|tarea
         sin aliento|aire|respiracion con el|la|ese|este gol|golazo|penal|final|partido|noticia|pelicula|novela
+        golazo|gol|partidazo ~ me|nos dejo|deja sin aliento|aire|habla|respiracion
+        ahogando|ahogo|ahogada|ahogado en|con los|las|tantos|tantas|puros|puras? papeles|deudas|cuentas|tramites|facturas|taxes|impuestos|recibos|pendientes
         todo|mi|el? dolor de|en mi corazon|alma le|les|te|los
     """,
     "idiom.nerve_or_bladder": """
@@ -256,6 +258,7 @@ RULES = {
         perdi|perdio|pierdo|perdido el? control de la|el|mi|los|las tele|television|tv|perro|perra|aire|situacion|ninos|nietos|clima
         con mas|mucha|buena|toda|harta fuerza
         LIMB|LEG con fuerza ,|.|$
+        durmio el|la|mi ANIMAL|nieto|nieta|bebe|nino|nina en|encima|sobre
     """,
     "idiom.fall_or_injury": """
         me resbale del horario|tema
@@ -279,6 +282,7 @@ RULES = {
     """,
     "idiom.faint_or_dizzy": """
         da|dan|dando vueltas la|el|una idea|pregunta|cancion|asunto
+        patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto
         vi|veo|viendo|mirando|mirar|ver las|unas? estrellas en|del|con el|la|los cielo|campo|noche|telescopio|playa|patio
         pierdo|perdi|perder el? equilibrio ~ ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
         se me apago todo|toda la|el|lo luz|compu|computadora|tele|casa|celular|aparato

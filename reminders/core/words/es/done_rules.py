@@ -53,6 +53,7 @@ RULES = {
         termine|acabe|termino ~ terapia|tratamiento|con la terapia
         me|le|los|las|lo hicieron
         quedo ~ dormida|dormido
+        quedo|quedaron|queda|quedan doliendo|punzando|ardiendo|temblando|adolorida|adolorido|adoloridas|adoloridos|inflamada|hinchada
         quede dormida|dormido
     """,
     "done_plain": """

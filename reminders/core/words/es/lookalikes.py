@@ -259,6 +259,6 @@ LOOKALIKES = frozenset(
         "estresado fastidio fecho finaliza flecha guindar haremos llamaron llevar mandaba "
         "mandada mandaron nade ocupa ocupe pararon paseos podas precisa recibirlo recuerdan renuncia renuncie "
         "requiere retirada retiraron revoca suplica suprime suscriba turba vendar venga venta verja verla "
-        "vuestro "
+        "vuestro mateando mate mates matear mateo "
     ).split()
 )

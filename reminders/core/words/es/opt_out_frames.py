@@ -44,6 +44,8 @@ RULES = {
         ^ ya? olvidenme|olvidame|olvideme|sueltenme|sueltame ,|.|$|por|ya
         mandenle|mandele|escribanle|escribale a otro|otra ,|.|$|persona
         dejense|dejese|dejate de TEXT
+        TEXT|TEXTNOUN ,? ya? basta ,|.|$|ya
+        se me excluya|excluyan|retire|elimine|borre|quite|saque|desvincule|remueva de
         ^ bloqueado|bloqueada|bloqueados|reportado|reportados $
         esto|eso ya? es acoso|hostigamiento|spam|abuso
         permiso|autorizacion|consentimiento de|para que me|nos SENDING ,|.|$|mas|TEXT

@@ -42,7 +42,7 @@ RULES = {
         ni ~ dolio|duele
         sin ~ PAINWORD
         no senti nada
-        no siento nada
+        no siento nada !entre !en !de !desde !del
         no ~ siento|senti nada de PAINWORD
         no me duelen
     """,
@@ -66,7 +66,7 @@ RULES = {
         sin dolor de ~ pecho|cabeza
         sin ~ dolor ~ pecho
         ni siento ~ pierna|pie|mano
-        no siento nada ~ pierna|pie|mano|abajo|ahi
+        no siento nada ~ pierna|piernas|pie|pies|mano|manos|abajo|ahi|entrepierna|limpio|orino
         no siento ~ los|la|el
         no ~ duele ~ CHEST
         no ~ mucho PAINWORD

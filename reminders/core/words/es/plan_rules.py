@@ -3,6 +3,13 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
+_BEHIND = """
+        AGOMARK ya? #|unos|unas|varios|varias|muchos|muchas|un|una SPAN
+        llevo|lleva|llevan|llevamos|llevas|tienen ya? #|unos|unas|varios|varias|muchos|muchas|un|una SPAN
+        desde AGOMARK ~ SPAN
+        a? cada #? SPAN|rato|dia|hora|momento|minuto
+"""  # a stretch of time told of what was: it asks for no pause
+
 RULES = {
     "pause": """
         aviso|avisamos|avisare|avisaremos|aviso|escribo|digo cuando|apenas salga|vuelva|regrese|regresemos|volvamos|mejore|salgamos
@@ -43,7 +50,8 @@ RULES = {
         me ausento|ausentare
         descanso hasta
     """,
-    "pause_not": """
+    "pause_not": _BEHIND
+    + """
         regrese|volvi|llegue ~ de
         ya ~ regrese|volvi|llegue
         ya estoy de vuelta
@@ -106,6 +114,7 @@ RULES = {
         ^ ya estoy|ya? BACK a? casa|aqui? $
     """,
     "resume": """
+        se acabo|termino el|mi|la reposo|descanso|pausa|receso ~ STARTIT|continuemos|seguimos|sigamos|retomemos|volvamos
         reanuden|reanude|retomen|reactiven|reactive|reinicien cuando|cuanto gusten|guste|quieran|quiera|puedan|pueda
         quite|quiten|quitele|quitenle|levanten|termine|terminen ~ pausa
         ya ~ regrese|volvi|llegue|regresamos|volvimos|estoy|sali|alivie|ando|vine
@@ -232,7 +241,9 @@ RULES = {
         los WEEKDAY ~ no ~ TEXTVERB ~~ mejor ~ WEEKDAY|DAYTIME
         prefiero ~ dias y no #
     """,
-    "pause_span_not": """
+    "pause_sure_not": _BEHIND,
+    "pause_span_not": _BEHIND
+    + """
         gracias|agradezco|agradecemos|atencion|agradecida|agradecido ~~ estos|estas|esos meses|semanas|dias
     """,
 }

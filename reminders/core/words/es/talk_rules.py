@@ -8,6 +8,7 @@ RULES = {
         ignoren|ignore|ignora|ignorad mi|el|lo si|no|mensaje|anterior|respuesta|que|de
         disculpe|disculpen|perdon|perdone lo de hace|ahorita|antes|denantes|enantes
         fe de erratas
+        ^ error ,|. fueron|eran|era|son|fue|es #
         ^ correccion|corrijo|correcion|fe de erratas|perdon era|uy
         me equivoque ,? ~ era|es|son|eran|hice|fue|puse|#
         me confundi ~~ era|es|fue|hice|#
