@@ -19,7 +19,7 @@ from reminders.core.schedule import days_between, local_date, parse_days
 from reminders.flows.render import Version
 from reminders.store import clients, outbox, slim
 from reminders.store.db import Tx, ask
-from reminders.store.slim import IDS, ShownClient, ShownSession, SlimSchedule
+from reminders.store.slim import ShownClient, ShownSession, SlimSchedule, among
 from reminders.store.tables import (
     ClientProgram,
     Clinic,
@@ -34,20 +34,20 @@ from reminders.store.tables import (
 A_WEEK = 7
 
 # What every batch asks, made once.
-THEIRS = select_columns(col(Contact.address)).where(col(Contact.client_id).in_(IDS))
+THEIRS = select_columns(col(Contact.address)).where(among(col(Contact.client_id)))
 ADDRESSES = select_columns(
     *(col(one) for one in (Contact.id, Contact.client_id, Contact.address, Contact.consent, Contact.unusable))
 ).where(col(Contact.address).in_(THEIRS))
-HELD = select_columns(col(Hold.client_id)).where(col(Hold.client_id).in_(IDS), col(Hold.ended_at).is_(None))
-PAUSES = select(Pause).where(col(Pause.client_id).in_(IDS), col(Pause.ended_at).is_(None))
+HELD = select_columns(col(Hold.client_id)).where(among(col(Hold.client_id)), col(Hold.ended_at).is_(None))
+PAUSES = select(Pause).where(among(col(Pause.client_id)), col(Pause.ended_at).is_(None))
 AHEAD = select_columns(col(Outbound.client_id), col(Outbound.due_at)).where(
-    col(Outbound.client_id).in_(IDS),
+    among(col(Outbound.client_id)),
     col(Outbound.kind) == "reminder",
     col(Outbound.channel) == "sms",
     col(Outbound.state) == "waiting",
 )
 PLANNED = select_columns(col(ExerciseSession.client_id), col(ExerciseSession.due_at)).where(
-    col(ExerciseSession.client_id).in_(IDS),
+    among(col(ExerciseSession.client_id)),
     col(ExerciseSession.state) == "planned",
     col(ExerciseSession.queued_at).is_(None),
 )
@@ -58,7 +58,7 @@ PROGRAMS = select_columns(
     col(ClientProgram.from_on),
     col(ClientProgram.rung),
     as_type(col(ClientProgram.body), Text),
-).where(col(ClientProgram.client_id).in_(IDS))
+).where(among(col(ClientProgram.client_id)))
 
 
 @dataclass(frozen=True, slots=True)

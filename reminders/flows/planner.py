@@ -13,7 +13,7 @@ from reminders.core.schedule import Plan, at_local, next_day, parse_days
 from reminders.flows.facts import HELD, PAUSES
 from reminders.store import clients, slim
 from reminders.store.db import Tx, ask
-from reminders.store.slim import IDS, AnyClient, SlimContact
+from reminders.store.slim import AnyClient, SlimContact, among
 from reminders.store.tables import (
     ClientProgram,
     Clinic,
@@ -24,11 +24,11 @@ from reminders.store.tables import (
 # What every batch asks, made once.
 ENDS = (
     columns(col(ClientProgram.client_id), col(ClientProgram.end_on))
-    .where(col(ClientProgram.client_id).in_(IDS))
+    .where(among(col(ClientProgram.client_id)))
     .order_by(col(ClientProgram.number))  # the newest counts
 )
 TAKEN = columns(col(ExerciseSession.client_id), col(ExerciseSession.on_date)).where(
-    col(ExerciseSession.client_id).in_(IDS),
+    among(col(ExerciseSession.client_id)),
     col(ExerciseSession.kind) == "planned",
     col(ExerciseSession.on_date) >= bindparam("since", type_=Date()),
 )
