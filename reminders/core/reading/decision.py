@@ -31,6 +31,7 @@ WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", 
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
 CALM_FROM = 0.35
 _ENDS_FROM = 0.03
+_ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
 
 
 @dataclass(slots=True)
@@ -106,7 +107,7 @@ def _wants_no_more(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
     if rule == "opt_in" or is_taken_back or "opt_out_denied" in evidence.hits:
         return False
-    return judged.share("ends", "opt_out") >= _ENDS_FROM
+    return judged.share("ends", "opt_out") >= (_ENDS_FROM if evidence.asked is None else _ENDS_WHEN_ASKED)
 
 
 def _by_what_is_told(evidence: Evidence, intent: str) -> str:
