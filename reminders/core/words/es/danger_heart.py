@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.chest_or_breathing": """
+        como|q|que si me|nos? ~ apretaran|apretara|apretasen|oprimieran|oprimiera|estrujaran|estrujara|aplastaran|aplastara|exprimieran|pisaran|pisara|amarraran ~ pecho
         respirar ~ costando|cuesta|costaba
         respiro|respirando|respiraba como pez|pescado|perro|perrito
         no|ni ~ llenar|llenan|lleno ~ pecho|pulmones
