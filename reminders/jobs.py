@@ -46,7 +46,7 @@ def one_round(worker: Worker) -> None:
     tick.work_through(worker, worker.clock(), Round())
 
 
-def guarded(name: str, job: Callable[[], None]) -> None:
+def guarded(name: str, job: Callable[[], object]) -> None:
     """Run a job; a failure is logged and the next round tries again."""
     try:
         job()

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from datetime import datetime, timedelta
 from typing import Any
 
+from sqlalchemy import select as columns
 from sqlmodel import col, select
 
 from reminders.core import digest as values_of
@@ -16,7 +17,7 @@ from reminders.core.schedule import at_local, local_date
 from reminders.flows import say
 from reminders.flows.explain import initials, rule_name
 from reminders.store import clients, marks, outbox
-from reminders.store.db import Database, Tx
+from reminders.store.db import Database, Tx, ask
 from reminders.store.digest_facts import facts_of
 from reminders.store.tables import Client, Clinic, Digest, Staff
 from reminders.texts import Mail, Texts
@@ -24,6 +25,7 @@ from reminders.texts_said import said_date
 
 HOUR = "07:00"
 LANGUAGE = "en"  # staff are written to in English
+ZONES = columns(col(Clinic.id), col(Clinic.time_zone)).where(col(Clinic.name) != "").order_by(col(Clinic.id))
 DATES = ("on", "from", "until", "last_on", "recheck_on", "end_on", "paused_until")
 
 
@@ -45,11 +47,11 @@ def run(db: Database, texts: Texts, now: datetime) -> int:
 
 def weeks_due(tx: Tx, now: datetime) -> Iterator[tuple[int, str]]:
     """Yield each clinic whose digests of the week before are not made yet, with that week."""
-    for clinic in tx.exec(select(Clinic).where(Clinic.name != "").order_by(col(Clinic.id))):
-        week = week_due(clinic.time_zone, now)
-        made = marks.mark(tx, mark_name(clinic.id or 0))
+    for clinic_id, time_zone in ask(tx, ZONES).all():
+        week = week_due(time_zone, now)
+        made = marks.mark(tx, mark_name(clinic_id))
         if made is None or made.value < week:
-            yield clinic.id or 0, week
+            yield clinic_id, week
 
 
 def mark_name(clinic_id: int) -> str:

@@ -69,9 +69,9 @@ ESCALATE = Job("escalate", due.alerts_to_call, escalate.run)
 def run(worker: Worker, now: datetime) -> Round:
     """Do everything that is due once, as at an instant, and send until nothing more is due at it."""
     done = Round()
-    hear(worker, now)
-    while receive.handle_waiting(worker.db, now):
-        pass  # a long-running worker reads the rest of a flood between its sends; this is the only round there is
+    if hear(worker, now):
+        while receive.handle_waiting(worker.db, now):
+            pass  # a long-running worker reads the rest of a flood between its sends; this is the only round there is
     work_through(worker, now, done)
     worker.sender.answers_only = not is_caught_up(worker, now)
     if is_held_back(worker.db):
@@ -81,15 +81,14 @@ def run(worker: Worker, now: datetime) -> Round:
     return done
 
 
-def hear(worker: Worker, now: datetime) -> None:
-    """Fetch what came while we were away, and read what waits."""
+def hear(worker: Worker, now: datetime) -> int:
+    """Fetch what came while we were away, and read what waits; return how many messages were read."""
     if worker.fetchers.inbound_list is not None or worker.fetchers.mailbox is not None:
         leased(worker, "hear", now, lambda: fetch.run(worker.db, worker.fetchers, now))
     keeping.bring_in(worker.db)
     with worker.db.read() as tx:
         waits = due.inbound_to_read(tx, now)
-    if waits:
-        receive.handle_waiting(worker.db, now)
+    return receive.handle_waiting(worker.db, now) if waits else 0
 
 
 def work_through(worker: Worker, now: datetime, done: Round) -> None:

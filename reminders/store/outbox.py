@@ -30,6 +30,13 @@ BEGUN = columns(col(Outbound.client_id), col(Outbound.claimed_at)).where(
     col(Outbound.state).in_(SENT_STATES + UNDER_WAY),
     col(Outbound.claimed_at) > bindparam("since"),
 )
+# Asked in each round, however little there is to do: made once.
+DUE = columns(TABLE.c.id).where(TABLE.c.state == "waiting", TABLE.c.due_at <= bindparam("now")).limit(1)
+ANSWERS_DUE = DUE.where(TABLE.c.order_full == 0)
+LAPSED = columns(TABLE.c.id).where(TABLE.c.state == "claimed", TABLE.c.claim_until <= bindparam("now")).limit(1)
+OPEN = columns(func.count()).where(
+    or_(TABLE.c.state.in_(UNDER_WAY), (TABLE.c.state == "waiting") & (TABLE.c.due_at <= bindparam("now")))
+)
 
 
 def reminder_key(client_id: int, on_date: date, contact_id: int) -> str:
@@ -138,10 +145,7 @@ def due(tx: Tx, now: datetime, limit: int, channels: Sequence[str], *, answers_o
 
 def is_due(tx: Tx, now: datetime, *, answers_only: bool = False) -> bool:
     """Return whether anything waiting is due, by one look into an index."""
-    statement = select(Outbound.id).where(col(Outbound.state) == "waiting", col(Outbound.due_at) <= now)
-    if answers_only:
-        statement = statement.where(col(Outbound.order_full) == 0)
-    return tx.exec(statement.limit(1)).first() is not None
+    return ask(tx, ANSWERS_DUE if answers_only else DUE, {"now": now}).first() is not None
 
 
 def lapsed_claims(tx: Tx, now: datetime, limit: int = 200) -> list[Outbound]:
@@ -158,8 +162,7 @@ def lapsed_claims(tx: Tx, now: datetime, limit: int = 200) -> list[Outbound]:
 
 def has_lapsed(tx: Tx, now: datetime) -> bool:
     """Return whether any claim's lease has run out."""
-    statement = select(Outbound.id).where(col(Outbound.state) == "claimed", col(Outbound.claim_until) <= now)
-    return tx.exec(statement.limit(1)).first() is not None
+    return ask(tx, LAPSED, {"now": now}).first() is not None
 
 
 def unknown(tx: Tx, limit: int = 200) -> list[Outbound]:
@@ -218,13 +221,8 @@ def end_attempts(tx: Tx, ended: Sequence[dict[str, Any]]) -> None:
 
 def still_open(tx: Tx, now: datetime) -> int:
     """Return how many messages are due and neither settled nor given up."""
-    statement = select(func.count()).where(
-        or_(
-            col(Outbound.state).in_(UNDER_WAY),
-            (col(Outbound.state) == "waiting") & (col(Outbound.due_at) <= now),
-        )
-    )
-    return tx.exec(statement).one()
+    count: int = ask(tx, OPEN, {"now": now}).scalar_one()
+    return count
 
 
 def reminders_of(tx: Tx, session_id: int) -> list[Outbound]:
