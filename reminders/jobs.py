@@ -85,14 +85,15 @@ def handle_kept(app: App, told_by: int, tell: int) -> None:
 
     As many bytes are answered once what was kept before them has been looked after.
     """
-    guarded("kept texts", lambda: catch_up(app))
+    parent = os.getppid()
+    guarded("kept texts", lambda: catch_up(app, parent))
     while asked := os.read(told_by, 1024):
         time.sleep(MOMENT_SECONDS)
-        guarded("kept texts", lambda: catch_up(app))
+        guarded("kept texts", lambda: catch_up(app, parent))
         os.write(tell, asked)
 
 
-def catch_up(app: App) -> None:
-    """Handle kept texts until none is waiting."""
-    while receive.handle_round(app.db, app.clock(), receive.BATCH, set()):
+def catch_up(app: App, parent: int) -> None:
+    """Handle kept texts until none is waiting, or the web process is gone: its successor has a helper of its own."""
+    while os.getppid() == parent and receive.handle_round(app.db, app.clock(), receive.BATCH, set()):
         pass
