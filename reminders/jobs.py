@@ -15,7 +15,6 @@ from reminders.wiring import App, fetchers_of, sender_of
 
 ROUND_SECONDS = 30
 HEAR_SECONDS = 5
-MOMENT_SECONDS = 0.03  # what comes meanwhile is handled together; nobody notices so short a wait
 LOOK_SECONDS = 0.5  # an answer is handed over within 2 s by an idle sender
 
 log = logging.getLogger("reminders.jobs")
@@ -88,12 +87,14 @@ def handle_kept(app: App, told_by: int, tell: int) -> None:
     parent = os.getppid()
     guarded("kept texts", lambda: catch_up(app, parent))
     while asked := os.read(told_by, 1024):
-        time.sleep(MOMENT_SECONDS)
+        time.sleep(receive.MOMENT_SECONDS)
         guarded("kept texts", lambda: catch_up(app, parent))
+        if os.getppid() != parent:
+            return
         os.write(tell, asked)
 
 
 def catch_up(app: App, parent: int) -> None:
-    """Handle kept texts until none is waiting, or the web process is gone: its successor has a helper of its own."""
+    """Handle kept texts until none is waiting, or the web process is gone: its successor starts another."""
     while os.getppid() == parent and receive.handle_round(app.db, app.clock(), receive.BATCH, set()):
         pass

@@ -24,6 +24,7 @@ from reminders.store.tables import Client, Clinic, Contact, InboundRow, Staff
 LOG = logging.getLogger("reminders.receive")
 FIRST_WAIT, LONGEST_WAIT = timedelta(seconds=30), timedelta(hours=1)
 BATCH = 500
+MOMENT_SECONDS = 0.03  # what comes meanwhile is handled together; nobody notices so short a wait
 MOST_TOGETHER = 16  # a text that comes in meanwhile waits for no more of them than that
 FEW = 4  # phones: with so few, more than one text of each is taken in a round
 UNHANDLED = (
@@ -60,7 +61,6 @@ def handle_round(db: Database, now: datetime, limit: int, tried: set[int]) -> in
 
 def handle_at_once(db: Database, row_id: int, now: datetime) -> None:
     """Handle a message before all others but those that its phone sent before it; a flood of those waits."""
-    bring_in(db)
     with db.read() as tx:
         address = tx.exec(select(InboundRow.address).where(InboundRow.id == row_id)).one()
         mine = (InboundRow.address == address, col(InboundRow.handled_at).is_(None), col(InboundRow.id) <= row_id)

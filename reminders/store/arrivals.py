@@ -119,8 +119,11 @@ class Arrivals:
             return [decoded(row) for row in json.loads(path.read_bytes())]
         except FileNotFoundError:
             return []
-        except (ValueError, KeyError, TypeError):
-            LOG.exception("a file beside the database cannot be read", extra={"file": path.name})
+        except (ValueError, KeyError, TypeError) as error:
+            # The error's own words may hold hers: only its kind is logged.
+            LOG.error(
+                "a file beside the database cannot be read", extra={"file": path.name, "error": type(error).__name__}
+            )
             path.replace(path.with_suffix(DAMAGED))
             return []
 

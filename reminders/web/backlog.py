@@ -17,7 +17,6 @@ from reminders.store.db import Database
 from reminders.web.beside import Beside
 
 LOG = logging.getLogger("reminders.receive")
-MOMENT_SECONDS = 0.03  # what comes meanwhile is handled together; nobody notices so short a wait
 
 
 class Backlog:
@@ -83,7 +82,7 @@ class Backlog:
     def catch_up(self) -> None:
         """Handle what is waiting, a moment's texts together, until nothing is and none was left meanwhile."""
         while True:
-            time.sleep(MOMENT_SECONDS)
+            time.sleep(receive.MOMENT_SECONDS)
             with self.lock:
                 self.left = 0
             handled = self.handle_waiting()

@@ -3,6 +3,7 @@
 import pytest
 
 from reminders.core.reading import parse_session, read_reply
+from tests.core import strangers_lines_es
 
 SESSION = parse_session(
     "sentarse y pararse 2x10; flexión en la pared 2x8; elevación de talones 2x12;"
@@ -35,7 +36,7 @@ LINES = {
 }
 
 
-@pytest.mark.parametrize(("text", "wanted"), LINES.items())
+@pytest.mark.parametrize(("text", "wanted"), (LINES | strangers_lines_es.LINES).items())
 def test_each_exercise_gets_what_is_said_of_it(text: str, wanted: str) -> None:
     lines = []
     for one in read_reply(text, "es", SESSION, None).by_exercise:

@@ -45,7 +45,7 @@ def test_what_was_kept_beside_is_heard_at_the_next_tick(world: World) -> None:
     assert beside(world).files() == []
 
 
-def test_a_round_of_the_worker_brings_in_what_nobody_else_has(world: World, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_round_of_the_worker_brings_in_what_nobody_else_has(world: World) -> None:
     reminded(world)
     put(world, "done 2x10 pain 3", "SM1")
     worker = tick.Worker(world.db, world.sender, lambda: world.now, tick.fetch.Fetchers(), "one", world.now)

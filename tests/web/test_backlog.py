@@ -69,7 +69,7 @@ def test_a_text_that_comes_while_another_is_handled_is_answered_at_once_and_hand
         return handle_one(*args)  # type: ignore[arg-type]
 
     monkeypatch.setattr(backlogs.receive, "handle_one", slow)
-    monkeypatch.setattr(backlogs, "MOMENT_SECONDS", 0.3)
+    monkeypatch.setattr(receive, "MOMENT_SECONDS", 0.3)
     first = threading.Thread(target=hear, args=(backlog, world, 101))
     first.start()
     assert inside.wait(LONGEST_SECONDS)
