@@ -3,10 +3,11 @@
 import re
 import unicodedata
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from reminders.core.reading import ASKED, parse_session, read_reply
+from reminders.core.reading import ASKED, make_ready, parse_session, patterns, read_reply
 from reminders.core.reading.model import CONCERNS, GRADES, INTENTS, RED_FLAGS
 from tests.corpus.measure import HERE, PARSED, rows_of
 
@@ -58,6 +59,7 @@ ANY_TEXT = st.one_of(
     ).map(" ".join),
 )
 rows = st.sampled_from(ROWS)
+make_ready()  # what is timed below is the reading, not the loading of words
 
 
 @given(text=ANY_TEXT, language=st.sampled_from(["en", "es"]), asked=st.sampled_from([None, *ASKED]))
@@ -78,6 +80,18 @@ def core_of(text: str, row: dict[str, object]) -> dict[str, object]:
     """Return the recorded fields of a row's reading with another text."""
     shape = read_reply(text, str(row["lang"]), PARSED[str(row["session"])], None).as_dict()
     return {name: shape[name] for name in ("intent", "completed", "sets", "reps", "by_exercise", "pain", "red_flags")}
+
+
+@given(first=rows, between=rows)
+def test_a_reply_is_read_the_same_whatever_was_read_before(first: dict[str, str], between: dict[str, str]) -> None:
+    with pytest.MonkeyPatch.context() as nothing_kept:
+        nothing_kept.setattr(patterns, "_SHORT", 0)
+        fresh = core_of(first["text"], first)
+
+    for row in (first, between, first):
+        read_reply(row["text"], row["lang"], PARSED[row["session"]], None)
+
+    assert core_of(first["text"], first) == fresh
 
 
 @given(row=rows, ending=st.sampled_from([" thanks", " Thank you!", " 😊", " :)", " gracias"]))

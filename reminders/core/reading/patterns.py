@@ -16,6 +16,8 @@ STOP, QUESTION, COMMA, BUT = ".", "?", ",", "b"
 NAMED, NAMED_ON, USED, SECONDS = "@", "&", "u", "s"
 NO_WORD = STOP + QUESTION + COMMA
 Chars = Callable[[str], frozenset[str]]
+Found = Mapping[str, list[tuple[int, int]]]
+_SHORT, _KNOWN = 16, 4_000  # words of a text whose result is kept, and how many are
 _GAP = rf"[^{re.escape(STOP + QUESTION + COMMA)}]{{0,3}}?"
 _WIDE_GAP = rf"[^{re.escape(STOP + QUESTION)}]{{0,6}}?"
 _FIXED = {
@@ -176,9 +178,24 @@ class RuleSet:
         self._sieve = Sieve([[pool.setdefault(some, some) for some in rule.needed] for rule in self._rules])
         for rule in self._rules:
             rule.needed = []  # the sieve has it
+        self._known: dict[str, Found] = {}
 
-    def find(self, signature: str, signs: Iterable[str]) -> "dict[str, list[tuple[int, int]]]":
-        """Return label → spans (from, to) of all rules that hold, each once, rising; `signs` are the text's."""
+    def find(self, signature: str, signs: Iterable[str]) -> Found:
+        """Return label → spans (from, to) of all rules that hold, each once, rising; `signs` are the text's.
+
+        The result is not to be changed: a short text's is kept, since most answers are one of a few forms.
+        """
+        found = self._known.get(signature)
+        if found is None:
+            found = self._search(signature, signs)
+            if len(signature) <= _SHORT:
+                if len(self._known) >= _KNOWN:
+                    self._known.clear()
+                self._known[signature] = found
+        return found
+
+    def _search(self, signature: str, signs: Iterable[str]) -> Found:
+        """Return the same, by trying the rules that could hold."""
         rules = self._rules
         found: dict[str, list[tuple[int, int]]] = {}
         several: set[str] = set()

@@ -94,8 +94,7 @@ def _evidence(
     marked = mark_mentions(text, mentions, lexicon)
     signs = signs_of(text.signature, text.present, NO_WORD)
     marked_signs = signs_of(marked, marked, NO_WORD) if mentions else signs
-    hits = grammar.marked.find(marked, marked_signs)
-    hits.update(grammar.plain.find(text.signature, signs))
+    hits = {**grammar.marked.find(marked, marked_signs), **grammar.plain.find(text.signature, signs)}
     numbers = grammar.numbers.read(text, marked, marked_signs, len(session), asked in ("pain", "settling"))
     if numbers.loose or numbers.pains or numbers.amounts:
         figures = _pains_back(numbers.signature, numbers.pains, lexicon)
