@@ -6,6 +6,8 @@ Everything that makes two spellings of the same characters equal belongs here; w
 import re
 import unicodedata
 
+from reminders.core.words.abroad import SCRIPTS
+
 YES_SIGNS = "👍✅✔☑👌🆗💯🙆☒"
 NO_SIGNS = "👎❌✖✗✘🚫🙅⛔❎"
 SAD_SIGNS = "😢😭😞😖😣😩😫🤕🤒🤢🤮😰😨😱🆘🚑😔😟🙁☹😿"
@@ -75,7 +77,7 @@ def fold(text: str) -> str:
     emojismile."""
     text = text[:LONGEST].lower()
     if not text.isascii():
-        text = _ODD.sub(_plain, text.replace("`", "'"))
+        text = SCRIPTS.sub(" unsubscribe ", _ODD.sub(_plain, text.replace("`", "'")))
         if not text.isascii():
             text = _MARKS.sub("", unicodedata.normalize("NFKD", text)).lower()
             text = _ODD.sub(_sign, text)

@@ -1,5 +1,6 @@
 """English: the words of the files beside this one, put together."""
 
+from reminders.core.words import abroad
 from reminders.core.words.en import (
     body_words,
     calendar_words,
@@ -55,6 +56,7 @@ VOCABULARY = Vocabulary(
         not_done_rules.RULES,
         pain_rules.RULES,
         consent_rules.RULES,
+        abroad.RULES,
         help_rules.RULES,
         plan_rules.RULES,
         talk_rules.RULES,

@@ -1,5 +1,6 @@
 """Spanish: the words of the files beside this one, put together."""
 
+from reminders.core.words import abroad
 from reminders.core.words.es import (
     body_words,
     calendar_words,
@@ -52,6 +53,7 @@ VOCABULARY = Vocabulary(
         not_done_rules.RULES,
         pain_rules.RULES,
         consent_rules.RULES,
+        abroad.RULES,
         opt_out_phrases.RULES,
         opt_out_frames.RULES,
         plan_rules.RULES,
