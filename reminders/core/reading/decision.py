@@ -15,7 +15,8 @@ from reminders.core.reading.model import SessionExercise
 
 NO_DANGER = "none"
 _BARE = 2  # words
-_AGAINST_RULES = 0.6  # belief in a sign that the rules found denied, another's or an idiom
+_AGAINST_RULES = 0.6  # belief in a sign that the rules found denied or an idiom
+_AGAINST_OWNER = 0.9  # that they found another person's
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
 _TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
 _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
@@ -61,6 +62,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         intent = "opt_out"
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders
+    suspected = _suspected(evidence, judged)
+    if suspected is not None and intent in _VAGUE:
+        intent = "pain"
     if intent in _NO_RATING and _leads_with_rating(evidence):
         intent = "pain"
     intent = _by_what_is_told(evidence, intent)
@@ -81,7 +85,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         amount_sureness,
         _corrects(evidence, judged, intent),
         wish is not None and intent == wish,
-        _suspected(evidence, judged),
+        suspected,
     )
 
 
@@ -209,7 +213,8 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     if verdict.name == "severe_pain" and evidence.pain.off_scale:
         return None
     if not SIGN_LABELS.isdisjoint(evidence.hits):
-        return verdict.name if verdict.name != NO_DANGER and verdict.sureness >= _AGAINST_RULES else None
+        surely = _AGAINST_OWNER if evidence.danger.of_other else _AGAINST_RULES
+        return verdict.name if verdict.name != NO_DANGER and verdict.sureness >= surely else None
     if judged.share("danger", NO_DANGER) >= CALM_FROM:
         return None
     return verdict.name if verdict.name != NO_DANGER else verdict.runner_up

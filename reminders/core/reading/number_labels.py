@@ -107,6 +107,9 @@ SHARED_RULES: dict[str, str] = {
         # YESTERDAYISH
         # LASTTIME
     """,
+    "num.now": """
+        # TODAY >$|,|.
+    """,
     "num.before": """
         BEFOREWORD ~ #
         # ~ BEFOREWORD

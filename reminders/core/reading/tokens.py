@@ -230,10 +230,10 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
     end = _before_signature(text, lexicon)
     pauses = STOP + COMMA + QUESTION
-    whole, points = lexicon.chars("ALL"), lexicon.chars("THATS")
+    whole, points = lexicon.chars("ALL"), lexicon.either("THATS", "DID")
     while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
         if chars[end - 1] in whole and end > 1 and (chars[end - 2] in points or is_own(text.words[end - 2])):
-            break  # "thanks all" is polite, "that's all" and "carry all" are not
+            break  # "thanks all" is polite, "that's all", "did all" and "carry all" are not
         if end > 1 and _says_more(chars[end - 2], chars[end - 1], lexicon):
             break
         end -= 1

@@ -182,6 +182,7 @@ RULES = {
         cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
     "opt_out_not": """
+        how long am|are|is|do|will|should i|we|this|it|they|you
         interested in !TEXT !TEXTNOUN !this !these !your !receiving !getting !being !any !the !it !continuing !participating !more !them !hearing
         no more of? the|my|these|those? EXWORD
         REMOVE|take|leave|drop|get the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
@@ -298,6 +299,7 @@ RULES = {
         start me ~ AGAIN|up|back
     """,
     "opt_in_not": """
+        start|begin sending|texting|messaging them|it|these|those|me|the? TEXTNOUN? at|after|around|before|later|earlier|in|on
         want|like|need|wish|have|prefer the|these|those|your|all|my TEXTNOUN to? be? DISCONTINUED
     """,
     "opt_in_key": """

@@ -62,6 +62,8 @@ RULES = {
         only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
+        skipping|omitting|dodging|avoiding|ditching
+        no more @
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
@@ -108,6 +110,7 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ ,? so|and left|skipped|dropped it|that|them|those out? ,|.|$|today|alone
         @ ,? too hard|heavy|much|painful|difficult|tiring ,|.|$
         @ was|were|is|are|proved FILL* beyond|past me
         @ being|getting|was|were|got? dismissed|excused|skipped|omitted|dropped|excluded|benched|postponed|shelved|cancelled|canceled ,|.|$|today|as|because
@@ -144,6 +147,7 @@ RULES = {
         ^ is|are|was|would it|the|my|they|these ~~ @ ~~ ?
     """,
     "rest_not": """
+        forget|forgot|ditch|ditched|scratch|scrap the? REST|others ,|.|$|today
         REST|others i did not|nothing
         REST|others i didnt|couldnt|skipped|left|wont|havent
         REST|others can|will|must|may wait
@@ -163,6 +167,7 @@ RULES = {
         the rest too
     """,
     "others_not": """
+        forget|forgot|ditch|ditched|scratch|scrap|missed|dropped the? other #
         not the? other ,|.|$
         neither|none of the? other #
         leaving|left|skipping the? other #|pair

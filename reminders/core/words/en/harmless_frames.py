@@ -16,12 +16,16 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        giving|gives|gave|give me|us what for|gyp|grief|jip|hell|hassle|bother|stick|jazz|gip|gyppo|problems|trouble|troubles|fits|difficulty|pain
+        giving|gives|gave|give me|us some|a|bit|lot|of|little|hard|such|so|much|real* grief|gyp|trouble|time|problems|stick|hell|bother
         dead leg|legs raise|raises|lift|lifts|one|ones|exercise
         NUMBONLY and? needles? has|have|is|are|all? gone|went|cleared|stopped|disappeared|eased since|now|completely|away|altogether|years|last|weeks|months|,|.|$ !but !then !and !until !came !or
         lost|losing|lose control of the|my|our|a ANIMAL|sheepdog|car|ball|band|weight|trolley|steering|remote|kids|grandkids|hose|kite
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        nothing|nobody|none fell|falls|fallen|falling off|over|apart|out|down|through
+        gone|goes|going|went|go down|up my|me|the left|right? LIMB|neck|jaw|side|spine|shin|calf
         went|go|going|gone over it|them|everything #|again|with
         went|go|going|gone over to _ for tea|lunch|dinner|coffee|supper
         fallen on my|our feet with|here|there
@@ -53,9 +57,12 @@ RULES = {
         me|my|a mate|mates fell|tripped|slipped|broke|has|had|is
     """,
     "idiom.possible_fracture": """
+        didnt|hasnt|havent|doesnt|dont|wasnt|isnt|not|never|without pop|crack|click|creak|popping|cracking|clicking|popped|cracked|clicked or|nor|and? pop|crack|click|creak|popping|cracking|clicking|popped|cracked|clicked?
         popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
     """,
     "idiom.faint_or_dizzy": """
+        collapsed|collapse|folded the|that|a|your ironing|board|table|boxes|box|tent|pram|stroller|walker|umbrella|deckchair|pushchair|cot|playpen|trolley
+        passed|passing|pass out menus|leaflets|hymnals|hymn|sandwiches|drinks|presents|gifts|samples|tickets|pamphlets|plates|cookies|prizes|towels|coffee|tea|toys|snacks|lunch|lunches|meals|books|sweets|cake|bibles|ballots|ribbons|medals|invitations|cigars|water|juice
         fainting goat|goats|couch
         spinning with|from all? these|the|those|my|that? appointments|numbers|paperwork|forms|news|questions|visits|dates|info|information|choices|instructions|bills|work|emails
         faint|feint heart never
@@ -67,6 +74,7 @@ RULES = {
         torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
     """,
     "idiom.crisis": """
+        for the last|umpteenth|hundredth|millionth|thousandth time ,? please? STOPIT|quit|leave|dont|do|take|remove|lose|get
         saved|saving my|the MEDS for|till|until after|food|dinner|bed|bedtime|later|lunch|breakfast|night
         ready to go home from|after|on|tomorrow hospital|rehab|the|work|monday|tuesday|wednesday|thursday|friday|hip|knee|surgery|op
         cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks

@@ -63,6 +63,7 @@ RULES = {
         my number is now|this
     """,
     "wrong_number": """
+        ^ who|whos is? !this !that !it !you !texting !sending !there _ ,|.|? this is|im|is _ ,|.|$
         who is|are|s _ .|,|? this is _ phone|number|cell|mobile|line
         ^ not my text|texts|message|messages|exercises|phone|number
         new phone ,? who

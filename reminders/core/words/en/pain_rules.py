@@ -70,6 +70,8 @@ RULES = {
         nary a
     """,
     "pain_none_not": """
+        cant|cannot|couldnt|wont|not|never take|stand|bear|handle|stick|tolerate|live ~ pain any|no
+        pain any|no more|longer|worse|way
         hardly|barely|almost|nearly|practically|virtually|scarcely any|no|zero|without|little? ~ PAINWORD
         hardly|barely|scarcely hurt|hurts|hurting|any
         crack|cracks|cracked|cracking|pop|pops|popped|popping|click|clicks|clicked|clicking|creak|creaks|creaky|snap|snaps|crunch|crunches|crunchy|grinds ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none !though !tho !today !at !whatsoever
@@ -91,6 +93,8 @@ RULES = {
         pain|hurt no more|longer|joke
     """,
     "pain_said": """
+        giving|gives|gave me what for|gyp|grief|jip|hell|stick|gip|trouble|bother
+        giving|gives|gave me some|a|bit|lot|of|hard|real* grief|gyp|trouble|time|stick|hell|bother
         ^ FILL* bad|rough|terrible|awful|worse|better today|tonight|now $
         ^ not FILL* bad|awful|terrible today|tonight|now? $
         BODY ~ singing|talking|screaming|hollering|yelling|barking|complaining
@@ -113,6 +117,7 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        ^ zippo|zipp|nuttin|diddly|diddlysquat|squat|zerooo|goose|bupkis|nowt|nuthing|nein|nyet
         none whatsoever|at|today|now|really
         ^ nought|naught|neg|negative
         ^ NO|none|NOPE|nothing|nothin|nuthin|not|zip|zilch|nada|zero|nil

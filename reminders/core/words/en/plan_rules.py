@@ -209,6 +209,7 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "reschedule": """
+        start|begin sending|texting|messaging them|it|these|those|me|the? TEXTNOUN? at|after|around|before|later|earlier|in|on
         like|want|prefer|rather WEEKDAY ,? and? WEEKDAY
         possible to ~ do|have|get WEEKDAY|DAYTIME
         no WEEKDAY please

@@ -173,7 +173,12 @@ RULES = {
         not ~ like i said
         that was ~ yesterday|wednesday|monday|my|supposed|wrong|tuesday|thursday|friday|sunday|saturday
     """,
+    "question_not": """
+        ? no|none|nope|nah|nil|zero|yes|yep|done|all|nothing|never ,|.|$
+        ? all of them|it ,|.|$
+    """,
     "correction_not": """
+        forget the other|rest|others|last
         oops|whoops|oop|sorry ~ deleted|erased|lost|forgot|missed|dropped|fell|misplaced
         ^ sorry ,? cant|couldnt|no|i|didnt|not|too|but|for|about|im
         sorry $
@@ -217,7 +222,8 @@ RULES = {
         typing|texting|writing|answering|replying|sending|reporting for
         for my CLIENTLIKE
         her|his|moms|mamas|dads|grandmas|grandpas ~ exercises|therapy|session|program|exercise
-        CLIENTLIKE ~ did|finished|completed|says|said|had|wants
+        CLIENTLIKE ~ did|finished|completed|says|said|wants
+        !SPOUSE CLIENTLIKE ~ had
         he|she says|said|did|finished|had|wants|got|completed
         sent by _ _? his|her
         wife|husband|daughter|son|aide|grandson|granddaughter|caregiver|nurse here
