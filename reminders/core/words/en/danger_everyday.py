@@ -290,6 +290,7 @@ RULES = {
         sat ~ back ~ down|in|on
     """,
     "happening": """
+        its|is|im|am|and|been still numb|numbness|tingling|tingly|dizzy|woozy|weak|swollen|bleeding|tight|there
         have|having|got|feel|feeling it|that|this|them now|today|already
         happening now|today|already
         its|it happening|happened|here|there now|again|today|already

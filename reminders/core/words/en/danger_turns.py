@@ -17,6 +17,9 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        no|without|little|hardly|any warning|notice ~~ pee|peeing|wee|go|toilet|urinate|bathroom|loo|potty
+        pee|peeing|wee|weeing|urinating|bladder ~ no|without|little warning|notice|control|feeling
+        still|stays|stayed NUMBONLY|NUMB
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* numb|numbness|tingling|tingly|weak|incontinent
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* LIMB ~ numb|tingling|weak|dead
         hand|hands|fingers|thumb wont|doesnt|cant|dont|not|couldnt grip|close|hold|open|grasp|squeeze
@@ -71,6 +74,7 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|i|nearly|almost|just* passed|blacked|collapsed !by !away !the !through
     """,
     "danger.severe_pain": """
+        ^ so|just|absolutely|really|its|it|pain|pain's|is* unbareable|unberable|unbarable|unbearible|excrutiating|excruciatin|agonising|agonizing|agony
         beside myself|meself with|in|from the|this? PAIN|agony
         PAIN is|was|gone|getting? beyond a joke
         not|isnt|hardly|barely|longer bearable|tolerable
@@ -81,6 +85,11 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        by|at my own hand|hands
+        plan|planning|intend|intending|mean|going|gonna to? be gone|out|dead by|before|soon|tomorrow|tonight|when|for
+        put|got|have|getting|putting my papers|affairs|will|things in order ~~ letter|letters|goodbye|note|gone
+        wrote|written|writing a|my|the|some letter|letters|note|notes to|for the|my kids|children|family|son|daughter|husband|wife|grandkids ~~ gone|goodbye|when|before|end|order|go
+        i|ive|im got|have|took|brought|dug|keep|holding|loaded|get _? _? old? pistol|gun|rifle|shotgun|revolver|rope|razor|blade out|loaded|ready|beside|next|under|here|of|from|near
         no|lost|losing|lack|without any|the|my? will to live !waiting !watching !listening !queuing !queueing !in !on !at !lol !haha
         favour|favor if i|im was|were|am|went|is|just|wasnt* gone|dead|died|here|around
         happier|relieved|glad|better if i|im was|were|am|just* dead|died|gone|die

@@ -10,6 +10,7 @@ RULES = {
         pure|all|totally|absolutely|completely|right|just|im|am|was|feeling|feel done in ,|.|$|today|tonight|and|so
     """,
     "done": """
+        i did finish|complete|do|manage everything|it|them|all|the|my|both
         i sure|certainly|absolutely|surely|definitely did
         in the bag
         ^ all? sorted ,|.|$
@@ -58,6 +59,7 @@ RULES = {
         did ~ EXER|ALL
     """,
     "all": """
+        did|do|finish|finished|complete|completed|done|managed everything
         got through ALL
         through ALL the? SET|SETS_WORD|sets|rounds
         ALL !down !along

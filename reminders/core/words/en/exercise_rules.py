@@ -110,6 +110,7 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ were|was|is|are out ,|.|$|today|of
         @ ,? so|and left|skipped|dropped it|that|them|those out? ,|.|$|today|alone
         @ ,? too hard|heavy|much|painful|difficult|tiring ,|.|$
         @ was|were|is|are|proved FILL* beyond|past me

@@ -6,6 +6,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom.chest_or_breathing": """
+        price|prices|cost|bill|bills|taxes|news|politics|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations|failure
+        heart just? about|nearly|almost|practically|near stopped when|at i? saw|opened|read|heard|seeing|reading|opening|the bill|price|news|letter|the|that|it|my
         arms|hands crossed|folded? across|over|on|against my|the CHEST
         pulled|pull|pulling the|my band across|to|over my|the CHEST
         good|nice stretch across|in|through my|the CHEST
@@ -16,6 +18,8 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        a|the|newborn|baby|new|bambi|little* newborn|baby|new calf|deer|foal|fawn|lamb|giraffe|colt
+        ANIMAL is|was|has|been|got* limping|lame|limp ,? ANIMAL|her|his|its|the|and? leg|legs|paw|hip|foot|back is|are|was|were weak|numb|limp|bad|dead
         giving|gives|gave|give me|us what for|gyp|grief|jip|hell|hassle|bother|stick|jazz|gip|gyppo|problems|trouble|troubles|fits|difficulty|pain
         giving|gives|gave|give me|us some|a|bit|lot|of|little|hard|such|so|much|real* grief|gyp|trouble|time|problems|stick|hell|bother
         dead leg|legs raise|raises|lift|lifts|one|ones|exercise
@@ -24,6 +28,9 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        went|go|going|drove|hit over? a|the|some|that bump|bumps|pothole|potholes|hump|humps|speed
+        fell|fall|fallen|falling head over heels for|in|with
+        fell|fall|fallen|falling through ,|.|$|so|and|because|at|on|but|again|today|yesterday|last|this
         nothing|nobody|none fell|falls|fallen|falling off|over|apart|out|down|through
         gone|goes|going|went|go down|up my|me|the left|right? LIMB|neck|jaw|side|spine|shin|calf
         went|go|going|gone over it|them|everything #|again|with
@@ -74,9 +81,17 @@ RULES = {
         torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
     """,
     "idiom.crisis": """
+        heroine|hero|character|actor|actress|detective|villain ~~ kill|killed|killing|hurt|shoot|shot|hang herself|himself|themselves
         for the last|umpteenth|hundredth|millionth|thousandth time ,? please? STOPIT|quit|leave|dont|do|take|remove|lose|get
         saved|saving my|the MEDS for|till|until after|food|dinner|bed|bedtime|later|lunch|breakfast|night
         ready to go home from|after|on|tomorrow hospital|rehab|the|work|monday|tuesday|wednesday|thursday|friday|hip|knee|surgery|op
         cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
+    """,
+    "taken_back": """
+        reading|watching|watched|read|rereading a|my|this|the|some|an|old* mystery|book|novel|story|film|movie|show|thriller|series where|in|about
+        when i|we was|were a|an|just|only|still* girl|boy|kid|child|youngster|teenager|teen|lad|lass|lassie|toddler|schoolgirl|schoolboy
+    """,
+    "denied_all": """
+        hasnt|havent|didnt|not|never happened|happen yet|to|,|.|$|so
     """,
 }

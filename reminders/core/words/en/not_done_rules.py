@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        did|do know exercise|exercises|reps|sets|today
         not a|even? one|single|any one? of? EM|EXER|THE? got|was|were|is|has|been done
         none of? EM|EXER|THE got|was|were done
         fell|fall|fallen|dozed|nodded|drifted|conked asleep|off|out ~ before i could|got|did|even|started|had
