@@ -100,6 +100,7 @@ SHARED_RULES: dict[str, str] = {
         # WASWORD FILL? WEEKDAY|YESTERDAYISH
         BEFOREWORD ~ SURGERY ~ #
         # BEFOREWORD ~ SURGERY
+        # WASWORD BEFOREWORD ~ SURGERY
         # ~~ IN_YEAR MONTH|YEAR
         YESTERDAYISH FILL* _? FILL* #
         LASTTIME !that _? _? FILL* #

@@ -168,7 +168,7 @@ class Scope:
     def _owned_by_other(self, start: int, end: int) -> bool:
         """Tell whether the stretch names another's body: "broke my neighbor's arm"."""
         if not self.lexicon.either("PERSON", "ANIMAL").isdisjoint(self.text.chars[start:end]):
-            return True
+            return not self._has("LIKENESS", start, start + 1)  # "like a man sitting on my chest"
         return self._has("WASHIM", end, end + 1) and self._has("PERSON", end + 1, end + 4)
 
     def _told_after(self, end: int) -> bool:

@@ -182,6 +182,7 @@ RULES = {
         cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
     "opt_out_not": """
+        dont|not|never take|remove|drop|cut|kick|scratch|strike me|us|my off|from
         how long am|are|is|do|will|should i|we|this|it|they|you
         interested in !TEXT !TEXTNOUN !this !these !your !receiving !getting !being !any !the !it !continuing !participating !more !them !hearing
         no more of? the|my|these|those? EXWORD

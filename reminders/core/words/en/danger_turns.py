@@ -6,6 +6,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.chest_or_breathing": """
+        ^ FILL* # ,? but|and|only|just? FILL* in|on|across|over the|my|middle|of|all|left|right* CHEST
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* short|breathless|wheezing|wheezy|winded|struggling|gasping|palpitations|chest !cold !better
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|my|is|are|still|just|very|really* CANT breathe|breath|get|catch
         lungs|lung ~ working|work|playing|packing|packed ~ right|properly|up|well|good
@@ -85,6 +86,8 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        id|i|we|would|wouldve|have have|be|of|already|long|been|done* ended|finished it all? ,|.|$|by|long|already|if
+        if|only it|the|my wasnt|werent|weren't|not|hadnt for|been the|my ~ i|id ~ gone|ended|dead|done|checked|over
         by|at my own hand|hands
         plan|planning|intend|intending|mean|going|gonna to? be gone|out|dead by|before|soon|tomorrow|tonight|when|for
         put|got|have|getting|putting my papers|affairs|will|things in order ~~ letter|letters|goodbye|note|gone

@@ -62,6 +62,8 @@ RULES = {
         only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
+        give|giving up on the|my|this|that? @
+        i didnt|couldnt|cant do|manage|get was|is|were|are the|my? @
         skipping|omitting|dodging|avoiding|ditching
         no more @
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch

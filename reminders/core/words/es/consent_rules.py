@@ -224,6 +224,8 @@ RULES = {
         ^ inicio|iniciar|alta|activar|start|reactivar por $
     """,
     "help": """
+        no c|se|sé|entiendo como contestar|responder|contesto|respondo|mandar|usar|poner
+        no c|se|sé q|que|ke pongo|poner|contesto|contestar|respondo|responder|mando
         que|q hay|debo|toca que? contestar|responder|poner|escribir
         ^ HELPKEY $
         ^ HELPKEY ~ favor|porfa|TEXT

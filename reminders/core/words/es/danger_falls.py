@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.fall_or_injury": """
+        culetazo|culazo|culada|trancazo|trompazo|cabezazo|rodillazo|codazo ~ en|contra|con|al|cuando|bajando|subiendo|.|,|$
         me fui al hoyo|pozo|barranco|canal|suelo|piso|agua|zanja
         me raspe|despelleje toda|todita|todo|todito|la|las|el|los|mi
         pum|zas|cataplum|pumba|tras ,|.? al piso|suelo
@@ -119,6 +120,9 @@ RULES = {
         latigazo cervical
     """,
     "idiom.fall_or_injury": """
+        rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la cabeza|cabesa|el coco|los sesos
+        cai|caigo|caer|cayo|caia|caido|caida|cae dormida|dormido|rendida|rendido ,|.|$|en|a|como|despues|viendo|anoche|temprano|toda|todo
+        caido|cai|caiste|cae|caigo|caer del guindo|nido
         se ~ cae|cayo ~ brazo|parpado|boca|cara|mano|pelo|diente
         tocado caerme
         cai|caigo|caer|caerme|cayendo|caia|caemos ~ de|del? ~ risa|sueno|cansancio|nube|catre|hambre|cansada|cansado

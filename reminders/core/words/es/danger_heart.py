@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.chest_or_breathing": """
+        siento|sento|como|parece|tengo|sintiendo|sentia como? si? tuviera|tengo|hubiera|fuera|estuviera|trajera|traigo un|una|unos|algo|alguien _ _? sentado|sentada|parado|parada|subido|encima|aplastando|aplastandome|apretando|apretandome|arriba|sobre|pisando ~ CHEST
+        ^ FILL* # ,? pero|y|solo|nomas? FILL* en|al|por el|mi|medio|todo|lado* CHEST
         como|q|que si me|nos? ~ apretaran|apretara|apretasen|oprimieran|oprimiera|estrujaran|estrujara|aplastaran|aplastara|exprimieran|pisaran|pisara|amarraran ~ pecho
         respirar ~ costando|cuesta|costaba
         respiro|respirando|respiraba como pez|pescado|perro|perrito
@@ -82,6 +84,7 @@ RULES = {
         dolor|duele|corre|baja|sube ~ al|hacia|por ~ brazo|mandibula|quijada ~~ pecho|sudor|sudo
     """,
     "idiom.chest_or_breathing": """
+        vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~~ dejo|dejaron|deja|quede sin aliento|respiracion|habla
         no es que me falte ~ aire
         no es que me ahogue
         no|ni me|le falta ~ aire|respiracion|aliento

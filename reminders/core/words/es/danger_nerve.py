@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.nerve_or_bladder": """
+        desde ~~ no|ni sienta|siento|sentia|senti nada|casi|bien entre|en|de ~ piernas|entrepierna|partes|genitales|abajo
+        no|ni sienta|siento|sentia|senti nada|casi|bien ~ entre las? piernas|nalgas
         no ~ puedo|pude|puede|logro cerrar|abrir|apretar|agarrar|doblar|estirar el|la|los|las mano|manos|puno|dedos|boca|ojo|parpado
         no puede|pudo hablar|mover|sonreir|tragar
         cae|caido|caida|colgado un|el lado de la cara|boca

@@ -72,6 +72,8 @@ RULES = {
         no aguanto ~ a mi|la PERSON
     """,
     "danger.crisis": """
+        si no fuera|fuese|juera|estuviera|estuvieran|tuviera por? ~~ me habria|hubiera|hubiese|abria|ubiera matado|ahorcado|colgado|tirado|suicidado|quitado|aventado|envenenado|pegado|ido
+        me habria|hubiera|hubiese|abria|ubiera matado|ahorcado|colgado|tirado|suicidado|quitado|aventado|envenenado|pegado|ido
         espero|esperando|espera|deseo|anhelo la muerte
         irme|voy|vaya de este mundo
         si tuviera ~ pistola|arma|veneno ~~ no|estaria|mataria|acabaria

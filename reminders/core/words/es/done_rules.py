@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "done": """
+        ^ echo|exo|exho ,|.|$|todo|dolor|y|con|todos
+        ejercicios|rutina|tarea bien|completos|completa|completos|listos|lista todos|toda ,|.|$|y
         completitos|completitas|completito|todititos
         DONE
         hice|hize|ise|ice|hise|realice|yse|hicimos
@@ -57,6 +59,7 @@ RULES = {
         quede dormida|dormido
     """,
     "done_plain": """
+        ^ echo|exo|exho ,|.|$|todo|dolor|y|con|todos
         DONE
         hice|hize|ise ~ los|las|EXER|ALL|todo
     """,

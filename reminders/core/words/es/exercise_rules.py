@@ -58,6 +58,9 @@ RULES = {
         solo SECNUM
     """,
     "ex.not": """
+        no hice|hicimos|pude fue|fueron|es|era el|la|los|las @
+        falto|falta|faltan|faltaron|quedo|quedaron|debo el|la|los|las @
+        quiten|quitenme|quite|quiteme el|la|los|las|lo de? @
         imposible|imposibles
         falto|faltaron|falta nada|no|na mas
         falto|faltaron|falta solo|nomas|solamente|unicamente
@@ -113,6 +116,10 @@ RULES = {
         ayer|anoche
     """,
     "ex.place": """
+        dormida|dormido|durmio|dormi|dormir|dormite en|sobre el|la|un|mi @
+        perdi|perder|perdia|pierdo|perdio el|mi @
+        partia|parti|partio|moria|mori|meaba de risa ~~ los? de? @
+        pensando|preguntandome ~~ @
         @ me|nos hizo|hace|dio|costo|canso|cuesta|gusto|gusta|deja|dejo|mata|mato|cansa
     """,
     "ex.part_after": """

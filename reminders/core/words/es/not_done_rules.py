@@ -119,6 +119,7 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ahora|orita|ahorita no pude|pudimos|hice|hicimos|alcance
         ^ olvide $
         hoy ya no ,|.|$
         ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
@@ -132,6 +133,9 @@ RULES = {
         ^ no ,|.
     """,
     "later": """
+        lo|los|la|las dejo|dejamos|dejare|deje para la? noche|tarde|luego|despues|rato|mas
+        cuando|apenas|luego ~~ los|lo|las|la hago|hare|hacemos ,|.|$|en|con|todos|todo|sin
+        los|lo|las|la hago|hare|hacemos en cuanto|apenas|cuando|luego|despues
         tomarme|tomar|comer|desayunar|acabar|terminar|cambiarme|banarme|descansar ~ y ya? arranco|empiezo|comienzo
         ahoritita|horitita|ahorita que|mismo
         ahorita|horita|orita mismo|voy

@@ -166,6 +166,9 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        pare por el|la|los|las|un|una|mi|mis|dolor|cansancio|que|culpa|miedo|mareo
+        no quiero mas|mas? dolor|dolores|pastillas|pastilla|sufrir|molestias|penas|pena|medicinas|operaciones|inyecciones
+        ^ alto ,|.|! me|espera|espere|esperen|no|corrijo|perdon|perdone|error|antes
         silla|sillas|pared|talones|tandem|equilibrio|serie|series|rodilla|rodillas|vuelta|espalda ,? ya? no mas $
         ^ pare , me dio|dolio|duele|canse|senti|maree|agote|falto|tiro|ardio|tembla
         ^ pare , senti|sentia|dolor|tuve|hice|iba|estaba
@@ -205,5 +208,9 @@ RULES = {
     "pause_span": """
         toda|todo|todas|todos|esta|este|la|una|unas|unos|proxima|estas|estos la|el|las|los? semana|semanas|quincena|mes|vacaciones|verano|dias|feriado|puente ,? ~~ no me? SENDING|TO_SEND
         vacaciones|viaje|viajando ~~ semana|semanas|quincena|mes|dias|# ,? ~~ no me? SENDING|TO_SEND
+    """,
+    "pause_span_not": """
+        todos los dias|lunes|martes|viernes
+        todas las semanas|mananas|tardes|noches
     """,
 }

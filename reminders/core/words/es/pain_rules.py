@@ -115,6 +115,7 @@ RULES = {
         el mio|mia FILL* #
     """,
     "num.past": """
+        # era|fue|eran|estaba antes de|del la|mi? operacion|cirugia|operarme|pandemia|caida|accidente|navidad
         YESTERDAYISH ,? FILL* # ,? y|pero? >TODAY
         LASTTIME|YESTERDAYISH ,? que fue|era|estaba|tuve|tenia|andaba FILL* #
         cuando empece|comence|llegue|vine|inicie ~ era|estaba|andaba|dolia|tenia ~ #

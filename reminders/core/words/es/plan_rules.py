@@ -12,6 +12,8 @@ _BEHIND = """
 
 RULES = {
     "pause": """
+        vuelvo|regreso|volvere|regresare|retomo la otra|proxima|siguiente semana
+        vuelvo|regreso|volvere|regresare|retomo la semana que|proxima|entrante
         aviso|avisamos|avisare|avisaremos|aviso|escribo|digo cuando|apenas salga|vuelva|regrese|regresemos|volvamos|mejore|salgamos
         la|lo internaron|hospitalizaron
         vacaciones|viaje ~~ del # al #

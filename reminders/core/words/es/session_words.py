@@ -81,7 +81,7 @@ CONCEPTS = {
     "DAYTIME": "manana mananas tarde tardes noche noches mediodia temprano temprana tardecita matutino vespertino pm am madrugada nochecita",
     "WRONG": "equivocado equivocada equivocaron equivocaste incorrecto erroneo equivoco equivocados",
     "NUMBERWORD": "numero persona telefono celular cel senora",
-    "THANKS": "gracias agradezco agradecida agradecido grax grasias",
+    "THANKS": "bendito bendita alabado gloria gracias agradezco agradecida agradecido grax grasias",
     "CHATWORD": "gracias bendiciones bendicion bendiga dios ok okey oki buenos buenas dias tardes noches buen dia feliz saludos saludo hola jaja jajaja igualmente bueno vale perfecto excelente amen abrazo abrazos linda lindas linda usted senorita entendido enterada enterado descanse ta sale orale mija mijo doctora adios va emojiyes emojismile tenga luego hasta pues navidad pascuas ano fin semana genial provecho cuidese cuidense",
     "SORRY": "ignoren perdon disculpe disculpa perdone corrijo correccion digo ups equivoque equivocaba error errata borre ignore olvide retracto retiro confundi fe perdona disculpen upsss espere espera aguanta corrigo correcion",
     "SAID": "dije puse escribi mande avise ponerle pongo conteste respondi",

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        fallo|error|culpa|equivocacion|metida mio|mia
         ignoren|ignore|ignora|ignorad mi|el|lo si|no|mensaje|anterior|respuesta|que|de
         disculpe|disculpen|perdon|perdone lo de hace|ahorita|antes|denantes|enantes
         fe de erratas
@@ -25,6 +26,7 @@ RULES = {
         antes dije|puse ~~ pero|era|es
     """,
     "question": """
+        cuanto|cuantos|cuantas|cuanta rato|tiempo|minutos|segundos|dias|veces hay|tengo|debo|q|que|se|dejo|espero|descanso
         ^ de|a|en|con|por|para|hasta que|q _ ~ es|tiene|tienen|debe|va|son|hay
         ?
         puedo|debo|tengo que|se puede|deberia|puede ~ hacer|hacerlos|usar|tomar|banar|banarme|ponerme|cargar|apoyarme|ir|comer|salir|nadar|manejar|caminar|poner|seguir|apoyar|descansar|parar|esperar|saltar
