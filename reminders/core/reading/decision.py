@@ -109,7 +109,8 @@ def _wants_no_more(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     back, one too few breaks the law.
     """
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
-    if rule == "opt_in" or (rule == "pause" and "pause_sure" in evidence.held) or is_taken_back or "opt_out_denied" in evidence.hits:
+    is_pause = rule == "pause" and "pause_sure" in evidence.held
+    if rule == "opt_in" or is_pause or is_taken_back or "opt_out_denied" in evidence.hits:
         return False
     return judged.share("ends", "opt_out") >= (_ENDS_FROM if evidence.asked is None else _ENDS_WHEN_ASKED)
 

@@ -66,11 +66,13 @@ SHARED_RULES: dict[str, str] = {
         ^ YES ,? .? #|FRAC10
         ^ SMALL YESKEY !# !YESKEY_NOT
         ^ YES_OTHER SMALL $
+        ^ YES_OTHER SMALL ,|.|BUT|JOINAND !#
     """,
     "num.invited": """
         ^ YES ,? .? FILL* PAINISH? FILL* #
         ^ # YESKEY !# !YESKEY_NOT
         ^ YES_OTHER # $
+        ^ YES_OTHER SMALL ,|.|BUT|JOINAND !#
     """,
     "num.retracted": """
         NOT FILL? FILL? #

@@ -208,6 +208,7 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     if is_severe and (counts or pain.is_stated):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
+        counts = True
     value = pain.value if counts else None
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value

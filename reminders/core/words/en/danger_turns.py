@@ -18,6 +18,10 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        no control at all|whatsoever ,|.|$|since|now|any|anymore|over
+        waterworks|bladder|bowels|bowel|water|waters ~~ no|lost|zero|any control|warning
+        leg|legs|foot|feet|arm|hand|knee|knees just|simply|suddenly|wasnt* wasnt|isnt|werent|not there ,|.|$|and|when|gave|under
+        peed|weed|wet|piddled|pissed|dribbled|leaked on|over|all|over|in the|my|me kitchen|bathroom|new|living|good* floor|carpet|chair|seat|sofa|settee|car|bed|mat|rug
         no|without|little|hardly|any warning|notice ~~ pee|peeing|wee|go|toilet|urinate|bathroom|loo|potty
         pee|peeing|wee|weeing|urinating|bladder ~ no|without|little warning|notice|control|feeling
         still|stays|stayed NUMBONLY|NUMB
@@ -37,6 +41,10 @@ RULES = {
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        down onto my|me the? bum|backside|behind|bottom|arse|ass|rear|butt|tail|tailbone|posterior|keister|tush
+        slid|slipped|went|came|landed|sat|plopped|dropped straight|right|hard* down? on|onto|to my|me|the bum|backside|behind|bottom|arse|ass|rear|butt|tail|tailbone|posterior|keister|tush
+        leg|foot|feet slip|slipped|slips|enter|entered|go|went|gone inside|into|in|through the|a|one? gutter|hole|drain|pothole|ditch|grating|crack|gap|manhole|floorboard|floorboards
+        ankle|knee|wrist|foot|hand|elbow|shoulder|leg don|done swell|swollen|swole|swelled|swelling
         caught|catch|snagged|hooked ~ the|a|my rug|mat|step|kerb|curb|carpet|cable|lead|doorstep|threshold ~~ down|fell|went|flying|over
         down i|we came|went|go|tumbled
         knocked|sent me|us? for # by|down|off|on|when|.|,|$
@@ -52,6 +60,9 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|i|had|took|a|another* fell|fall|tripped|tumble|slipped !asleep !behind !ill !short !apart
     """,
     "danger.possible_fracture": """
+        sound|noise|clunk|crunch|tak|tok ~~ BACKBONE ~~ pain|hurts|hurt|sore|ache|aching|paining
+        sound|noise|clunk|crunch|tak|tok ~~ BACKBONE ,? ~~ pain|hurts|hurt|sore|ache|aching|paining
+        BACKBONE ~~ sound|noise|clunk|crunch|tak|tok ~~ pain|hurts|hurt|sore|ache|aching|paining
         wrist|hip|ankle|ribs|rib|collarbone|shoulder cracked|popped|snapped|crunched ~~ hurts|hurt|hurting|PAIN|agony
         felt|feel|feels something|summat|somethin|sumthin|it go|give|went|gave|move|shift in|inside my|me|the low|lower|upper|left|right? BACKBONE|hip|groin|ribs|pelvis|neck
         snap|crack|pop|crunch|bang . in|inside my|me low|lower|upper|left|right|mid? BACKBONE|hip|ribs|neck
@@ -66,6 +77,9 @@ RULES = {
         clicked|click|clunk|clunked|twanged|twang|pinged|ping|clonk|thunk ~ in|inside my|the? left|right? groin|pelvis|BACKBONE|hip|ribs ~~ CANT|cant|couldnt|hardly walk|stand|put|move|bear|lift
     """,
     "danger.faint_or_dizzy": """
+        swoon|swooned|swooning|swooned|swoony
+        greying|graying|greyed|grayed|browning|browned|whiting|whited out ,|.|$|at|when|on|every|again|and|for|if|on
+        place|room|floor|house|walls|everything|kitchen|world|ceiling|bathroom|ground ~ tilting|spinning|tipping|swaying|moving|turning|whirling|swimming|rocking|lurching
         spinning room|head|world|walls
         black|white|dark|floating spots|dots|specks ~~ eyes|vision|sight
         came|come|gone|went over all? hot|cold|clammy|wobbly|strange|weird|shaky ~~ went|sit|dizzy|faint|lie|head|drop
@@ -75,6 +89,9 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|i|nearly|almost|just* passed|blacked|collapsed !by !away !the !through
     """,
     "danger.severe_pain": """
+        pain|hurt pass|past|passing|beyond|more|above|over than? what|anything? i|me|mi|a? body|person|man|woman? can|could|able? bear|take|stand|endure|tolerate
+        no|cant|not fit bear|take|stand am|it|this|again
+        pain ~ too much|plenty ~ no|cant|cannot|not ~ bear|stand|take|endure
         ^ so|just|absolutely|really|its|it|pain|pain's|is* unbareable|unberable|unbarable|unbearible|excrutiating|excruciatin|agonising|agonizing|agony
         beside myself|meself with|in|from the|this? PAIN|agony
         PAIN is|was|gone|getting? beyond a joke
@@ -86,6 +103,9 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        decided|deciding|going|gonna|ready|want|plan|planning|time|intend|intending|made|mind to? end it ,|.|$|all|now|tonight|soon|tomorrow
+        nuh|no|nah|dont waan|wan|want|wanna live|liv again|anymore|no|more
+        throw|throwing|chuck|chucking|hurl|fling yourself|myself|meself|me down|off|under|in|out|over|from|into
         id|i|we|would|wouldve|have have|be|of|already|long|been|done* ended|finished it all? ,|.|$|by|long|already|if
         if|only it|the|my wasnt|werent|weren't|not|hadnt for|been the|my ~ i|id ~ gone|ended|dead|done|checked|over
         by|at my own hand|hands

@@ -62,6 +62,7 @@ RULES = {
         only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
+        cancelled|canceled
         give|giving up on the|my|this|that? @
         i didnt|couldnt|cant do|manage|get was|is|were|are the|my? @
         skipping|omitting|dodging|avoiding|ditching
@@ -112,6 +113,7 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ ,? so|and i|ive|we? just? leave|left|skip|skipped|dropped|drop|ditch|ditched it|that|them|those|this out|off? ,|.|$|today|alone
         @ were|was|is|are out ,|.|$|today|of
         @ ,? so|and left|skipped|dropped it|that|them|those out? ,|.|$|today|alone
         @ ,? too hard|heavy|much|painful|difficult|tiring ,|.|$

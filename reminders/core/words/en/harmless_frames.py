@@ -6,6 +6,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom.chest_or_breathing": """
+        breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|chest|breathing|heart|today|no|fine
         price|prices|cost|bill|bills|taxes|news|politics|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations|failure
         heart just? about|nearly|almost|practically|near stopped when|at i? saw|opened|read|heard|seeing|reading|opening|the bill|price|news|letter|the|that|it|my
         arms|hands crossed|folded? across|over|on|against my|the CHEST
@@ -18,6 +19,8 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        arent|isnt|wasnt|werent|not|aint numb|numbness|tingling|tingly ,|.|$|just|but|only|anymore|now|any|today|at
+        weak at|in the|my knees|knee over|for|about|when|at|seeing|watching|with|from
         a|the|newborn|baby|new|bambi|little* newborn|baby|new calf|deer|foal|fawn|lamb|giraffe|colt
         ANIMAL is|was|has|been|got* limping|lame|limp ,? ANIMAL|her|his|its|the|and? leg|legs|paw|hip|foot|back is|are|was|were weak|numb|limp|bad|dead
         giving|gives|gave|give me|us what for|gyp|grief|jip|hell|hassle|bother|stick|jazz|gip|gyppo|problems|trouble|troubles|fits|difficulty|pain
@@ -28,6 +31,9 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        shares|share|stocks|stock|market|markets|pound|dollar|sales|prices|price|rates took|take|taking|had a|an|another tumble|fall|dive|spill|knock|hit|hammering|nosedive
+        almost|nearly|just|about dropped the|my|a|that|it _? on|onto my|me|the foot|toe|toes|feet
+        pain hit|hits #
         went|go|going|drove|hit over? a|the|some|that bump|bumps|pothole|potholes|hump|humps|speed
         fell|fall|fallen|falling head over heels for|in|with
         fell|fall|fallen|falling through ,|.|$|so|and|because|at|on|but|again|today|yesterday|last|this
@@ -76,11 +82,13 @@ RULES = {
         me|my|a mate|mates passed|fainted|collapsed
     """,
     "idiom.severe_pain": """
+        nothing|not|never|isnt|wasnt|hardly|no unbearable|severe|terrible|awful|excruciating|agonising|agonizing|intolerable ,|.|$|just|but|only|today|at|#|about
         agony aunt|aunts|column|uncle
         unbearable|intolerable heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|neighbours|neighbors|music
         torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
     """,
     "idiom.crisis": """
+        TEXTVERB|TEXTNOUN|texting ,|.|? i|we want|need|would|like it|this|them to? stop|end
         heroine|hero|character|actor|actress|detective|villain ~~ kill|killed|killing|hurt|shoot|shot|hang herself|himself|themselves
         for the last|umpteenth|hundredth|millionth|thousandth time ,? please? STOPIT|quit|leave|dont|do|take|remove|lose|get
         saved|saving my|the MEDS for|till|until after|food|dinner|bed|bedtime|later|lunch|breakfast|night

@@ -112,4 +112,8 @@ RULES = {
         i am a
         who dis
     """,
+    "opt_out": """
+        give over|up with? the|these|your TEXTNOUN|TEXTVERB
+        make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
+    """,
 }

@@ -41,6 +41,7 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* #
     """,
     "pain_none": """
+        no more pain ,|.|$|all|today|now|at|since|done|done
         not one|# bit|lick|twinge|speck|hint|ounce|iota|drop|peep|murmur|whimper of? PAINWORD
         what pain ,|.|$
         denies|denied ~ pain|discomfort
@@ -75,7 +76,8 @@ RULES = {
         pain any|no more|longer|worse|way
         hardly|barely|almost|nearly|practically|virtually|scarcely any|no|zero|without|little? ~ PAINWORD
         hardly|barely|scarcely hurt|hurts|hurting|any
-        crack|cracks|cracked|cracking|pop|pops|popped|popping|click|clicks|clicked|clicking|creak|creaks|creaky|snap|snaps|crunch|crunches|crunchy|grinds ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none !though !tho !today !at !whatsoever
+        cracking !good !session !job !day !start !workout !on ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none !though !tho !today !at !whatsoever
+        crack|cracks|cracked|pop|pops|popped|popping|click|clicks|clicked|clicking|creak|creaks|creaky|snap|snaps|crunch|crunches|crunchy|grinds ~~ doesnt|dont|didnt|no|not|aint|never ~ hurt|hurts|pain|none !though !tho !today !at !whatsoever
         no pain no gain
         no|not|nor CHEST PAINWORD|pain|pains
         dont|doesnt|not have|got ~ PAINWORD number|scale|thing
@@ -146,6 +148,7 @@ RULES = {
         SAIDWORD that? FILL|PAINISH|MY+ #
     """,
     "num.past": """
+        childbirth|labour|labor|stones|stone|birth|shingles|toothache|surgery|operation|op|canal|migraine was|is|were|being|wouldve|be a|an|about|only* #
         ^ back in the day ~~ #
         WEEKDAY FILL* # ,|.|but|and ~ >today
         # in the? spring|summer|winter|autumn
@@ -155,6 +158,7 @@ RULES = {
         # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
     """,
     "num.own": """
+        pain|it hit|reached #
         id|would|ill|could|lets SAIDWORD|call ~ #
     """,
 }

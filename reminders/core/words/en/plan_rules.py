@@ -209,6 +209,8 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "reschedule": """
+        STOPIT|quit sending|texting|messaging|reminding me|us|them|it? on|at|before #|CLOCK|WEEKDAY ~~ send|text|make|do|use|better
+        take me|us off WEEKDAY
         start|begin sending|texting|messaging them|it|these|those|me|the? TEXTNOUN? at|after|around|before|later|earlier|in|on
         like|want|prefer|rather WEEKDAY ,? and? WEEKDAY
         possible to ~ do|have|get WEEKDAY|DAYTIME
@@ -247,6 +249,8 @@ RULES = {
         only ~ on WEEKDAY
     """,
     "reschedule_sure": """
+        STOPIT|quit sending|texting|messaging|reminding me|us|them|it? on|at|before #|CLOCK|WEEKDAY ~~ send|text|make|do|use|better
+        take me|us off WEEKDAY
         get|have ~ reminder|reminders|text|texts|message|messages ~ later|earlier
         move|make|change|switch it|them|mine|my|the ~ after|before|around lunch|dinner|supper|breakfast|work|church|noon
         cancel|drop|skip WEEKDAY ~~ do|make|use|WEEKDAY

@@ -5,6 +5,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar
+        BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ,|y ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar
+        algo|me|se sono|trono|crujio|chasqueo|clac|crac|solto ~ en la|el|mi columna|espalda|cadera|lomo|cintura|vertebra|vertebras|espinazo
+        golpe|repente|pronto|avisar|aviso|subito ~ pinchazo|punzada|puntada|latigazo|dolor ~~ BACKBONE
+        pinchazo|puntada|punzada|latigazo fuerte|fuertisimo|fuertisima|agudo|aguda|terrible|brutal|horrible|tremendo|tremenda ~ en|por la|el|mi espalda|columna|lomo|cintura
         tronidazo|tronidote|crujidazo|crujidote ~ BACKBONE|cadera|rodilla
         crujio|trono|sono|chasqueo ,? ~ no me? puedo enderezar|mover|parar|caminar|levantar
         BACKBONE ~ CRACK
@@ -123,6 +128,10 @@ RULES = {
         palida|palido ~ como ~ papel|cera|muerto
     """,
     "idiom.faint_or_dizzy": """
+        puede|pueden|podria|podrian dar|causar|provocar|producir mareo|mareos|vertigo|desmayo|desmayos
+        vueltas en la? cabeza lo|el|la|que|un|una|este|esto
+        tanto|tanta|tantos|tantas papeleo|numeros|tramite|tramites|papel|papeles|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas ~~ mareado|mareada|marea|marean
+        marea|marean|mareo|mareado|mareada|marearme tanto|tanta|tantos|tantas botones|boton|papeleo|papel|papeles|mensaje|mensajes|noticia|opciones|letra|numero|numeros|cosa
         corrector ~ desmayo
         era desayuno
         desayuno

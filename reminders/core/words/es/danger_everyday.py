@@ -273,6 +273,8 @@ RULES = {
         antes !de !del ~~ ahora ya no ,|.|$
     """,
     "happening": """
+        ayer|hoy|anoche y? hoy|ayer? me paso|pasa|pasó|ha|sucedio|dio
+        me paso|sucedio|ha ayer|hoy|anoche|al|cuando|otra|de|pasado
         siento|tengo|me ~~ ahorita|ahora|orita|ahoritita ,|.|$
         lo|la|eso tengo|siento ahora|ahorita|hoy|ya
         me esta pasando|dando

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.fall_or_injury": """
+        me somate|somato|somataron|somatado
+        me|le somate|somato ~ BODY
         culetazo|culazo|culada|trancazo|trompazo|cabezazo|rodillazo|codazo ~ en|contra|con|al|cuando|bajando|subiendo|.|,|$
         me fui al hoyo|pozo|barranco|canal|suelo|piso|agua|zanja
         me raspe|despelleje toda|todita|todo|todito|la|las|el|los|mi
@@ -120,7 +122,11 @@ RULES = {
         latigazo cervical
     """,
     "idiom.fall_or_injury": """
-        rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la cabeza|cabesa|el coco|los sesos
+        rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la|el cabeza|cabesa|coco ~ crucigrama|rompecabezas|sudoku|pensando|tarea|cuentas|sopa|letras|acertijo|recordando|buscando
+        rompi|rompo|rompiendo|rompia|quebre|quebrando los sesos
+        ni|no me pegue|golpee|lastime|lesione ,|.|$|ni|nada|hechos|hice|y|pero
+        torci|torcer|torciendo|tuerzo|retorci|exprimi la|el|las|los|un|una ropa|trapo|trapos|trapeador|sabana|sabanas|toalla|toallas|pescuezo
+        cayo|cae|caia|cayendo|callo la|el|una noche|lluvia|nieve|tarde|visita|granizo|helada|aguacero|chaparron|tormenta
         cai|caigo|caer|cayo|caia|caido|caida|cae dormida|dormido|rendida|rendido ,|.|$|en|a|como|despues|viendo|anoche|temprano|toda|todo
         caido|cai|caiste|cae|caigo|caer del guindo|nido
         se ~ cae|cayo ~ brazo|parpado|boca|cara|mano|pelo|diente

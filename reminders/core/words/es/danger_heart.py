@@ -5,6 +5,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.chest_or_breathing": """
+        punza|punzada|punzadas|pica|molesta|jala|pesa|truena|aprieta|oprime|arde es|esta? adentro|dentro|en del|de|el|medio pecho
+        boqueo|boqueando|boquear
+        no me? vuelve|llega|entra|alcanza|da|pasa|baja|jala|rinde el? aire|resuello|respiro|aliento|resuelo|oxigeno
+        se me corta|corto|cortaba|va|iba|fue|acaba|acabo la|el respiracion|respiro|aire|aliento|resuello
+        no puedo ni|siquiera hablar|platicar|caminar ~ se me corta|corto|va|acaba la|el respiracion|aire|aliento|resuello
         siento|sento|como|parece|tengo|sintiendo|sentia como? si? tuviera|tengo|hubiera|fuera|estuviera|trajera|traigo un|una|unos|algo|alguien _ _? sentado|sentada|parado|parada|subido|encima|aplastando|aplastandome|apretando|apretandome|arriba|sobre|pisando ~ CHEST
         ^ FILL* # ,? pero|y|solo|nomas? FILL* en|al|por el|mi|medio|todo|lado* CHEST
         como|q|que si me|nos? ~ apretaran|apretara|apretasen|oprimieran|oprimiera|estrujaran|estrujara|aplastaran|aplastara|exprimieran|pisaran|pisara|amarraran ~ pecho
@@ -84,7 +89,10 @@ RULES = {
         dolor|duele|corre|baja|sube ~ al|hacia|por ~ brazo|mandibula|quijada ~~ pecho|sudor|sudo
     """,
     "idiom.chest_or_breathing": """
-        vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~~ dejo|dejaron|deja|quede sin aliento|respiracion|habla
+        esposo|esposa|marido|mujer|mama|papa|hermano|hermana|vecina|vecino|suegra|suegro|hijo|hija ~~ que|porque|pues trae|tiene|traia|tenia|tuvo dolor|un|dolores ~ pecho|corazon
+        aire ,|.? acondicionado
+        donde|que ~~ les|le|se da|dio|dan un? infarto|ataque
+        mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~~ dejo|dejaron|deja|quede sin aliento|respiracion|habla
         no es que me falte ~ aire
         no es que me ahogue
         no|ni me|le falta ~ aire|respiracion|aliento

@@ -140,6 +140,10 @@ RULES = {
         confundida|confundido|desorientada|desorientado ~~ reconoce|sabe|habla|repente
     """,
     "idiom.nerve_or_bladder": """
+        no|ni|nunca senti|siento|sentimos|sentia ningun|ninguna|ni? tronido|crujido|ruido|chasquido|dolor|molestia|mareo|hormigueo|malestar|cansancio
+        sin|ni|nada hormigueo|hormigueos|adormecimiento|entumecimiento|calambres ,|.|$|y|ni|hoy|dolor
+        hago|hice|hacia|haciendo|meo|mee|orino|orine|meaba pis|pipi|encima? de la? risa|carcajada|tanto
+        control ,|.|? remoto|del|de la? tele|television|tv|perro|carro|coche
         durmio ~ nalga|pierna|pie ~ manejar|sentada|sentado|jeje|jaja
         no sabe|se leer|escribir
         dentista|muela|anestesia|endodoncia ~~ boca|cara|lengua|labio ~ dormida|dormido|adormecida|adormecido

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.severe_pain": """
+        dolor ~~ paso|pasa|mas de lo que ~ puede|puedo|aguanta|aguanto|soporto|soporta
+        mas de lo que ~ puede|puedo aguantar|soportar|tolerar
         dolor del demonio|diablo|infierno|carajo
         no aguanto|soporto|resisto la|el ciatica|lumbago|hernia|espalda|rodilla|cadera|artritis|reuma
         SEVERE
@@ -66,12 +68,16 @@ RULES = {
         pasa de ~ diez|10
     """,
     "idiom.severe_pain": """
+        calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla|serie ~ insoportable|insufrible|terrible|horrible|mortal|intolerable|inaguantable
         lloro|llore|llorar|llorando|grite|grito de gusto|risa|emocion|alegria|felicidad|coraje
         lloro|llore|llorar|llorando ~ novela|pelicula|cebolla|boda
         no ~ lo|la|los aguanto ~ calor|frio|vecino|vecina|tele|ruido|suegra|cunado
         no aguanto ~ a mi|la PERSON
     """,
     "danger.crisis": """
+        pido|ruego|rezo|pidiendo|rogando|rezando|suplico ~ que|pa|para me? muera|lleve|recoja|morirme|llevarme|mori
+        no llego|llegare|llegar|llegue viva|vivo a|al|hasta
+        carta|cartas|nota|notas de despedida
         si no fuera|fuese|juera|estuviera|estuvieran|tuviera por? ~~ me habria|hubiera|hubiese|abria|ubiera matado|ahorcado|colgado|tirado|suicidado|quitado|aventado|envenenado|pegado|ido
         me habria|hubiera|hubiese|abria|ubiera matado|ahorcado|colgado|tirado|suicidado|quitado|aventado|envenenado|pegado|ido
         espero|esperando|espera|deseo|anhelo la muerte
@@ -184,6 +190,11 @@ RULES = {
         no ~ le ~ veo ~ salida|sentido|caso ~~ vida|vivir|nada|seguir
     """,
     "idiom.crisis": """
+        matar|matando|mato|matarme entrenando|trabajando|haciendo|corriendo|ejercitandome|de
+        no quiero seguir|continuar en|con|recibiendo esto|los|estos|el|la|lo|sus|tantos de? los|el|la? mensajes|mensaje|avisos|textos|programa|ejercicios|recordatorios|terapia
+        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida|suicido|mata|mato|matar
+        un|una senor|senora|muchacho|muchacha|joven|actriz|actor|hombre|mujer|cantante que se ~ quitar|quito|mato|colgo|suicido|matar
+        suicidio de un|una|la|el|aquel
         no porque ~ quiera morir|morirme
         me quiero matar ~ jaja|jeje
         muero|morir|matar|mata|matan|morirme de ~ risa|hambre|sueno|verguenza|ganas|amor|frio|calor|aburrimiento

@@ -38,6 +38,8 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        no volver|vuelvan|vuelva|vuelvas a escribirme|escribirnos|enviarme|mandarme|contactarme|llamarme|mandarnos|enviarnos|molestarme
+        que no me|nos llegue|lleguen|manden|envien|escriban|mande|envie mas|ya|ningun|ninguno|nada
         ^ remove|remover $
         ^ por? favor parar|paren|pare $
         please|pls|plz remove|unsubscribe ,|.|$|me
@@ -166,6 +168,11 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        basta de frio|calor|lluvia|nieve|problemas|chisme|chismes|comer|trabajo|viento|polvo
+        no quiero nada hoy|ahora|ahorita|por|mas? que
+        nunca|jamas dejen|deje|paren|dejes|dejeis de
+        no me|nos vayan|vaya? a? saquen|saque|quiten|borren|eliminen|quitar|sacar|dar ~ lista|baja|programa
+        no me lo|los|las? mande|manden|envien|envie|escriban de|en|por|tan|a|muy la? noche|madrugada|temprano|tarde|#|mediodia
         pare por el|la|los|las|un|una|mi|mis|dolor|cansancio|que|culpa|miedo|mareo
         no quiero mas|mas? dolor|dolores|pastillas|pastilla|sufrir|molestias|penas|pena|medicinas|operaciones|inyecciones
         ^ alto ,|.|! me|espera|espere|esperen|no|corrijo|perdon|perdone|error|antes
@@ -206,6 +213,7 @@ RULES = {
         jamas|nunca mas? me|nos? vuelva|vuelvan|vuelvas a
     """,
     "pause_span": """
+        todo|durante|en|por el? mes? de? MONTH
         toda|todo|todas|todos|esta|este|la|una|unas|unos|proxima|estas|estos la|el|las|los? semana|semanas|quincena|mes|vacaciones|verano|dias|feriado|puente ,? ~~ no me? SENDING|TO_SEND
         vacaciones|viaje|viajando ~~ semana|semanas|quincena|mes|dias|# ,? ~~ no me? SENDING|TO_SEND
     """,

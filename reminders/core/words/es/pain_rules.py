@@ -19,6 +19,7 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        dolor no tengo|tuve|hay|siento|traigo|hubo|senti
         PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada|cero|ninguno|nadita ,|.|$
         PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada , cero
         ni un|una|N1 solo|sola? PAINWORD ,|.|$
@@ -47,6 +48,9 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        limpio|lavo|toco|baño|bano|orino ~ no siento nada
+        no siento nada ~~ anestesiada|anestesiado|dormida|dormido|abajo|partes|piernas
+        no siento nada de|en|entre|al|del|cuando
         dormi|comi|descanse|avance|camine|duermo|descanso|puedo|pude nada del|por|con el? PAINWORD
         hice|hacer|hago|pude|hecho nada el|la|un|una|mi|del|con|por PAINWORD
         nada|na|no mas ~ me? duele|dolio|duelen|molesta|molesto|punza
@@ -115,6 +119,7 @@ RULES = {
         el mio|mia FILL* #
     """,
     "num.past": """
+        era|fue|estaba FILL* # ,|y|pero? hoy FILL* >#
         # era|fue|eran|estaba antes de|del la|mi? operacion|cirugia|operarme|pandemia|caida|accidente|navidad
         YESTERDAYISH ,? FILL* # ,? y|pero? >TODAY
         LASTTIME|YESTERDAYISH ,? que fue|era|estaba|tuve|tenia|andaba FILL* #
