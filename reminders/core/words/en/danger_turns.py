@@ -18,6 +18,10 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        accident|accidents ~~ number # in my|his|her|the pants|bed|drawers|trousers
+        # in my|his|her pants|drawers|undies|knickers
+        foot|feet|toe|toes|foots ~~ slapping|slaps|dragging|drags|flopping|flops|floppy
+        number # in my|his|her|the pants|bed|drawers|trousers|underwear|undies
         no control at all|whatsoever ,|.|$|since|now|any|anymore|over
         waterworks|bladder|bowels|bowel|water|waters ~~ no|lost|zero|any control|warning
         leg|legs|foot|feet|arm|hand|knee|knees just|simply|suddenly|wasnt* wasnt|isnt|werent|not there ,|.|$|and|when|gave|under
@@ -41,6 +45,10 @@ RULES = {
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        car|truck|van|bus|driver|somebody|someone|suv|bike|cyclist|taxi|lorry|scooter|trolley|cart ~ hit|rammed|struck|bumped|smashed|backed|ran|clipped|knocked us|me|my|into|our
+        rear ended us|me|my|at|by|on|yesterday|today
+        came|fell|dropped|landed|crashed|toppled down? off|from|out ~~ on|onto my|me HEADPART|BODY|shoulder|toe|foot
+        down i|we went|came
         down onto my|me the? bum|backside|behind|bottom|arse|ass|rear|butt|tail|tailbone|posterior|keister|tush
         slid|slipped|went|came|landed|sat|plopped|dropped straight|right|hard* down? on|onto|to my|me|the bum|backside|behind|bottom|arse|ass|rear|butt|tail|tailbone|posterior|keister|tush
         leg|foot|feet slip|slipped|slips|enter|entered|go|went|gone inside|into|in|through the|a|one? gutter|hole|drain|pothole|ditch|grating|crack|gap|manhole|floorboard|floorboards
@@ -60,6 +68,7 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|im|i|had|took|a|another* fell|fall|tripped|tumble|slipped !asleep !behind !ill !short !apart
     """,
     "danger.possible_fracture": """
+        JOINT|BACKBONE|rib|ribs|hip went|goes|gone|go snap|pop|crack|crunch|bang|clunk ~~ hurt|hurts|hurting|pain|sore|weight|cant|swollen
         sound|noise|clunk|crunch|tak|tok ~~ BACKBONE ~~ pain|hurts|hurt|sore|ache|aching|paining
         sound|noise|clunk|crunch|tak|tok ~~ BACKBONE ,? ~~ pain|hurts|hurt|sore|ache|aching|paining
         BACKBONE ~~ sound|noise|clunk|crunch|tak|tok ~~ pain|hurts|hurt|sore|ache|aching|paining
@@ -77,6 +86,7 @@ RULES = {
         clicked|click|clunk|clunked|twanged|twang|pinged|ping|clonk|thunk ~ in|inside my|the? left|right? groin|pelvis|BACKBONE|hip|ribs ~~ CANT|cant|couldnt|hardly walk|stand|put|move|bear|lift
     """,
     "danger.faint_or_dizzy": """
+        head|heads|world|brain ~ spinning|swimming|reeling|whirling !with !from !lol !over !about
         swoon|swooned|swooning|swooned|swoony
         greying|graying|greyed|grayed|browning|browned|whiting|whited out ,|.|$|at|when|on|every|again|and|for|if|on
         place|room|floor|house|walls|everything|kitchen|world|ceiling|bathroom|ground ~ tilting|spinning|tipping|swaying|moving|turning|whirling|swimming|rocking|lurching
@@ -89,6 +99,7 @@ RULES = {
         not|isnt|arent|wasnt doing|feeling|feel|working|been|so|too|very|all? good|well|great|right|myself|best today|now|tonight|again|this|morning|,|and|i|nearly|almost|just* passed|blacked|collapsed !by !away !the !through
     """,
     "danger.severe_pain": """
+        hurts|hurting|pain|its|aching|ache past|beyond|more what|than|anything what? i|me|anyone? can|could? bear|take|stand|endure|tolerate
         pain|hurt pass|past|passing|beyond|more|above|over than? what|anything? i|me|mi|a? body|person|man|woman? can|could|able? bear|take|stand|endure|tolerate
         no|cant|not fit bear|take|stand am|it|this|again
         pain ~ too much|plenty ~ no|cant|cannot|not ~ bear|stand|take|endure
@@ -103,6 +114,9 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        gun|pistol|rifle|revolver|knife|blade|razor to|in|against|at my|me head|mouth|temple|throat|wrist|wrists|chest
+        i would|wouldve|d have? killed|hung|shot|offed|drowned|hanged|topped myself
+        id have? killed|hung|shot|offed|drowned|hanged|topped myself
         decided|deciding|going|gonna|ready|want|plan|planning|time|intend|intending|made|mind to? end it ,|.|$|all|now|tonight|soon|tomorrow
         nuh|no|nah|dont waan|wan|want|wanna live|liv again|anymore|no|more
         throw|throwing|chuck|chucking|hurl|fling yourself|myself|meself|me down|off|under|in|out|over|from|into

@@ -62,6 +62,7 @@ RULES = {
         only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
+        took|taking|crossed|scratched|struck|crossing the|my? @ off|out
         cancelled|canceled
         give|giving up on the|my|this|that? @
         i didnt|couldnt|cant do|manage|get was|is|were|are the|my? @

@@ -74,6 +74,8 @@ RULES = {
         popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
     """,
     "idiom.faint_or_dizzy": """
+        blacked|blacking out the|my|all? windows|window|bedroom|room|lines|names|text|answers|curtains
+        afraid|scared|worried|frightened|nervous|fear that? i|id|ill would|might|could|will|may* get|be|feel|pass|go|faint DIZZY|dizzy|faint|out|woozy
         collapsed|collapse|folded the|that|a|your ironing|board|table|boxes|box|tent|pram|stroller|walker|umbrella|deckchair|pushchair|cot|playpen|trolley
         passed|passing|pass out menus|leaflets|hymnals|hymn|sandwiches|drinks|presents|gifts|samples|tickets|pamphlets|plates|cookies|prizes|towels|coffee|tea|toys|snacks|lunch|lunches|meals|books|sweets|cake|bibles|ballots|ribbons|medals|invitations|cigars|water|juice
         fainting goat|goats|couch
@@ -82,6 +84,7 @@ RULES = {
         me|my|a mate|mates passed|fainted|collapsed
     """,
     "idiom.severe_pain": """
+        thought|expected|figured|assumed|sure ~ id|i would|d? be|have in? agony|excruciating|unbearable|terrible
         nothing|not|never|isnt|wasnt|hardly|no unbearable|severe|terrible|awful|excruciating|agonising|agonizing|intolerable ,|.|$|just|but|only|today|at|#|about
         agony aunt|aunts|column|uncle
         unbearable|intolerable heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|neighbours|neighbors|music
@@ -96,6 +99,8 @@ RULES = {
         cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
     """,
     "taken_back": """
+        as a girl|boy|kid|child|youngster|teenager|teen|lad|lass ,|in|on|i|we
+        in|since|from high|grade|junior|elementary|grammar school basketball|football|,|.|$|and|track|cheer|wrestling|days|gymnastics|volleyball|soccer
         reading|watching|watched|read|rereading a|my|this|the|some|an|old* mystery|book|novel|story|film|movie|show|thriller|series where|in|about
         when i|we was|were a|an|just|only|still* girl|boy|kid|child|youngster|teenager|teen|lad|lass|lassie|toddler|schoolgirl|schoolboy
     """,

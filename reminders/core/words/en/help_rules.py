@@ -113,7 +113,18 @@ RULES = {
         who dis
     """,
     "opt_out": """
+        would|d like|wish|prefer|love|appreciate to discontinue|stop|cancel|end|terminate|quit|unsubscribe|opt|cease ~ TEXTNOUN|TEXT|out|these|this|from
+        text|texts|messages|message|msgs ~~ turn|shut|switch it|them|this off ,|.|$|please|now
+        like|want|wish|prefer to discontinue|terminate|end the|these|your|all|my|receiving TEXTNOUN|TEXT
         give over|up with? the|these|your TEXTNOUN|TEXTVERB
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
+    """,
+    "opt_out_not": """
+        is # a stop
+        wouldnt|wont|couldnt|dont|not give up|trade|miss|lose these|the|your|those TEXTNOUN
+        took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
+    """,
+    "opt_out_past": """
+        didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit
     """,
 }

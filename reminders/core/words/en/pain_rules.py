@@ -50,7 +50,7 @@ RULES = {
         PAINWORD ,? neg|negative|nought|naught
         NO pain|pains|discomfort|soreness|ache|aches|hurt|hurts|pian
         NO pain|hurt at all
-        pain|discomfort|soreness ,? FILL* NO|none|nil|nada|zilch|nothing|nope|free !SET !stop
+        pain|discomfort|soreness ,? FILL* NO|none|nil|nada|zilch|nothing|nope|free !SET !stop !EXERNOUN !EXWORD !EXER !time !way
         pain free
         painfree|painless
         no PAINWORD|hurt

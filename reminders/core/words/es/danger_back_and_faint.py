@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        sin avisar|aviso|previo|mas ~ pinchazo|punzada|puntada|latigazo|dolor ~~ BACKBONE
         BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar
         BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ,|y ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar
         algo|me|se sono|trono|crujio|chasqueo|clac|crac|solto ~ en la|el|mi columna|espalda|cadera|lomo|cintura|vertebra|vertebras|espinazo
@@ -61,6 +62,7 @@ RULES = {
         encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
     """,
     "danger.faint_or_dizzy": """
+        marearme|marearse|mareandome|mareandose asi|tanto|mucho|seguido|cada|al|cuando|otra
         vi|veo|veia|viendo estrellitas|lucecitas|chispitas|puntitos
         se|me ha|he desmayado|desvanecido|desvanecio|desplomado
         me voy|iba|fui ,? ~ sudor|sude|sudando|sudaba frio|fria|frios

@@ -122,7 +122,7 @@ RULES = {
         latigazo cervical
     """,
     "idiom.fall_or_injury": """
-        rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la|el cabeza|cabesa|coco ~ crucigrama|rompecabezas|sudoku|pensando|tarea|cuentas|sopa|letras|acertijo|recordando|buscando
+        rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la|el cabeza|cabesa|coco ~ crucigrama|rompecabezas|sudoku|pensando|tarea|cuentas|sopa|letras|acertijo|recordando
         rompi|rompo|rompiendo|rompia|quebre|quebrando los sesos
         ni|no me pegue|golpee|lastime|lesione ,|.|$|ni|nada|hechos|hice|y|pero
         torci|torcer|torciendo|tuerzo|retorci|exprimi la|el|las|los|un|una ropa|trapo|trapos|trapeador|sabana|sabanas|toalla|toallas|pescuezo

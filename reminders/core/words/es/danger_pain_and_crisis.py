@@ -75,6 +75,7 @@ RULES = {
         no aguanto ~ a mi|la PERSON
     """,
     "danger.crisis": """
+        carta|cartas|nota|notas de despedida a|para|pa mi|mis
         pido|ruego|rezo|pidiendo|rogando|rezando|suplico ~ que|pa|para me? muera|lleve|recoja|morirme|llevarme|mori
         no llego|llegare|llegar|llegue viva|vivo a|al|hasta
         carta|cartas|nota|notas de despedida
@@ -191,7 +192,7 @@ RULES = {
     """,
     "idiom.crisis": """
         matar|matando|mato|matarme entrenando|trabajando|haciendo|corriendo|ejercitandome|de
-        no quiero seguir|continuar en|con|recibiendo esto|los|estos|el|la|lo|sus|tantos de? los|el|la? mensajes|mensaje|avisos|textos|programa|ejercicios|recordatorios|terapia
+        no quiero seguir|continuar en|con|recibiendo esto|los|estos|el|la|lo|sus|tantos de? los|el|la? mensajes|mensaje|avisos|textos|recordatorios
         serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida|suicido|mata|mato|matar
         un|una senor|senora|muchacho|muchacha|joven|actriz|actor|hombre|mujer|cantante que se ~ quitar|quito|mato|colgo|suicido|matar
         suicidio de un|una|la|el|aquel

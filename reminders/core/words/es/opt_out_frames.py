@@ -175,7 +175,7 @@ RULES = {
         no me lo|los|las? mande|manden|envien|envie|escriban de|en|por|tan|a|muy la? noche|madrugada|temprano|tarde|#|mediodia
         pare por el|la|los|las|un|una|mi|mis|dolor|cansancio|que|culpa|miedo|mareo
         no quiero mas|mas? dolor|dolores|pastillas|pastilla|sufrir|molestias|penas|pena|medicinas|operaciones|inyecciones
-        ^ alto ,|.|! me|espera|espere|esperen|no|corrijo|perdon|perdone|error|antes
+        ^ alto ,|. me? equivoque|corrijo|perdon|perdone|error|espera|espere|esperen
         silla|sillas|pared|talones|tandem|equilibrio|serie|series|rodilla|rodillas|vuelta|espalda ,? ya? no mas $
         ^ pare , me dio|dolio|duele|canse|senti|maree|agote|falto|tiro|ardio|tembla
         ^ pare , senti|sentia|dolor|tuve|hice|iba|estaba
