@@ -58,6 +58,16 @@ def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Si
         heard.say("thanks", "thanks", slot, session.id if session else None, easy=client.next_session_easy, **values)
 
 
+def keep_unanswered(tx: Tx, heard: Heard, client: Client) -> None:
+    """Keep and judge what she tells of a session beside her wish to hear no more; nothing of it is answered."""
+    reading = heard.reading
+    if reading.completed is None and reading.pain is None and not reading.by_exercise:
+        return
+    session = reports.session_of(tx, heard, client)
+    report = reports.keep_report(tx, heard, client, session)
+    judge.judge_report(tx, heard.clinic, client, session, report, heard.now)
+
+
 def ask_again(tx: Tx, heard: Heard, client: Client, kind: str) -> None:
     """Ask about a reply that was not understood: what was asked before once more, else what it means."""
     session_id = heard.question.session_id if heard.question else None

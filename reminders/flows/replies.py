@@ -33,6 +33,8 @@ def handle(tx: Tx, heard: Heard) -> None:
         say_sympathy(tx, heard, client)
         return
     if reading.intent in CONSENT and not only_resumes(tx, heard, client):
+        if reading.intent == "opt_out" and not warned:
+            recording.keep_unanswered(tx, heard, client)
         CONSENT[reading.intent](tx, heard)
         return
     if heard.row.pictures and not heard.row.text.strip():

@@ -106,6 +106,15 @@ BUILD = (
     "en-build-13",
     "es-build-13",
     "es-build-14",
+    "en-build-14",
+    "en-build-15",
+    "en-build-16",
+    "en-build-17",
+    "en-build-18",
+    "es-build-15",
+    "es-build-16",
+    "es-build-17",
+    "es-build-18",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

@@ -99,6 +99,18 @@ def test_stop_i_fell_gets_one_answer_that_does_both(world: World) -> None:
     assert any(one.level == "urgent" for one in world.alerts(ana))
 
 
+def test_what_she_reports_beside_her_stop_is_kept_and_judged(world: World) -> None:
+    ana = reminded(world)
+
+    world.hear("All done 2x10, pain 7. And please stop texting me")
+
+    session = world.sessions(ana)[0]
+    assert (session.completed, session.pain) == ("all", 7)
+    assert contact(world).consent == "closed"
+    assert templates(world) == ["stopped"]
+    assert "pain_up" in {one.rule for one in world.alerts(ana)}
+
+
 def test_a_stop_soon_after_a_pain_text_may_have_meant_the_exercises(world: World) -> None:
     ana = reminded(world)
     world.hear("done pain 7")

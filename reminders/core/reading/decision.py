@@ -15,7 +15,7 @@ from reminders.core.reading.model import SessionExercise
 
 NO_DANGER = "none"
 _BARE = 2  # words
-_AGAINST_RULES = 0.6  # belief in a sign that the rules found denied or an idiom
+_AGAINST_RULES = 0.85  # belief in a sign that the rules found denied or an idiom
 _AGAINST_OWNER = 0.9  # that they found another person's
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
 _TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
@@ -30,8 +30,8 @@ SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
-CALM_FROM = 0.35
-_ENDS_FROM = 0.03
+CALM_FROM = 0.45
+_ENDS_FROM = 0.04
 _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
 
 
@@ -73,6 +73,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         completed = "none"
     elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session)):
         completed = amount
+    elif intent == "opt_out":
+        completed = _told_beside_end(evidence, session)
     elif intent == "report":
         verdict = judged["completed"]
         completed, amount_sureness = None if verdict.name == "None" else verdict.name, verdict.sureness
@@ -99,9 +101,15 @@ def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str
     """Return the likeliest intent, and how sure the judge is of it."""
     likeliest = judged["intent"]
     intent = rule if likeliest.sureness < _GUESS and rule not in _VAGUE else likeliest.name
-    if intent == "opt_out" and _is_doubtful_end(evidence):
+    is_own = intent == "opt_out" != rule  # no rule says so
+    if (is_own and not _sounds_like_an_end(judged)) or (intent == "opt_out" and _is_doubtful_end(evidence)):
         intent = likeliest.runner_up
     return intent, likeliest.sureness
+
+
+def _sounds_like_an_end(judged: Verdicts) -> bool:
+    """Tell whether the judge who knows only wishes to hear no more thinks one possible."""
+    return judged.share("ends", "opt_out") >= _ENDS_FROM
 
 
 def _wants_no_more(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
@@ -113,6 +121,28 @@ def _wants_no_more(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     if rule == "opt_in" or is_pause or is_taken_back or "opt_out_denied" in evidence.hits:
         return False
     return judged.share("ends", "opt_out") >= (_ENDS_FROM if evidence.asked is None else _ENDS_WHEN_ASKED)
+
+
+def _told_beside_end(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
+    """Return how much was done, when a wish to hear no more is told beside a session: "did all, now stop texting"."""
+    ends = evidence.hits.get("opt_out", ())
+    if evidence.told.sets is not None:
+        evidence.told.by_exercise = ()  # "2x10, and that's my last one, no more texts" leaves out no exercise
+    amount = completed_of(evidence, "report", session)
+
+    beside = [
+        (start, end)
+        for start, end in (*evidence.done(), *evidence.spans("skip_sure"))
+        if not any(low < end and start < high for low, high in ends)
+    ]
+    how_much = [*evidence.spans("all"), *evidence.spans("part")]
+    if evidence.told.amounts and (evidence.told.sets is not None or evidence.told.by_exercise):
+        return amount
+    if beside and evidence.told.by_exercise:
+        return amount
+    if any(low <= end and start <= high for start, end in beside for low, high in how_much):
+        return amount
+    return "none" if beside and "day.today" in evidence.held and not evidence.done() else None
 
 
 def _by_what_is_told(evidence: Evidence, intent: str) -> str:

@@ -163,13 +163,14 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
     intent = decision.intent
     pain = _pain(evidence, decision)
-    amounts = intent == "report" and (not told.by_exercise or told.sets is not None)
+    tells = intent in _OF_A_SESSION or (intent == "opt_out" and decision.completed is not None)
+    amounts = intent in ("report", "opt_out") and tells and (not told.by_exercise or told.sets is not None)
     reading = Reading(
         intent=intent,
         completed=decision.completed,
         sets=told.sets if amounts else None,
         reps=told.reps if amounts else None,
-        by_exercise=told.by_exercise if intent in _OF_A_SESSION else (),
+        by_exercise=told.by_exercise if tells else (),
         pain=pain,
         red_flags=tuple(evidence.danger.grades),
         danger=dict(evidence.danger.grades),
@@ -198,11 +199,11 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     is_guess = decision.is_wish or evidence.asked == "settling" or not (pain.is_stated or pain.none_said)
     if intent == "skip" and not pain.value and is_guess:
         evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
-    tells_session = intent in _OF_A_SESSION
+    tells_session = intent in _OF_A_SESSION or (intent == "opt_out" and decision.completed is not None)
     is_severe = pain.value is not None and pain.value >= SEVERE_FROM
     counts = (
         tells_session
-        or (intent == "later" and pain.is_stated)
+        or (intent in ("later", "opt_out") and pain.is_stated)
         or (bool(danger.grades) and (pain.is_stated or is_severe))
     )
     if is_severe and (counts or pain.is_stated):

@@ -33,7 +33,7 @@ RULES = {
         tirem|tira|tire|remova|removam|retirem ~ lista|numero
         descadastrar|descadastra|descadastre|cancelar ~ inscricao
         tigilan|itigil|ihinto|tumigil
-        huwag|wag ~ magtext|magpadala|itext|mensahe|text
+        huwag|wag ~~ magtext|magpadala|itext|mensahe|text
         ayaw|ayoko ~ text|mensahe|magtext
         geen ~ berichten|berichtjes ~ meer
         niet meer sturen|berichten|appen
@@ -47,6 +47,7 @@ RULES = {
         ngung ~ nhan|gui
         tingzhi|ting fa|zhi|faxin|duanxin
         buyao|bie ~ fa|fale|xinxi|duanxin
+        bu yao ~~ fa|duan|xinxi|duanxin
         tuiding|quxiao
         ostanovite|prekratite|otpisatsya|otpishite|otpisat
         pishite ~ bolshe

@@ -290,6 +290,7 @@ RULES = {
         sat ~ back ~ down|in|on
     """,
     "happening": """
+        it did|does today|again|just|now|yesterday|tonight
         its|is|im|am|and|been still numb|numbness|tingling|tingly|dizzy|woozy|weak|swollen|bleeding|tight|there
         have|having|got|feel|feeling it|that|this|them now|today|already
         happening now|today|already

@@ -113,6 +113,15 @@ RULES = {
         who dis
     """,
     "opt_out": """
+        ^ please? discontinue ,|.|$|i|we|my|now
+        ^ REMOVE me|us|my number? ,|.|$|pls|please|thanks
+        no to the|these|your|any? TEXT|TEXTNOUN
+        switch these|those|the|your|all|them? TEXTNOUN? off
+        switch off these|those|the|your|all? TEXTNOUN
+        dont|do|never tex|texted|txt me|us|this
+        bin|ditch|junk|trash|burn my|this|our number|phone|contact
+        not get|getting these|those|them|any anymore|again|ever|,|.|$
+        TEXTNOUN ~ ,|. ~ cut it|that|them out
         would|d like|wish|prefer|love|appreciate to discontinue|stop|cancel|end|terminate|quit|unsubscribe|opt|cease ~ TEXTNOUN|TEXT|out|these|this|from
         text|texts|messages|message|msgs ~~ turn|shut|switch it|them|this off ,|.|$|please|now
         like|want|wish|prefer to discontinue|terminate|end the|these|your|all|my|receiving TEXTNOUN|TEXT

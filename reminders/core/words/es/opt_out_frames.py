@@ -38,6 +38,9 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        renuncio a los|sus|estos|las? TEXT|TEXTNOUN|mensajitos
+        ya no le|les? sigan|siga con los|sus|estos|tantos? TEXT|TEXTNOUN
+        pedir|solicitar|pido|solicito|quiero la|mi baja de|,|.|$|por
         no volver|vuelvan|vuelva|vuelvas a escribirme|escribirnos|enviarme|mandarme|contactarme|llamarme|mandarnos|enviarnos|molestarme
         que no me|nos llegue|lleguen|manden|envien|escriban|mande|envie mas|ya|ningun|ninguno|nada
         ^ remove|remover $
