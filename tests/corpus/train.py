@@ -115,6 +115,9 @@ BUILD = (
     "es-build-16",
     "es-build-17",
     "es-build-18",
+    "en-build-19",
+    "es-build-19",
+    "en-build-20",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

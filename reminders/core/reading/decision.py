@@ -6,6 +6,7 @@ What must never be lost (opt-outs, the carrier words) does not depend on weights
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from reminders.core.reading import ends
 from reminders.core.reading.completion import completed_of, is_percentage
 from reminders.core.reading.danger import SIGN_LABELS
 from reminders.core.reading.intent import Evidence, decide, is_none_at_all
@@ -31,8 +32,6 @@ SURE = 0.95  # below this a reading would be a guess
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
 CALM_FROM = 0.45
-_ENDS_FROM = 0.04
-_ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
 
 
 @dataclass(slots=True)
@@ -54,32 +53,9 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
-    if wish is not None or _is_certain(evidence, rule):
-        intent, sureness = wish or rule, 1.0
-    else:
-        intent, sureness = _judged_intent(evidence, rule, judged)
-    if wish is None and _wants_no_more(evidence, rule, judged):
-        intent = "opt_out"
-    if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
-        intent = "pain"  # "I don't want any more of this life" ends no reminders
     suspected = _suspected(evidence, judged)
-    if suspected is not None and intent in _VAGUE:
-        intent = "pain"
-    if intent in _NO_RATING and _leads_with_rating(evidence):
-        intent = "pain"
-    intent = _by_what_is_told(evidence, intent)
-    completed, amount_sureness = None, 1.0
-    if intent == "skip":
-        completed = "none"
-    elif intent == "report" and (evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session)):
-        completed = amount
-    elif intent == "opt_out":
-        completed = _told_beside_end(evidence, session)
-    elif intent == "report":
-        verdict = judged["completed"]
-        completed, amount_sureness = None if verdict.name == "None" else verdict.name, verdict.sureness
-        if completed == "all" and amount is None and evidence.danger.grades:
-            completed = None  # nothing was told of the session beside her danger sign
+    intent, sureness = _intent_of(evidence, rule, wish, judged, suspected)
+    completed, amount_sureness = _completion_of(evidence, intent, amount, session, judged)
     return Decision(
         intent,
         completed,
@@ -91,10 +67,40 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     )
 
 
-def _is_doubtful_end(evidence: Evidence) -> bool:
-    """Tell whether a reply only sounds like a wish to hear no more: "stop by and see me", "don't stop the texts"."""
-    only_sounds = "opt_out" not in evidence.hits and any(s == 0 for s, _ in evidence.hits.get("opt_out_not", ()))
-    return only_sounds or "opt_out_denied" in evidence.hits
+def _intent_of(
+    evidence: Evidence, rule: str, wish: str | None, judged: Verdicts, suspected: str | None
+) -> tuple[str, float]:
+    """Return what the reply is for, and how sure that is."""
+    if wish is not None or _is_certain(evidence, rule):
+        intent, sureness = wish or rule, 1.0
+    else:
+        intent, sureness = _judged_intent(evidence, rule, judged)
+    if wish is None and ends.is_wanted(evidence, rule, judged):
+        intent = "opt_out"
+    if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
+        intent = "pain"  # "I don't want any more of this life" ends no reminders
+    if (suspected is not None and intent in _VAGUE) or (intent in _NO_RATING and _leads_with_rating(evidence)):
+        intent = "pain"
+    return _by_what_is_told(evidence, intent), sureness
+
+
+def _completion_of(
+    evidence: Evidence, intent: str, amount: str | None, session: Sequence[SessionExercise], judged: Verdicts
+) -> tuple[str | None, float]:
+    """Return how much was done, and how sure that is; `amount` is what the rules make of it."""
+    if intent == "skip":
+        return "none", 1.0
+    if intent == "opt_out":
+        return ends.told_beside(evidence, session), 1.0
+    if intent != "report":
+        return None, 1.0
+    if evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session):
+        return amount, 1.0
+    verdict = judged["completed"]
+    completed = None if verdict.name == "None" else verdict.name
+    if completed == "all" and amount is None and evidence.danger.grades:
+        completed = None  # nothing was told of the session beside her danger sign
+    return completed, verdict.sureness
 
 
 def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str, float]:
@@ -102,47 +108,9 @@ def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str
     likeliest = judged["intent"]
     intent = rule if likeliest.sureness < _GUESS and rule not in _VAGUE else likeliest.name
     is_own = intent == "opt_out" != rule  # no rule says so
-    if (is_own and not _sounds_like_an_end(judged)) or (intent == "opt_out" and _is_doubtful_end(evidence)):
+    if (is_own and not ends.is_possible(judged)) or (intent == "opt_out" and ends.is_doubtful(evidence)):
         intent = likeliest.runner_up
     return intent, likeliest.sureness
-
-
-def _sounds_like_an_end(judged: Verdicts) -> bool:
-    """Tell whether the judge who knows only wishes to hear no more thinks one possible."""
-    return judged.share("ends", "opt_out") >= _ENDS_FROM
-
-
-def _wants_no_more(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
-    """Tell whether the judge who knows only wishes to hear no more sees one: one too many is answered by how to come
-    back, one too few breaks the law.
-    """
-    is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
-    is_pause = rule == "pause" and "pause_sure" in evidence.held
-    if rule == "opt_in" or is_pause or is_taken_back or "opt_out_denied" in evidence.hits:
-        return False
-    return judged.share("ends", "opt_out") >= (_ENDS_FROM if evidence.asked is None else _ENDS_WHEN_ASKED)
-
-
-def _told_beside_end(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
-    """Return how much was done, when a wish to hear no more is told beside a session: "did all, now stop texting"."""
-    ends = evidence.hits.get("opt_out", ())
-    if evidence.told.sets is not None:
-        evidence.told.by_exercise = ()  # "2x10, and that's my last one, no more texts" leaves out no exercise
-    amount = completed_of(evidence, "report", session)
-
-    beside = [
-        (start, end)
-        for start, end in (*evidence.done(), *evidence.spans("skip_sure"))
-        if not any(low < end and start < high for low, high in ends)
-    ]
-    how_much = [*evidence.spans("all"), *evidence.spans("part")]
-    if evidence.told.amounts and (evidence.told.sets is not None or evidence.told.by_exercise):
-        return amount
-    if beside and evidence.told.by_exercise:
-        return amount
-    if any(low <= end and start <= high for start, end in beside for low, high in how_much):
-        return amount
-    return "none" if beside and "day.today" in evidence.held and not evidence.done() else None
 
 
 def _by_what_is_told(evidence: Evidence, intent: str) -> str:

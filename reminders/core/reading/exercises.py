@@ -153,8 +153,7 @@ class Teller:
     def _give_statuses(self) -> None:
         """Give each word of done or not done to the names it stands with.
 
-        Some lead on to names ("did", "all but"), some close them ("rows yes"), most do what the first of them does.
-        """
+        Some lead on to names ("did", "all but"), some close them ("rows yes"), most do what the first does."""
         marks = self._status_marks()
         if not self._told:
             return
@@ -212,6 +211,8 @@ class Teller:
         )
         if open_before and status == "not" and self._lexicon.is_in("JOINAND", self._chars[at + 1 : at + 2]):
             leads = False  # "heels I could not and the balance neither"
+        if leads and open_before and self._chars[at + 1] == COMMA:  # "rows 3x10 done, side lying skipped"
+            leads = self._marks.get(after[0].mention.end, status) == status
         if listing.closes_name(self._chars, self._text.words, at, status, self._lexicon):
             leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None

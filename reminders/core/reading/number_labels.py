@@ -64,12 +64,14 @@ SHARED_RULES: dict[str, str] = {
     """,
     "yes_report": """
         ^ YES ,? .? #|FRAC10
+        . YES SMALL $
         ^ SMALL YESKEY !# !YESKEY_NOT
         ^ YES_OTHER SMALL $
         ^ YES_OTHER SMALL ,|.|BUT|JOINAND !#
     """,
     "num.invited": """
         ^ YES ,? .? FILL* PAINISH? FILL* #
+        . YES SMALL $
         ^ # YESKEY !# !YESKEY_NOT
         ^ YES_OTHER # $
         ^ YES_OTHER SMALL ,|.|BUT|JOINAND !#

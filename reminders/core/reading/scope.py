@@ -12,7 +12,7 @@ from reminders.core.reading.tokens import Text
 _NEAR = 5  # a denial reaches this many words onward
 _ENDS = STOP + QUESTION
 _RIGHT_BEFORE = 2
-_PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO", "YOUNG")
+_PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO", "YOUNG", "MONTH")
 
 
 @dataclass(slots=True)
@@ -279,9 +279,10 @@ class Scope:
         return self._has("TO_SCALE", at + 1, at + 2) and not (at and self._has("ACCUSTOMED", at - 1, at))
 
     def _is_short_year(self, at: int) -> bool:
-        """Tell whether a token is a year of two digits: "in 09", "en el 98"."""
+        """Tell whether a token is a year of two digits, or a month looked back to: "in 09", "back in March"."""
         raw, is_led = self.text.raw[at], self._has("IN_YEAR", at - 1, at)
-        return is_led and len(raw) == 2 and raw.isdigit() and (raw[0] == "0" or int(raw) >= 50)
+        is_month = self._has("MONTH", at, at + 1) and self._has("BACK_THEN", at - 2, at - 1)
+        return is_month or (is_led and len(raw) == 2 and raw.isdigit() and (raw[0] == "0" or int(raw) >= 50))
 
     def _segment(self, start: int, end: int) -> tuple[int, int]:
         """Return the bounds of the sentence, cut at "but"."""
@@ -289,12 +290,5 @@ class Scope:
         but, chars = self.lexicon.chars("BUT"), self.text.signature
         if but.isdisjoint(self.text.present):
             return low, high
-        for at in range(start - 1, low - 1, -1):
-            if chars[at] in but:
-                low = at
-                break
-        for at in range(end, high):
-            if chars[at] in but:
-                high = at
-                break
-        return low, high
+        low = next((at for at in range(start - 1, low - 1, -1) if chars[at] in but), low)
+        return low, next((at for at in range(end, high) if chars[at] in but), high)

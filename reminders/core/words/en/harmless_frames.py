@@ -19,6 +19,7 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        lost|losing|lose control of|over my|the|this|our whole? day|week|morning|time|temper|schedule|evening|house|kitchen|remote|diary
         arent|isnt|wasnt|werent|not|aint numb|numbness|tingling|tingly ,|.|$|just|but|only|anymore|now|any|today|at
         weak at|in the|my knees|knee over|for|about|when|at|seeing|watching|with|from
         a|the|newborn|baby|new|bambi|little* newborn|baby|new calf|deer|foal|fawn|lamb|giraffe|colt
@@ -31,6 +32,9 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        fell great|fine|better|wonderful|awesome|ok|okay
+        crash|crashed|crashing landed? on|onto|in|out the|my? sofa|couch|bed|recliner|settee|chair
+        slipped|slip|slipping|snuck out|away|off early|late|quietly|before|after|for|from
         shares|share|stocks|stock|market|markets|pound|dollar|sales|prices|price|rates took|take|taking|had a|an|another tumble|fall|dive|spill|knock|hit|hammering|nosedive
         almost|nearly|just|about dropped the|my|a|that|it _? on|onto my|me|the foot|toe|toes|feet
         pain hit|hits #
@@ -105,6 +109,6 @@ RULES = {
         when i|we was|were a|an|just|only|still* girl|boy|kid|child|youngster|teenager|teen|lad|lass|lassie|toddler|schoolgirl|schoolboy
     """,
     "denied_all": """
-        hasnt|havent|didnt|not|never happened|happen yet|to|,|.|$|so
+        hasnt|havent happened yet|,|.|$|but|so|though
     """,
 }

@@ -129,11 +129,25 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        this is my number|phone|cell|mobile now|use
+        push off with|from|of|the|my|a|using|on
         is # a stop
         wouldnt|wont|couldnt|dont|not give up|trade|miss|lose these|the|your|those TEXTNOUN
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """,
     "opt_out_past": """
         didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit
+    """,
+    "pause_span_not": """
+        months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
+    """,
+    "pause_not": """
+        months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
+    """,
+    "pause_sure_not": """
+        months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
+    """,
+    "wrong_number_not": """
+        wrong number in|on|for|there my|the|last|that|earlier|before|sorry
     """,
 }

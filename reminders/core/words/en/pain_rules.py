@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.retracted": """
+        # was|is a|my|the? fat|wrong|butter|clumsy finger|fingers|thumb|thumbs|key|button
         # was|is a|my|the|just? just|a? mistake|typo|error|slip
         # is|was what|the|number? one|number? i|we SAIDWORD
         CLIENTLIKE|PERSON would say|put|call|rate ~ # ,? but? i|id|me

@@ -26,6 +26,7 @@ CONCEPTS = {
     "OTHERS": "other others remaining",
     "THRU": "thru through",
     # scope
+    "BACK_THEN": "back way",
     "LIKENESS": "like feels felt feel feeling",
     "NOBODY": "nobody",
     "OWNERMARK": "my our a the",

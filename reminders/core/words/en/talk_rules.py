@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        wrong number|pain|answer in|on my|the|that last|previous|earlier|first? text|message|answer|reply|report
         error|mistake|typo|goof in my last|previous|earlier|first
         sorry for|about the|my|any mixup|mix|confusion|mistake|error|typo
         that|it wasnt|isnt right|correct|accurate|true ,|.|i

@@ -274,7 +274,7 @@ RULES = {
     """,
     "happening": """
         ayer|hoy|anoche y? hoy|ayer? me paso|pasa|pasó|ha|sucedio|dio
-        me paso|sucedio|ha ayer|hoy|anoche|al|cuando|otra|de|pasado
+        me paso|sucedio ayer|hoy|anoche|al|cuando|otra|de
         siento|tengo|me ~~ ahorita|ahora|orita|ahoritita ,|.|$
         lo|la|eso tengo|siento ahora|ahorita|hoy|ya
         me esta pasando|dando

@@ -123,7 +123,7 @@ RULES = {
     """,
     "idiom.fall_or_injury": """
         rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la|el cabeza|cabesa|coco ~ crucigrama|rompecabezas|sudoku|pensando|tarea|cuentas|sopa|letras|acertijo|recordando
-        rompi|rompo|rompiendo|rompia|quebre|quebrando los sesos
+        me|nos? rompi|rompo|rompiendo|rompia|quebre|quebrando los sesos con|en|pensando?
         ni|no me pegue|golpee|lastime|lesione ,|.|$|ni|nada|hechos|hice|y|pero
         torci|torcer|torciendo|tuerzo|retorci|exprimi la|el|las|los|un|una ropa|trapo|trapos|trapeador|sabana|sabanas|toalla|toallas|pescuezo
         cayo|cae|caia|cayendo|callo la|el|una noche|lluvia|nieve|tarde|visita|granizo|helada|aguacero|chaparron|tormenta

@@ -38,6 +38,8 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        quisiera|quiero|gustaria|prefiero|agradeceria|necesito que ya? suspendieran|pararan|dejaran|quitaran|cancelaran|suspendan|cancelen|detuvieran|detengan|terminaran los|sus|estos|las|esos? TEXT|TEXTNOUN|avisos
+        suspendan|suspendieran|cancelen|quiten|paren ~ TEXT|TEXTNOUN|avisos para|por siempre
         renuncio a los|sus|estos|las? TEXT|TEXTNOUN|mensajitos
         ya no le|les? sigan|siga con los|sus|estos|tantos? TEXT|TEXTNOUN
         pedir|solicitar|pido|solicito|quiero la|mi baja de|,|.|$|por
@@ -171,6 +173,7 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        no puedo|aguanto mas ,|.|$|con
         basta de frio|calor|lluvia|nieve|problemas|chisme|chismes|comer|trabajo|viento|polvo
         no quiero nada hoy|ahora|ahorita|por|mas? que
         nunca|jamas dejen|deje|paren|dejes|dejeis de

@@ -32,6 +32,7 @@ CONCEPTS = {
     "STORY": "pelicula novela telenovela serie programa libro cuento sueno sone personaje noticias historia",
     "LONGAGO": "juventud mocedad veintes treintas decadas novecientos",
     "YOUNG": "nina nino joven chica chico chiquita chiquito muchacha muchacho soltera soltero jovencita jovencito",
+    "BACK_THEN": "alla por",
     "LIKENESS": "siento sento como parece sintiendo sentia",
     "YOUNG_LED": "de desde era",
     "AGESPAN": "ano anos mes meses decada decadas",

@@ -208,4 +208,7 @@ RULES = {
         abuela|abuelita|nana|mami dice|hizo
         sus ejercicios
     """,
+    "wrong_number": """
+        se ha|han confundido|equivocado usted? de persona|numero|telefono
+    """,
 }

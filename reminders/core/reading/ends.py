@@ -1,0 +1,58 @@
+"""The wish to hear no more, where no rule is sure: the judge's second opinion, and what is reported beside the wish.
+
+One too many is answered by how to come back, one too few breaks the law.
+"""
+
+from collections.abc import Sequence
+
+from reminders.core.reading.completion import completed_of
+from reminders.core.reading.intent import Evidence
+from reminders.core.reading.judge import Verdicts
+from reminders.core.reading.model import SessionExercise
+
+_ENDS_FROM = 0.03
+_ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
+
+
+def is_doubtful(evidence: Evidence) -> bool:
+    """Tell whether a reply only sounds like a wish to hear no more: "stop by and see me", "don't stop the texts"."""
+    only_sounds = "opt_out" not in evidence.hits and any(s == 0 for s, _ in evidence.hits.get("opt_out_not", ()))
+    return only_sounds or "opt_out_denied" in evidence.hits
+
+
+def is_possible(judged: Verdicts) -> bool:
+    """Tell whether the judge who knows only wishes to hear no more thinks one possible."""
+    return judged.share("ends", "opt_out") >= _ENDS_FROM
+
+
+def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
+    """Tell whether the judge who knows only wishes to hear no more sees one: one too many is answered by how to come
+    back, one too few breaks the law.
+    """
+    is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
+    is_pause = rule == "pause" and "pause_sure" in evidence.held
+    if rule == "opt_in" or is_pause or is_taken_back or "opt_out_denied" in evidence.hits:
+        return False
+    return judged.share("ends", "opt_out") >= (_ENDS_FROM if evidence.asked is None else _ENDS_WHEN_ASKED)
+
+
+def told_beside(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
+    """Return how much was done, when a wish to hear no more is told beside a session: "did all, now stop texting"."""
+    ends = evidence.hits.get("opt_out", ())
+    if evidence.told.sets is not None:
+        evidence.told.by_exercise = ()  # "2x10, and that's my last one, no more texts" leaves out no exercise
+    amount = completed_of(evidence, "report", session)
+
+    beside = [
+        (start, end)
+        for start, end in (*evidence.done(), *evidence.spans("skip_sure"))
+        if not any(low < end and start < high for low, high in ends)
+    ]
+    how_much = [*evidence.spans("all"), *evidence.spans("part")]
+    if evidence.told.amounts and (evidence.told.sets is not None or evidence.told.by_exercise):
+        return amount
+    if beside and evidence.told.by_exercise:
+        return amount
+    if any(low <= end and start <= high for start, end in beside for low, high in how_much):
+        return amount
+    return "none" if beside and "day.today" in evidence.held and not evidence.done() else None

@@ -1,0 +1,173 @@
+"""Replies as people of other countries and other habits write them: wishes in any language, labels for amounts,
+signs told as a likeness or beside another matter, and what shares their words and means none.
+"""
+
+import pytest
+
+from reminders.core.reading import parse_session, read_reply
+from reminders.core.reading.reader import evidence_of
+
+CHAIR = parse_session("sit to stand 2x10; wall push-up 2x8; heel raise 2x12; tandem stance 2x20 sec each side")
+BAND = parse_session("band row 3x10; hip hinge 2x10; suitcase carry 4x30 sec; side-lying hip abduction 2x10 each side")
+SILLA = parse_session(
+    "sentarse y pararse 2x10; flexión en la pared 2x8; elevación de talones 2x12;"
+    " equilibrio en tándem 2x20 seg cada lado"
+)
+
+ABROAD = (
+    "bitte keine SMS mehr", "hören Sie damit auf", "arrêtez les messages svp", "ne m'envoyez plus rien",
+    "basta sms, grazie", "non voglio più ricevere messaggi", "parem de mandar mensagens", "não me mandem mais nada",
+    "huwag na po kayong mag-text", "geen berichten meer graag", "proszę nie pisać więcej", "ngừng nhắn tin cho tôi",
+    "bu yao zai fa le", "prekratite", "pa voye mesaj ankò", "message mat bhejo", "sluta skicka sms",
+    "退订", "отпишите меня пожалуйста", "стоп", "توقف",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("text", ABROAD)
+def test_a_wish_to_hear_no_more_holds_in_any_language(text: str, language: str) -> None:
+    session = CHAIR if language == "en" else SILLA
+    assert read_reply(text, language, session, None).intent == "opt_out"
+
+
+@pytest.mark.parametrize(
+    "text", ["今天停止锻炼", "сегодня стоп после одного подхода", "plus de tandem", "basta talloni"]
+)
+def test_an_end_of_something_else_ends_nothing_in_any_language(text: str) -> None:
+    assert read_reply(text, "en", CHAIR, None).intent != "opt_out"
+
+
+SIGNS = {
+    ("en", "chest_or_breathing"): ("3 but across my chest", "feels like a man sitting on my chest"),
+    ("en", "nerve_or_bladder"): (
+        "no warning at all when I have to pee now",
+        "my leg just wasn't there when I stood",
+        "right foot slaps the floor since Sunday",
+    ),
+    ("en", "fall_or_injury"): (
+        "down onto my bum by the wall, nothing hurt",
+        "a van backed into me at the shop",
+        "a tin came down off the shelf right on my shoulder",
+    ),
+    ("en", "possible_fracture"): ("hip went snap on the step, hurts to put weight on it",),
+    ("en", "faint_or_dizzy"): ("the whole kitchen was tilting on me", "keep greying out when I rise"),
+    ("en", "severe_pain"): ("unbareable", "it hurts past what I can stand", "8-9 in the hip since noon"),
+    ("en", "crisis"): (
+        "if it weren't for the cat I would have killed myself",
+        "some nights I hold the gun to my head",
+        "I've decided to end it",
+    ),
+    ("es", "chest_or_breathing"): (
+        "es como si tuviera un saco parado encima del pecho",
+        "no me vuelve el aire",
+        "3 pero en el pecho",
+    ),
+    ("es", "nerve_or_bladder"): ("desde ayer no siento nada entre las piernas",),
+    ("es", "fall_or_injury"): ("culetazo en la escalera", "me somaté con la puerta"),
+    ("es", "possible_fracture"): (
+        "algo me tronó en la columna, duele 6",
+        "sin avisar un latigazo fuerte en la espalda",
+    ),
+    ("es", "severe_pain"): ("el dolor ya pasó de lo que puedo aguantar", "nueve de diez la cadera"),
+    ("es", "crisis"): (
+        "si no fuera por mi perro ya me habría matado",
+        "le pido a Dios que me lleve",
+        "dejé una carta de despedida para mi hija",
+    ),
+}
+
+
+@pytest.mark.parametrize(
+    ("language", "flag", "text"), [(*kind, text) for kind, texts in SIGNS.items() for text in texts]
+)
+def test_a_sign_is_found_however_it_is_told(language: str, flag: str, text: str) -> None:
+    session = CHAIR if language == "en" else SILLA
+    assert flag in read_reply(text, language, session, None).red_flags
+
+
+HARMLESS = {
+    "en": (
+        "for the umpteenth time quit buzzing me",
+        "folded the ironing board and did them all",
+        "passed out leaflets all day, did none",
+        "nothing fell over, all done",
+        "had a dizzy spell back in May, none since. Y1",
+        "wife's sister fell, did mine after, pain 1",
+        "knee is giving me grief tonight",
+        "the plans fell through so I did them all",
+        "my shares took a tumble, did them anyway",
+        "heard pops but my back didn't pop or crack, pain 1",
+        "nothing unbearable, pain 3",
+        "lost control of my whole day, did none",
+    ),
+    "es": (
+        "hace un calor insoportable, hoy no",
+        "torcí las sábanas a mano, luego hice todo",
+        "caí dormida en el sofá, no los hice",
+        "me rompí los sesos con las cuentas, hice todo",
+        "tanto papeleo me tiene mareada, hoy no",
+        "qué vista, me dejó sin aliento. Hice todo",
+    ),
+}
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [(language, text) for language, texts in HARMLESS.items() for text in texts]
+)
+def test_what_shares_the_words_of_a_sign_is_none_by_rule(language: str, text: str) -> None:
+    evidence, _, _ = evidence_of(text, language, CHAIR if language == "en" else SILLA, None)
+    assert evidence.danger.grades == {}
+
+
+AMOUNTS = {
+    "Sets: 2. Reps: 10. Pain: 3.": (2, 10, 3),
+    "sets 2, reps 12, pain 1": (2, 12, 1),
+    "reps 10 sets 2": (2, 10, None),
+    "did 2 sets 10 times each, pain 4": (2, 10, 4),
+    "pain hit 7 on the wall then settled to 3, all done": (None, None, 7),
+    "pain was 6 yesterday, 2 today": (None, None, 2),
+    "pain 9 last month, only 3 today": (None, None, 3),
+    "Resting since ten": (None, None, None),
+    "one sharp pain in the back": (None, None, None),
+    "I can't take this pain any more": (None, None, None),
+    "8 was a fat finger, pain is 2": (None, None, 2),
+}
+
+
+@pytest.mark.parametrize(("text", "told"), AMOUNTS.items())
+def test_amounts_and_ratings_are_told_apart(text: str, told: tuple[int | None, ...]) -> None:
+    reading = read_reply(text, "en", CHAIR, None)
+    assert (reading.sets, reading.reps, reading.pain) == told
+
+
+def test_a_rating_beside_a_question_is_kept_with_its_sign() -> None:
+    reading = read_reply("tengo dolor 9 en la espalda, ¿puedo tomar otra pastilla?", "es", SILLA, None)
+    assert (reading.pain, reading.danger) == (9, {"severe_pain": "urgent"})
+
+
+LINES = {
+    "rows 3x10 done, side lying skipped": {"band row": "all", "side-lying hip abduction": "none"},
+    "did the rows and the hinges, forget the other two": {
+        "band row": "all",
+        "hip hinge": "all",
+        "suitcase carry": "none",
+        "side-lying hip abduction": "none",
+    },
+    "no more carries for me, the rest done": {"suitcase carry": "none"},
+}
+
+
+@pytest.mark.parametrize(("text", "lines"), LINES.items())
+def test_what_is_left_out_of_a_list_is_left_out(text: str, lines: dict[str, str]) -> None:
+    told = {one.name: one.completed for one in read_reply(text, "en", BAND, None).by_exercise}
+    assert told == lines
+
+
+def test_a_report_beside_an_opt_out_is_read_too() -> None:
+    reading = read_reply("all done 2x10, pain 2, and don't text me again", "en", CHAIR, None)
+    assert (reading.intent, reading.completed, reading.sets, reading.reps, reading.pain) == ("opt_out", "all", 2, 10, 2)
+
+
+def test_a_bare_opt_out_reports_nothing() -> None:
+    reading = read_reply("I'm done with this program, don't text me again", "en", CHAIR, None)
+    assert (reading.intent, reading.completed, reading.by_exercise) == ("opt_out", None, ())
