@@ -177,8 +177,10 @@ def _answer(evidence: Evidence) -> str | None:
 
 
 def is_none_at_all(evidence: Evidence) -> bool:
-    """Tell whether a reply is nothing but "none", or "none, thank God": a rating and no word of a session."""
+    """Tell whether a reply is nothing but "none", "nope, none" or "none, thank God": a rating, no word of a session."""
     chars, lexicon = evidence.signature, evidence.scope.lexicon
+    if lexicon.is_in("ANSWER_NO", chars[:1]) and chars[1:2] == COMMA:
+        chars = chars[2:]
     if not lexicon.is_in("NONE", chars[:1]):
         return False
     return len(chars) == 1 or lexicon.is_in("THANKS", chars[1:].lstrip(COMMA)[:1])

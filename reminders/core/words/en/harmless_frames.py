@@ -19,6 +19,7 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        nothing|nowhere numb|numbness|tingling|tingly ,|.|$|and|nothing|no|today
         lost|losing|lose control of|over my|the|this|our whole? day|week|morning|time|temper|schedule|evening|house|kitchen|remote|diary
         arent|isnt|wasnt|werent|not|aint numb|numbness|tingling|tingly ,|.|$|just|but|only|anymore|now|any|today|at
         weak at|in the|my knees|knee over|for|about|when|at|seeing|watching|with|from
@@ -78,6 +79,7 @@ RULES = {
         popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
     """,
     "idiom.faint_or_dizzy": """
+        dizzy gillespie|dean|heights|rascal
         blacked|blacking out the|my|all? windows|window|bedroom|room|lines|names|text|answers|curtains
         afraid|scared|worried|frightened|nervous|fear that? i|id|ill would|might|could|will|may* get|be|feel|pass|go|faint DIZZY|dizzy|faint|out|woozy
         collapsed|collapse|folded the|that|a|your ironing|board|table|boxes|box|tent|pram|stroller|walker|umbrella|deckchair|pushchair|cot|playpen|trolley
@@ -88,6 +90,7 @@ RULES = {
         me|my|a mate|mates passed|fainted|collapsed
     """,
     "idiom.severe_pain": """
+        nothing i|we cant|couldnt|cannot live|handle|manage|cope|bear|stand with? ,|.|$
         thought|expected|figured|assumed|sure ~ id|i would|d? be|have in? agony|excruciating|unbearable|terrible
         nothing|not|never|isnt|wasnt|hardly|no unbearable|severe|terrible|awful|excruciating|agonising|agonizing|intolerable ,|.|$|just|but|only|today|at|#|about
         agony aunt|aunts|column|uncle
@@ -95,6 +98,7 @@ RULES = {
         torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
     """,
     "idiom.crisis": """
+        laughed|laughing|laugh|giggled|funny ~~ id|i|would|nearly|almost die|died|pop|burst
         TEXTVERB|TEXTNOUN|texting ,|.|? i|we want|need|would|like it|this|them to? stop|end
         heroine|hero|character|actor|actress|detective|villain ~~ kill|killed|killing|hurt|shoot|shot|hang herself|himself|themselves
         for the last|umpteenth|hundredth|millionth|thousandth time ,? please? STOPIT|quit|leave|dont|do|take|remove|lose|get

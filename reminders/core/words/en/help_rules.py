@@ -129,6 +129,7 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
         push off with|from|of|the|my|a|using|on
         is # a stop

@@ -127,6 +127,7 @@ RULES = {
         ill keep|be|try ~ at|good|best
     """,
     "correction": """
+        ^ not # SET ,? just|only|but #
         wrote|put|typed|said|sent # ~~ meant|intended
         SORRY ,|. DID|#|pain|not|it|i|was|should|that|make|the|my|meant|wrong|only|actually|typed|said|no
         oops|whoops|oop|woops|correction|scratch|disregard|erratum|typo|mistyped|nvm

@@ -191,6 +191,7 @@ RULES = {
         no ~ le ~ veo ~ salida|sentido|caso ~~ vida|vivir|nada|seguir
     """,
     "idiom.crisis": """
+        descansen|descansa|descanse|descansar de mi ,|.|$|un|por|unos
         matar|matando|mato|matarme entrenando|trabajando|haciendo|corriendo|ejercitandome|de
         no quiero seguir|continuar en|con|recibiendo esto|los|estos|el|la|lo|sus|tantos de? los|el|la? mensajes|mensaje|avisos|textos|recordatorios
         serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida|suicido|mata|mato|matar

@@ -173,6 +173,7 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        no me|nos? manden|mandeis|mande|envien|envieis|mandes caritas|carita|fotos|cadenas|stickers|emojis|videos|musica|memes|dibujitos
         no puedo|aguanto mas ,|.|$|con
         basta de frio|calor|lluvia|nieve|problemas|chisme|chismes|comer|trabajo|viento|polvo
         no quiero nada hoy|ahora|ahorita|por|mas? que
@@ -219,6 +220,7 @@ RULES = {
         jamas|nunca mas? me|nos? vuelva|vuelvan|vuelvas a
     """,
     "pause_span": """
+        entre el # y el? #
         todo|durante|en|por el? mes? de? MONTH
         toda|todo|todas|todos|esta|este|la|una|unas|unos|proxima|estas|estos la|el|las|los? semana|semanas|quincena|mes|vacaciones|verano|dias|feriado|puente ,? ~~ no me? SENDING|TO_SEND
         vacaciones|viaje|viajando ~~ semana|semanas|quincena|mes|dias|# ,? ~~ no me? SENDING|TO_SEND

@@ -19,6 +19,7 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        ni|sin una|un gota|pizca|chispa|asomo|rastro de PAINWORD
         dolor no tengo|tuve|hay|siento|traigo|hubo|senti
         PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada|cero|ninguno|nadita ,|.|$
         PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada , cero

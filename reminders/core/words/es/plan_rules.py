@@ -86,6 +86,7 @@ RULES = {
         hasta
     """,
     "pause_sure": """
+        en|durante|por ese|este|dicho lapso|periodo|tiempo|intervalo
         PAUSEIT ~ TEXT
         no ~ TEXTVERB ~~ hasta
         hasta ~ #|MONTH|WEEKDAY|ano|proximo|nuevo|que|el

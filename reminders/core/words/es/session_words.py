@@ -139,6 +139,7 @@ CONCEPTS = {
     "ENDED": "termine acabe termino acabo quede quedo baje bajo",
     "FEELING": "flojera hueva pereza hambre sueno cansancio ganas calor frio gusto felicidad animo energia estres coraje verguenza orgullo fiaca lata alegria",
     "AROUND": "por",
+    "RANGE_START": "entre",
     "WERE": "eran era fueron fue es son",
     "POINTWORD": "puntos punto puntitos",
     "MUSTWORD": "debe debio deberia",
