@@ -41,7 +41,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
     ("rated", "worst|peak|peor FILL* # on|in|at|with|during|en|con"),
     ("pain_alone", "^ FILL* RANGE_START # JOINAND # >$|,|."),
-    ("pain_last", "PAINNOUN ,? FILL* min|minimum|minimo|low|lowest FILL* # ,|JOINAND? WORST|maximo|high|highest FILL* #"),
+    ("pain_last", "PAINNOUN ,? FILL* min|minimum|minimo|lowest FILL* # ,|JOINAND? WORST|maximo|high|highest FILL* #"),
     ("other", "FRAC10 me? quedo|quedaron|salio|salieron"),
     ("other", "FRAC10 THE EXERNOUN|PRAISED|@ !PAINISH"),
     ("pain_of", "^ FILL* # OUTOF|OF|DE OF? TEN FILL* THE|IN_BODY BODY"),
