@@ -31,7 +31,7 @@ SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
-CALM_FROM = 0.45
+CALM_FROM = 0.3
 
 
 @dataclass(slots=True)

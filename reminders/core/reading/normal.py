@@ -58,6 +58,7 @@ _SMILEY = re.compile(r"(?<!\w)(?:[:;=]['o^-]?[)dp\]*3](?!\w)|<3(?!\d)|\^_\^|xd+\
 _FROWN = re.compile(r"(?<!\w)[:;=]['-]?[(\[/|](?!\w)")
 _ITEM_RANGE = re.compile(r"(?<![a-z-])([a-h]) ?- ?([a-h])(?![a-z-])")  # "A-C": items of the list
 _NUMBERS = re.compile(r"\bno\. ?(?=\d)")  # "no. 1 yes, no. 2 no"; one alone is an answer
+_HALF = re.compile(r"(?<=\d)(?: ?½| 1/2\b)")  # "2½", "2 1/2"
 _TIMES = re.compile(r"(?<=\d) ?\* ?(?=\d)")  # "2*10"
 _TITLE = re.compile(r"\b(mrs?|ms|sra?|srta)\.(?=\s*[a-z])")  # their full stop ends no sentence
 _JOINS = (
@@ -78,6 +79,8 @@ def fold(text: str) -> str:
     """Return the text in plain ASCII: lower case, no accents, emoji as the words emojiyes, emojino, emojisad,
     emojismile."""
     text = text[:LONGEST].lower()
+    if "½" in text or "1/2" in text:
+        text = _HALF.sub(".5", text)
     if not text.isascii():
         text = SCRIPTS.sub(" unsubscribe ", _ODD.sub(_plain, text.replace("`", "'")))
         if not text.isascii():

@@ -105,7 +105,7 @@ SHARED_RULES: dict[str, str] = {
         BEFOREWORD ~ SURGERY ~ #
         # BEFOREWORD ~ SURGERY
         # WASWORD BEFOREWORD ~ SURGERY
-        # ~~ IN_YEAR MONTH|YEAR
+        # !DE !PAINNOUN ~~ IN_YEAR MONTH|YEAR
         YESTERDAYISH FILL* _? FILL* #
         LASTTIME !that _? _? FILL* #
         USEDTO _? _? FILL* #

@@ -3,8 +3,11 @@
 Order is meaning: each number takes the role of the first rule that claims it. `roles.py` applies them.
 """
 
+from reminders.core.reading.rating_or_not import RATING_OR_NOT
+
 # (role, pattern); a number that a rule claims is out of reach for the rules after it.
 NUMBER_RULES: tuple[tuple[str, str], ...] = (
+    *RATING_OR_NOT,
     ("pain_level", "^ SMALL YESKEY !# !YESKEY_NOT"),
     ("pain_level", "^ YES ,? .? SMALL ALLWELL"),
     ("pain_level", "^ YES_OTHER SMALL $"),
@@ -39,17 +42,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("pair", "DIDVERB FILL? # JOINAND|AGAIN AGAIN|ANOTHER? # >$|,|."),
     ("pair", "DIDVERB FILL? # JOINAND # OF|DE|IN_BODY THE? @"),
     ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
-    ("rated", "worst|peak|peor FILL* # on|in|at|with|during|en|con"),
-    ("pain_alone", "^ FILL* RANGE_START # JOINAND # >$|,|."),
-    ("pain_last", "PAINNOUN ,? FILL* min|minimum|minimo|lowest FILL* # ,|JOINAND? WORST|maximo|high|highest FILL* #"),
-    ("other", "FRAC10 me? quedo|quedaron|salio|salieron"),
-    ("other", "FRAC10 THE EXERNOUN|PRAISED|@ !PAINISH"),
     ("pain_of", "^ FILL* # OUTOF|OF|DE OF? TEN FILL* THE|IN_BODY BODY"),
     ("pain_level", "PAINNOUN FILL* REACHES AT? TO_SCALE? ARTICLE? # !OUTOF !OF"),
-    ("other", "what counts as ARTICLE? #"),
-    ("other", "N1 FILL? sharp|sudden|bad|big|mad|strong|funny|little|small PAINNOUN"),
-    ("other", "N1 of those|these|them"),
-    ("other", "since|desde THE? # >$|,|."),
     ("pain_last", "PAINNOUN ~~ ,? ONLY # TODAY >$|,|."),
     ("other", "ONLY # NOWISH"),
     ("other", "CAUSE FILL? DIDVERB # !X !SET !REP !DE !TIMES"),

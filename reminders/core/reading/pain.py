@@ -143,10 +143,10 @@ def _still_standing(
             figures = [figure for figure in figures if figure.at > max(fixes)]
     if len(figures) == 1 and has_amounts and _corrects(hits) and "pain_said" not in hits:
         figures = [one for one in figures if not any(s <= one.at < e for s, e in hits.get("num.said", ()))]
-    never = {at for s, e in hits.get("num.never", ()) for at in range(s, e)}
+    never = _places(hits, "num.never") - _places(hits, "num.now")  # "never went over 4" is a 4
     figures = [figure for figure in figures if figure.at not in never]
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
-    figures = figures if is_lone_answer and len(figures) == 1 else current
+    figures = figures if is_lone_answer and len(figures) == 1 and "pain_none" not in hits else current
     figures = [figure for figure in figures if not _is_asked(figure, scope)]
     if not (is_lone_answer or _corrects(hits) or "num.said" in hits):  # "he only two"
         figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]

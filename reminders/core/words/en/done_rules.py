@@ -228,6 +228,7 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "part_not": """
+        half an hour
         cant|couldnt|cannot finish|complete|get a|my|the|out|whole? whole? sentence|sentences|breath|word|words
         not half ,|.|$
         halfway through the|my|a !list !set !exercises !routine !program !workout !first !second !session

@@ -6,6 +6,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom.chest_or_breathing": """
+        N0|no|little|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
         breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|chest|breathing|heart|today|no|fine
         price|prices|cost|bill|bills|taxes|news|politics|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations|failure
         heart just? about|nearly|almost|practically|near stopped when|at i? saw|opened|read|heard|seeing|reading|opening|the bill|price|news|letter|the|that|it|my

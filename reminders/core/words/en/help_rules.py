@@ -140,12 +140,18 @@ RULES = {
         didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit
     """,
     "pause_span_not": """
+        had|have|having|got|with|this|the|my pain|ache|hurt|cough|cold|it for|since # days|weeks|months|hours|years
+        how many weeks|days|months|week till|until|before|to
         months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
     """,
     "pause_not": """
+        had|have|having|got|with|this|the|my pain|ache|hurt|cough|cold|it for|since # days|weeks|months|hours|years
+        how many weeks|days|months|week till|until|before|to
         months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
     """,
     "pause_sure_not": """
+        had|have|having|got|with|this|the|my pain|ache|hurt|cough|cold|it for|since # days|weeks|months|hours|years
+        how many weeks|days|months|week till|until|before|to
         months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
     """,
     "wrong_number_not": """

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        zero|nil sets|reps|exercises ,|.|$|today|tonight|done
+        none|nil|zero of the|them|my|these|those? #? exercises? done ,|.|$|today|tonight
         did|do know exercise|exercises|reps|sets|today
         not a|even? one|single|any one? of? EM|EXER|THE? got|was|were|is|has|been done
         none of? EM|EXER|THE got|was|were done

@@ -27,6 +27,9 @@ RULES = {
         BODY FILL* LOUD me|to|at? me? ,? FILL* #
     """,
     "num.now": """
+        last|yesterday week|month|year|time|night? to FILL* #
+        # when|once|as i|we got|woke|get|wake
+        never went|got|rose|climbed|was|been|hit over|above|past|beyond|higher #
         these days ,? FILL* #
         nowadays ,? FILL* #
         this time|week|month|session|morning ,? FILL* #
@@ -73,6 +76,10 @@ RULES = {
         nary a
     """,
     "pain_none_not": """
+        cant|couldnt|cannot|wont say|claim|pretend|tell|swear ~ no|zero PAINWORD
+        no|not longer? PAINWORD free
+        no|zero|without PAINWORD in|on|at|with the|my left|right? BODY ,|.? but|just|only|though|however|except
+        NO|no PAINWORD relief|reliever|relievers|control|management|gel|specialist|clinic
         cant|cannot|couldnt|wont|not|never take|stand|bear|handle|stick|tolerate|live ~ pain any|no
         pain any|no more|longer|worse|way
         hardly|barely|almost|nearly|practically|virtually|scarcely any|no|zero|without|little? ~ PAINWORD
@@ -121,6 +128,7 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        didnt|dont|havent feel|have|had|felt|notice any|anything|none|nothing ,|.|$|at
         ^ zippo|zipp|nuttin|diddly|diddlysquat|squat|zerooo|goose|bupkis|nowt|nuthing|nein|nyet
         none whatsoever|at|today|now|really
         ^ nought|naught|neg|negative
@@ -135,6 +143,7 @@ RULES = {
         feel|feeling|felt great|good|fine|wonderful $
     """,
     "pain_answer_words": """
+        not N0|nothing|none|nil
         minus #
         nothing|nothin to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
         not enough|exactly|quite|hardly|bad|too|much|terrible|great|good|sure|so|that|as|really !any

@@ -1,6 +1,18 @@
 """English words that the reader's own number and scope rules ask for, whatever the language."""
 
 CONCEPTS = {
+    "PUT_AT": "went got reached",
+    "MEANS": "mean means count counts",
+    "LEAST": "min minimum lowest low least",
+    "MOMENT": "moment point bit",
+    "ENDED_AT": "ended finished ends up",
+    "BEGAN": "started began",
+    "HAS_IT": "has had says",
+    "CHANNEL": "show game channel bus tram route",
+    "VERTEBRA": "l",
+    "COUNTED_THING": "ice cubes pillows packs drops sprays coffees cups beers floor floors places spots areas",
+    "DESERVES": "get gets got deserve deserves",
+    "TURNED_OUT": "zzturnedout",
     "HURTVERB": "hurt hurts hurting bother bothers bothered ache ached",
     "DIDVERB": "did managed",
     "TOOKMED": "took take taking taken popped swallowed",
@@ -27,6 +39,7 @@ CONCEPTS = {
     "THRU": "thru through",
     # scope
     "BACK_THEN": "back way",
+    "NO_PAIN_RATED": "energy mood sleep slept effort motivation enjoyment enthusiasm confidence difficulty tiredness fatigue sweat fun weather hunger",
     "LIKENESS": "like feels felt feel feeling",
     "NOBODY": "nobody",
     "OWNERMARK": "my our a the",
@@ -64,7 +77,7 @@ CONCEPTS = {
     "WOULD_DO": "would",
     "RECOMMENDED": "recommend again",
     "FOR_WHAT": "for on",
-    "PRAISED": "effort fun enjoyment attendance trying enthusiasm attitude style teaching explaining service",
+    "PRAISED": "team therapist staff clinic effort fun enjoyment attendance trying enthusiasm attitude style teaching explaining service",
     "RATEVERB": "rate rated give gave score",
     "TOOHARD": "hard tough difficult heavy much easy",
     "GOINGBACK": "going go goes went come coming came be",

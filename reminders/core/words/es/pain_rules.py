@@ -19,6 +19,8 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        ni|sin pizca|gota|chispa|asomo|rastro de PAINWORD
+        libre|libres de PAINWORD
         ni|sin una|un gota|pizca|chispa|asomo|rastro de PAINWORD
         dolor no tengo|tuve|hay|siento|traigo|hubo|senti
         PAIN|duele|dolia|dolio|adolorida ~~ pero|mas hoy|ahora|ya ,? nada|cero|ninguno|nadita ,|.|$
@@ -49,6 +51,17 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        sin|cero|ningun|nada PAINWORD|de en|de? el|la|los|las|mi BODY ,|pero ~~ si me? dolio|duele|molesta|molesto|dolieron|duelen
+        no puedo|podria|voy a? decir que no|sin|cero|nada
+        cero|0 no es|fue|era
+        sin dolor no hay|gana
+        no me? duele|dolio|dolia|duela ~ ,? pero ~~ si ,|.|$|me|duele
+        nunca|jamas|ni|imposible ~ sin PAINWORD
+        ningun|sin|no|ninguna PAINWORD nuevo|nueva|nuevos|extra
+        no|ni es que no ~
+        cero|sin PAINWORD ,|y|pero ~ no era|es|fue cierto|verdad|asi
+        puse|marque|dije|escribi cero|0|sin PAINWORD
+        sin|cero PAINWORD ~~ pero a? mi si
         limpio|lavo|toco|baño|bano|orino ~ no siento nada
         no siento nada ~~ anestesiada|anestesiado|dormida|dormido|abajo|partes|piernas
         no siento nada de|en|entre|al|del|cuando
@@ -96,6 +109,9 @@ RULES = {
         nada ~ gracias|nada
     """,
     "pain_answer_words": """
+        no puedo decir|negar
+        no es que no|sea
+        ni un solo|dia
         ^ lo de siempre|costumbre
         ^ lo mismo|igual de|que siempre|ayer|antes
         ^ va y viene
@@ -110,6 +126,8 @@ RULES = {
         igual|mas o menos|leve|poco|poquito|poquitico|regular|tolerable|soportable
     """,
     "num.now": """
+        hoy WEEKDAY? FILL* en? #
+        nunca paso|subio|llego|estuvo de|a|en|arriba|mas FILL* #
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
@@ -120,6 +138,7 @@ RULES = {
         el mio|mia FILL* #
     """,
     "num.past": """
+        WEEKDAY FILL* # ~~ >hoy
         era|fue|estaba FILL* # ,|y|pero? hoy FILL* >#
         # era|fue|eran|estaba antes de|del la|mi? operacion|cirugia|operarme|pandemia|caida|accidente|navidad
         YESTERDAYISH ,? FILL* # ,? y|pero? >TODAY

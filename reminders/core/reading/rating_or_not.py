@@ -1,0 +1,45 @@
+"""Numbers that look like a rating of pain and are none, or like something else and are one: tried before the others.
+
+What is praised or hard out of ten, what was taken or eaten, floors and channels, another person's pain, a goal.
+"""
+
+# (role, pattern), as in number_rules.py.
+RATING_OR_NOT: tuple[tuple[str, str], ...] = (
+    ("rated", "WORST FILL* # ATMOVE|IN_BODY"),
+    ("pain_alone", "^ FILL* RANGE_START # JOINAND # >$|,|."),
+    ("pain_last", "PAINNOUN ,? FILL* LEAST FILL* # ,|JOINAND? WORST FILL* #"),
+    ("other", "FRAC10 I? TURNED_OUT"),
+    ("other", "FRAC10 THE EXERNOUN|PRAISED|@ !PAINISH"),
+    ("other", "QWORD MEANS FILL* ARTICLE? #"),
+    ("other", "N1 FILL? sharp|sudden|bad|big|mad|strong|funny|little|small PAINNOUN"),
+    ("other", "N1 of those|these|them"),
+    ("other", "since|desde THE? # >$|,|."),
+    ("other", "FRAC10 THE? EXERNOUN|PRAISED >,|.|$"),
+    ("other", "EXERNOUN|@ DESERVES ARTICLE? FRAC10"),
+    ("other", "EXERNOUN|@ DESERVES ARTICLE? # OUTOF|OF|DE OF? TEN"),
+    ("other", "NO_PAIN_RATED WASWORD? FILL* ARTICLE? FRAC10"),
+    ("other", "NO_PAIN_RATED WASWORD? FILL* ARTICLE? # OUTOF|OF|DE OF? TEN"),
+    ("other", "NO_PAIN_RATED ,? ARTICLE # >,|.|$"),
+    ("other", "NO_PAIN_RATED , # >,|.|$"),
+    ("other", "RATEVERB ARTICLE? # OBJECT_MARK|FOR_WHAT|TO_SCALE ~ EXERNOUN|@|PRAISED"),
+    ("other", "ARTICLE # FOR_WHAT|TO_SCALE THE? PRAISED"),
+    ("other", "^ ARTICLE # FOR_WHAT|TO_SCALE $"),
+    ("other", "^ QWORD QWORD? ARTICLE # ~~ MEANS"),
+    ("other", "TOOKMED ~ # ~ HOURPREP #"),
+    ("other", "TOOKMED ~~ HOURPREP #"),
+    ("other", "# COUNTED_THING"),
+    ("other", "VERTEBRA SMALL"),
+    ("other", "CHANNEL THE? #"),
+    ("other", "CHANNEL _? IN_BODY THE #"),
+    ("rated", "LASTTIME WASWORD|WERE FILL* #"),
+    ("other", "GOAL ~ PAINNOUN FILL* #"),
+    ("other", "NOT FILL? N0"),
+    ("other", "N0 NOT WASWORD|WERE"),
+    ("pain_last", "SPOUSE|PERSON HAS_IT ~ # ~~ SUBJECT_I FILL* #"),
+    ("other", "PERSON HAS_IT FILL* PAINNOUN FILL* #"),
+    ("other", "PERSON HAS_IT FILL* # DE PAINNOUN"),
+    ("rated", "BEGAN FILL* # ,? AND? FILL* ENDED_AT FILL* #"),
+    ("rated", "WORST MOMENT FILL* ,? #"),
+    ("rated", "BODY FILL* IN_BODY SMALL OR SMALL"),
+    ("rated", "PUT_AT FILL* IN_BODY|TO_SCALE SMALL OR|RANGE SMALL"),
+)
