@@ -28,6 +28,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
     """Leave out weak names that stand alone: "is it ok to hold a chair" names no exercise."""
     if not mentions:
         return []
+    mentions = [_less_count(mention, text, lexicon) for mention in mentions]
     chars, body = text.signature, lexicon.chars("BODY")
     parts = [at for at, char in enumerate(chars) if char in body and _rated(at, chars, lexicon)]
     strong = {k for mention in mentions if not mention.weak for k in (mention.start, mention.end)}
@@ -56,6 +57,15 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         if company and not (lexicon.is_in("BODY", chars[mention.start]) and _is_about_body(mention, chars, lexicon)):
             kept.append(mention)
     return kept
+
+
+def _less_count(mention: Mention, text: Text, lexicon: Lexicon) -> Mention:
+    """Return a name without the number that counts what follows: "heels one set", not "the heel one"."""
+    last = mention.end - 1
+    counts = (
+        last > mention.start and text.values[last] is not None and lexicon.is_in("SET", text.signature[last + 1 :][:1])
+    )
+    return Mention(mention.start, last, mention.exercise, mention.weak) if counts else mention
 
 
 def _rated(at: int, chars: str, lexicon: Lexicon) -> bool:

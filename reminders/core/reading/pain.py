@@ -153,8 +153,9 @@ def _still_standing(
     if len(figures) > 1:
         outside = [figure for figure in figures if not _in_question(figure, scope)]
         figures = outside or figures
-        own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
-        figures = own or figures
+        if not scope.lexicon.either("PERSON", "ANIMAL", "CLIENTLIKE", "THIRD").isdisjoint(scope.text.present):
+            own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
+            figures = own or figures
     return figures
 
 
@@ -204,7 +205,7 @@ def _no_pain(hits: Hits, scope: Scope, asked: str | None) -> list[Span]:
         span
         for span in hits.get("pain_none", ())
         if not any(low < span[1] and span[0] < high for low, high in blocked)
-        and not scope.is_supposed(*span)
+        and (QUESTION in scope.text.signature[slice(*span)] or not scope.is_supposed(*span))  # "pain? none"
         and not scope.is_past(*span)
     ]
     if not spans and asked in ("pain", "settling") and "pain_answer_words" not in hits:

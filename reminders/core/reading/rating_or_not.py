@@ -6,7 +6,9 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("rated", "WORST FILL* # ATMOVE|IN_BODY"),
-    ("pain_alone", "^ FILL* RANGE_START # JOINAND # >$|,|."),
+    ("pain_alone", "^ FILL* RANGE_START # JOINAND # !SET !REP !X !SEC"),
+    ("pain_alone", "^ SMALL X THE _ >$|,|."),
+    ("pain_one", "^ FRAC10 .|,? AND|BUT? MY|THE|THAT _ WASWORD FRAC10"),
     ("pain_last", "PAINNOUN ,? FILL* LEAST FILL* # ,|JOINAND? WORST FILL* #"),
     ("other", "FRAC10 I? TURNED_OUT"),
     ("other", "FRAC10 THE EXERNOUN|PRAISED|@ !PAINISH"),
@@ -39,6 +41,8 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("other", "PERSON HAS_IT FILL* PAINNOUN FILL* #"),
     ("other", "PERSON HAS_IT FILL* # DE PAINNOUN"),
     ("rated", "BEGAN FILL* # ,? AND? FILL* ENDED_AT FILL* #"),
+    ("rated", "BEGAN FILL* # ,? BUT FILL* #"),
+    ("pair", "@ ,? X # X #"),
     ("rated", "WORST MOMENT FILL* ,? #"),
     ("rated", "BODY FILL* IN_BODY SMALL OR SMALL"),
     ("rated", "PUT_AT FILL* IN_BODY|TO_SCALE SMALL OR|RANGE SMALL"),

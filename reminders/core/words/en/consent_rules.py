@@ -268,6 +268,7 @@ RULES = {
         unsubscribe|optout|stopall
     """,
     "opt_in": """
+        put|added|placed|included back on|in the|your|my? list|texts|reminders|program
         ^ i? want|let|put|take me? back in|on ,|.|$
         put|get|want|sign me? back on|in|up the|your|for? list|texts|texting|messages|reminders
         get|turn|have|want ~ TEXT ~ back|again ~ on|please|$

@@ -173,6 +173,7 @@ RULES = {
         the rest too
     """,
     "others_not": """
+        not do the? other|others #?
         forget|forgot|ditch|ditched|scratch|scrap|missed|dropped the? other #
         not the? other ,|.|$
         neither|none of the? other #

@@ -6,6 +6,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom.chest_or_breathing": """
+        everybody|everyone|everyones wheezing|coughing|sneezing|breathless but me
         N0|no|little|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
         breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|chest|breathing|heart|today|no|fine
         price|prices|cost|bill|bills|taxes|news|politics|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations|failure
@@ -34,6 +35,8 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        apples|leaves|pecans|acorns|nuts|oranges|petals|pears|snowflakes|branches are|is|were|keep|started|kept* falling|fall|fell
+        a|another|one patient|resident|customer|pupil fall|fell|fallen
         fell great|fine|better|wonderful|awesome|ok|okay
         crash|crashed|crashing landed? on|onto|in|out the|my? sofa|couch|bed|recliner|settee|chair
         slipped|slip|slipping|snuck out|away|off early|late|quietly|before|after|for|from
@@ -80,6 +83,7 @@ RULES = {
         popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
     """,
     "idiom.faint_or_dizzy": """
+        knocked|knocking|knock myself out on|with|doing|at|today|lol
         dizzy gillespie|dean|heights|rascal
         blacked|blacking out the|my|all? windows|window|bedroom|room|lines|names|text|answers|curtains
         afraid|scared|worried|frightened|nervous|fear that? i|id|ill would|might|could|will|may* get|be|feel|pass|go|faint DIZZY|dizzy|faint|out|woozy

@@ -165,7 +165,8 @@ RULES = {
         rolled out of bed late|early|at
         rolled over
         rolled out
-        turned ~ back|heel|head|down|around|in
+        turned my|the|his|her? back|heel|head|around|down
+        turned in ,|.|$|early|late|at|for
         turned|turning 60|70|80|90|#
         strained ~ peas|relations|eyes
         jammed schedule|packed

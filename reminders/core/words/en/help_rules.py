@@ -157,4 +157,10 @@ RULES = {
     "wrong_number_not": """
         wrong number in|on|for|there my|the|last|that|earlier|before|sorry
     """,
+    "pause_span": """
+        from the? # _? to|till|until|through|thru the? #
+    """,
+    "pause_until": """
+        till|until|til thanksgiving|christmas|easter|spring|summer|winter|fall|january|new
+    """,
 }

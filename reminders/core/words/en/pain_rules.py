@@ -45,6 +45,7 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* #
     """,
     "pain_none": """
+        PAINWORD ? none|nope|N0|nil|no|nada ,|.|$
         no more pain ,|.|$|all|today|now|at|since|done|done
         not one|# bit|lick|twinge|speck|hint|ounce|iota|drop|peep|murmur|whimper of? PAINWORD
         what pain ,|.|$

@@ -50,7 +50,7 @@ CONCEPTS = {
     "PASTSPAN": "year years yr yrs decade decades month months mo winter summer spring fall january february march april june july august september october november december",
     "LAST": "last past previous",
     "USED": "used",
-    "AGESPAN": "year years yr yrs decade decades month months",
+    "AGESPAN": "winters summers springs autumns year years yr yrs decade decades month months",
     "YESTERDAY": "yesterday yday yest ystrday",
     "NIGHT": "night evening",
     "TODAY": "today tonight todays",

@@ -190,6 +190,7 @@ RULES = {
         unsubscribe
     """,
     "opt_in": """
+        anotenme|apuntenme|inscribanme|anoteme|apunteme|inscribame otra|de vez|nuevo
         ^ no quiero|queremos|deseo cancelar $
         ^ no quiero|queremos|deseo dejar de recibir|recibirlos
         ^ inicio|iniciar|alta|comenzar|empezar|activar|start|reactivar|unstop $

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        dolor ~ golpe|repente|pronto|subito ~~ omoplatos|paletas|paletillas|escapulas|espalda|columna|lomo|cintura
         sin avisar|aviso|previo|mas ~ pinchazo|punzada|puntada|latigazo|dolor ~~ BACKBONE
         BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar
         BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ,|y ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar

@@ -89,6 +89,7 @@ RULES = {
         dolor|duele|corre|baja|sube ~ al|hacia|por ~ brazo|mandibula|quijada ~~ pecho|sudor|sudo
     """,
     "idiom.chest_or_breathing": """
+        vista|vistas|paisaje|belleza quita|quitan|quito|robo|corta el aliento|aire|respiracion
         esposo|esposa|marido|mujer|mama|papa|hermano|hermana|vecina|vecino|suegra|suegro|hijo|hija ~~ que|porque|pues trae|tiene|traia|tenia|tuvo dolor|un|dolores ~ pecho|corazon
         aire ,|.? acondicionado
         donde|que ~~ les|le|se da|dio|dan un? infarto|ataque

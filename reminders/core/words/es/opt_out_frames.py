@@ -173,6 +173,7 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        quitenme|quiten|quita|quiteme|quitar la pausa
         no me|nos? manden|mandeis|mande|envien|envieis|mandes caritas|carita|fotos|cadenas|stickers|emojis|videos|musica|memes|dibujitos
         no puedo|aguanto mas ,|.|$|con
         basta de frio|calor|lluvia|nieve|problemas|chisme|chismes|comer|trabajo|viento|polvo

@@ -117,6 +117,7 @@ RULES = {
         ^ ya estoy|ya? BACK a? casa|aqui? $
     """,
     "resume": """
+        quitenme|quiten|quita|quiteme|quitar la pausa
         se acabo|termino el|mi|la reposo|descanso|pausa|receso ~ STARTIT|continuemos|seguimos|sigamos|retomemos|volvamos
         reanuden|reanude|retomen|reactiven|reactive|reinicien cuando|cuanto gusten|guste|quieran|quiera|puedan|pueda
         quite|quiten|quitele|quitenle|levanten|termine|terminen ~ pausa

@@ -35,7 +35,7 @@ CONCEPTS = {
     "BACK_THEN": "alla por",
     "LIKENESS": "siento sento como parece sintiendo sentia",
     "YOUNG_LED": "de desde era",
-    "AGESPAN": "ano anos mes meses decada decadas",
+    "AGESPAN": "inviernos veranos primaveras otonos navidades ano anos mes meses decada decadas",
     "PASTSPAN": "ano mes pasado invierno verano enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre",
     "LAST": "pasado pasada",
     "USED": "solia",
