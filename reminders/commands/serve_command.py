@@ -46,7 +46,7 @@ def run(args: argparse.Namespace) -> int:
     web = create_app(app, beside)
     make_ready()
     collect_rarely()
-    beside.stand_by()
+    beside.start()
     try:
         uvicorn.run(
             web,

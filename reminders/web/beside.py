@@ -24,12 +24,7 @@ class Beside:
         self.lock = threading.Lock()
         self.child: subprocess.Popen[bytes] | None = None
         self.asked = self.answered = 0
-        self.stands_by = False
         self.stop = threading.Event()
-
-    def stand_by(self) -> None:
-        """Start the process with the first text that is left: a clinic without a crowd is spared its memory."""
-        self.stands_by = True
 
     def start(self) -> None:
         """Start the process, and start it again each time that it ends, until told to stop."""
@@ -65,9 +60,6 @@ class Beside:
     def leave(self) -> bool:
         """Leave what is kept to the process; False when there is none."""
         with self.lock:
-            if self.stands_by:
-                self.stands_by = False
-                self.start()
             if self.child is None or self.child.stdin is None:
                 return False
             try:

@@ -31,9 +31,7 @@ def beside(world: World, monkeypatch: pytest.MonkeyPatch) -> Iterator[Beside]:
     monkeypatch.setenv("REMINDERS_DATABASE_URL", world.db.url)
     monkeypatch.setenv("REMINDERS_SECRET_KEY", "a-secret-of-these-tests")
     made = Beside()
-    made.stand_by()
-    assert made.child is None
-    assert not made.leave()  # the first text starts it, and is a thread's
+    made.start()
     wait_until(lambda: made.child is not None)
     yield made
     made.end()
