@@ -118,6 +118,14 @@ BUILD = (
     "en-build-19",
     "es-build-19",
     "en-build-20",
+    "en-build-21",
+    "es-build-21",
+    "en-build-22",
+    "es-build-22",
+    "en-build-23",
+    "es-build-23",
+    "en-build-24",
+    "en-build-25",
 )
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012

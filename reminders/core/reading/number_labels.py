@@ -114,6 +114,7 @@ SHARED_RULES: dict[str, str] = {
     """,
     "num.now": """
         # TODAY >$|,|.
+        NEVER _? NOMORE THAN? #
     """,
     "num.before": """
         BEFOREWORD ~ #

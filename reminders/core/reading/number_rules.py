@@ -123,7 +123,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("frac_pain", "# RANGE FRAC10"),
     ("frac_pain", "FRAC10"),
     ("rated", "BODY in|en SMALL >$|,|."),
-    ("rated", "SMALL RANGE SMALL in THE? BODYSIDE? BODY"),
+    ("rated", "SMALL RANGE SMALL in THE? _? BODYSIDE? BODY"),
     ("rated", "^ FILL* SMALL RANGE SMALL en THE? BODYSIDE? BODY"),
     ("pain_of", "# RANGE # OUTOF OF? TEN"),
     ("pain_of", "# OUTOF OF? TEN"),

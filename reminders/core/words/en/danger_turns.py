@@ -18,6 +18,11 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        leg|legs|knee|knees just|simply|suddenly|up|and* folded|crumpled|caved|crumbled|quit
+        foot|leg|hand|arm|feet|legs|hands ~ no push|strength|power|grip|feeling|life in it|them|that|my
+        slaps|slapping|slapped the floor|ground|pavement ~ walk|step|go
+        peed|wet|weed|piddled ~~ hadnt|havent|didnt|not|never|without ~ know|known|knew|feel|felt|notice|noticed|knowing
+        messing|messed|dirtying|dirtied|fouling|fouled myself|himself|herself
         accident|accidents ~~ number # in my|his|her|the pants|bed|drawers|trousers
         # in my|his|her pants|drawers|undies|knickers
         foot|feet|toe|toes|foots ~~ slapping|slaps|dragging|drags|flopping|flops|floppy
@@ -45,6 +50,8 @@ RULES = {
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        slammed|pinned|mashed|crushed|shoved|bowled|flattened|squashed me|us into|against|on|over|to|down|between
+        sprawled|sprawling out|flat|on|across|over|full
         car|truck|van|bus|driver|somebody|someone|suv|bike|cyclist|taxi|lorry|scooter|trolley|cart ~ hit|rammed|struck|bumped|smashed|backed|ran|clipped|knocked us|me|my|into|our
         rear ended us|me|my|at|by|on|yesterday|today
         came|fell|dropped|landed|crashed|toppled down? off|from|out ~~ on|onto my|me HEADPART|BODY|shoulder|toe|foot
@@ -114,6 +121,10 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        could|might|should|would|id|think|thinking|thought just? run|start|leave|running|starting the|my|a truck|car|engine|motor ~ garage
+        run|running|leave|leaving|start|starting|sit|sitting the|my|in* car|truck|engine|motor|pickup in the|my garage
+        swallow|take|taking|swallowing|down the|a|whole|entire|full* bottle ,|.|$|of|tonight|and|some|one
+        let it|the|them|this cold|snow|water|river|train|sea? finish|take|have|end me
         gun|pistol|rifle|revolver|knife|blade|razor to|in|against|at my|me head|mouth|temple|throat|wrist|wrists|chest
         i would|wouldve|d have? killed|hung|shot|offed|drowned|hanged|topped myself
         id have? killed|hung|shot|offed|drowned|hanged|topped myself

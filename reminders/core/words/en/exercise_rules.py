@@ -102,6 +102,7 @@ RULES = {
         lost|dropped the @
     """,
     "ex.but": """
+        excepting|omitting
         except|minus|without|excluding|cept|besides|excep|barring|save|xcept
         but !did !managed !done !finished !completed
         apart from
@@ -114,6 +115,9 @@ RULES = {
         <lot|all|them|everything|done|it bar
     """,
     "ex.not_after": """
+        @ i|we did|do|could|can|have not
+        @ i|we didnt|couldnt|havent|cant|wont
+        @ got|get|were|was left|skipped|dropped|missed out|undone|off|behind? ,|.|$|today|because|as
         @ ,? so|and i|ive|we? just? leave|left|skip|skipped|dropped|drop|ditch|ditched it|that|them|those|this out|off? ,|.|$|today|alone
         @ were|was|is|are out ,|.|$|today|of
         @ ,? so|and left|skipped|dropped it|that|them|those out? ,|.|$|today|alone

@@ -21,6 +21,7 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        brain|brains|mind is|are|was|feels|went|goes|gone* numb
         nothing|nowhere numb|numbness|tingling|tingly ,|.|$|and|nothing|no|today
         lost|losing|lose control of|over my|the|this|our whole? day|week|morning|time|temper|schedule|evening|house|kitchen|remote|diary
         arent|isnt|wasnt|werent|not|aint numb|numbness|tingling|tingly ,|.|$|just|but|only|anymore|now|any|today|at
@@ -35,6 +36,7 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        slipped|slip|slipping into my|the|some|a|good|old|new|favorite* sneakers|shoes|boots|pajamas|jeans|coat|trousers|sandals|dress|something
         apples|leaves|pecans|acorns|nuts|oranges|petals|pears|snowflakes|branches are|is|were|keep|started|kept* falling|fall|fell
         a|another|one patient|resident|customer|pupil fall|fell|fallen
         fell great|fine|better|wonderful|awesome|ok|okay
@@ -112,12 +114,14 @@ RULES = {
         cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
     """,
     "taken_back": """
+        but i|im wasnt|werent|not ,|.|$
         as a girl|boy|kid|child|youngster|teenager|teen|lad|lass ,|in|on|i|we
         in|since|from high|grade|junior|elementary|grammar school basketball|football|,|.|$|and|track|cheer|wrestling|days|gymnastics|volleyball|soccer
         reading|watching|watched|read|rereading a|my|this|the|some|an|old* mystery|book|novel|story|film|movie|show|thriller|series where|in|about
         when i|we was|were a|an|just|only|still* girl|boy|kid|child|youngster|teenager|teen|lad|lass|lassie|toddler|schoolgirl|schoolboy
     """,
     "denied_all": """
+        no to every|all|each|everything|them one|of|,|.|$
         hasnt|havent happened yet|,|.|$|but|so|though
     """,
 }

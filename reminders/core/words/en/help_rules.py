@@ -113,6 +113,7 @@ RULES = {
         who dis
     """,
     "opt_out": """
+        stop|quit writing|mailing|phoning|ringing to? me|us|my
         ^ please? discontinue ,|.|$|i|we|my|now
         ^ REMOVE me|us|my number? ,|.|$|pls|please|thanks
         no to the|these|your|any? TEXT|TEXTNOUN
@@ -161,6 +162,7 @@ RULES = {
         from the? # _? to|till|until|through|thru the? #
     """,
     "pause_until": """
+        til|till|until|untill WEEKDAY|mon|tues|wed|thurs|fri
         till|until|til thanksgiving|christmas|easter|spring|summer|winter|fall|january|new
     """,
 }

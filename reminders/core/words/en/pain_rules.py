@@ -20,6 +20,7 @@ RULES = {
         ,|. ITS|it|thats is|was|now? a|at|about? # ,|.|$
     """,
     "num.rating": """
+        by then|now|noon|lunch|evening|night|supper it was|is FILL* #
         scale ,? FILL* ITS|THATS|is FILL* #
         # or so
         a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
