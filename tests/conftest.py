@@ -16,7 +16,7 @@ from reminders.store import schema, seed
 from reminders.store.db import Database
 from tests.clinic import World, a_world
 
-pytest_plugins = ["tests.plugins.require_all", "tests.plugins.longest_first"]
+pytest_plugins = ["tests.plugins.require_all", "tests.plugins.longest_first", "tests.plugins.compiled_once"]
 
 # A busy machine makes no test fail: what must be quick has a benchmark of its own.
 settings.register_profile("ours", deadline=None, suppress_health_check=[HealthCheck.too_slow])

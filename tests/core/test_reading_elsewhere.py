@@ -171,3 +171,39 @@ def test_a_report_beside_an_opt_out_is_read_too() -> None:
 def test_a_bare_opt_out_reports_nothing() -> None:
     reading = read_reply("I'm done with this program, don't text me again", "en", CHAIR, None)
     assert (reading.intent, reading.completed, reading.by_exercise) == ("opt_out", None, ())
+
+
+RATINGS = {
+    ("en", None, "pain never went over 3, all done"): 3,
+    ("en", None, "started at 2, ended 5"): 5,
+    ("en", None, "started at 4 but it was 7 by noon, did one set"): 7,
+    ("en", None, "energy 8/10, pain 2/10"): 2,
+    ("en", None, "sleep was a 3 out of 10, did them all"): None,
+    ("en", None, "those exercises get a 10 out of 10 from me"): None,
+    ("en", None, "pain: min 1, max 4"): 4,
+    ("en", None, "pain has been 5 to 6 ever since"): 6,
+    ("en", None, "all done. pain? none"): 0,
+    ("en", None, "no pain in the knee, but my hip is sore"): None,
+    ("en", None, "no pain relief from the two tablets"): None,
+    ("en", None, "pain 2½ to 3"): 3,
+    ("en", "pain", "nope, none"): 0,
+    ("en", "pain", "not zero, I can tell you"): None,
+    ("en", "pain", "between 4 and 5 I'd say"): 5,
+    ("en", "pain", "down from a 7 last week to 4"): 4,
+    ("en", "pain", "2/10. and my tea is 10/10"): 2,
+    ("es", None, "10/10 me quedó la rutina, hecha completa"): None,
+    ("es", None, "le doy un 10 a los ejercicios, los hice todos"): None,
+    ("es", None, "vivo en un 5º piso, hice todos, dolor 3"): 3,
+    ("es", None, "mi esposo trae 8 de dolor, yo 2. Hice todo"): 2,
+    ("es", None, "silla 2x10 dolor 3, pared 2x8 dolor 1, talones 2x12 dolor 2"): 3,
+    ("es", None, "sin dolor en el hombro, la espalda sí me duele"): None,
+    ("es", "pain", "lunes 6, martes 5 y hoy 3"): 3,
+    ("es", "pain", "me duele en 3 lugares"): None,
+    ("es", "pain", "entre 6 y 7, tengo miedo"): 7,
+}
+
+
+@pytest.mark.parametrize(("said", "pain"), RATINGS.items())
+def test_a_rating_is_told_from_what_only_looks_like_one(said: tuple[str, str | None, str], pain: int | None) -> None:
+    language, asked, text = said
+    assert read_reply(text, language, CHAIR if language == "en" else SILLA, asked).pain == pain

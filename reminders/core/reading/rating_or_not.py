@@ -46,7 +46,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("other", ". TEN DASH SMALL $"),
     ("other", "NOWISH # IN_BODY THE DAYPART"),
     ("pain_level", "PAINNOUN NEVER _? NOMORE THAN? #"),
-    ("rated", "PAINNOUN _? _? SMALL RANGE|TO_SCALE|DASHWORD SMALL !SET !REP !X"),
+    ("rated", "PAINNOUN _? _? !N0 !N1 SMALL RANGE|TO_SCALE|DASHWORD SMALL !SET !REP !X"),
     ("rated", "WORST MOMENT FILL* ,? #"),
     ("rated", "BODY FILL* IN_BODY SMALL OR SMALL"),
     ("rated", "PUT_AT FILL* IN_BODY|TO_SCALE SMALL OR|RANGE SMALL"),
