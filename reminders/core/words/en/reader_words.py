@@ -1,6 +1,12 @@
 """English words that the reader's own number and scope rules ask for, whatever the language."""
 
 CONCEPTS = {
+    "AT_RATING": "in",
+    "WAYWORD": "way ways direction",
+    "IN_IT": "in",
+    "SINCE_HOUR": "since",
+    "THOSE": "those these them",
+    "PAIN_KIND": "sharp sudden bad big mad strong funny little small dull",
     "PUT_AT": "went got reached",
     "MEANS": "mean means count counts",
     "LEAST": "min minimum lowest low least",

@@ -1,6 +1,12 @@
 """Spanish words for a session and its parts: done and not done, sets and repetitions, measures, texts and requests."""
 
 CONCEPTS = {
+    "AT_RATING": "en",
+    "WAYWORD": "zzway",
+    "IN_IT": "zzin",
+    "SINCE_HOUR": "desde",
+    "THOSE": "esos esas estos estas",
+    "PAIN_KIND": "agudo fuerte subito gran solo",
     "PUT_AT": "puso pone llego subio anda pongo",
     "FOR_WHAT": "para",
     "RATEVERB": "doy daria pongo damos",
