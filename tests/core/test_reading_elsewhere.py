@@ -207,3 +207,21 @@ RATINGS = {
 def test_a_rating_is_told_from_what_only_looks_like_one(said: tuple[str, str | None, str], pain: int | None) -> None:
     language, asked, text = said
     assert read_reply(text, language, CHAIR if language == "en" else SILLA, asked).pain == pain
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("text", ["Y", "y", "Y.", "yes", "sí", "done", "hecho"])
+def test_the_yes_that_every_reminder_invites_asks_for_the_pain_alone(text: str, language: str) -> None:
+    reading = read_reply(text, language, CHAIR if language == "en" else SILLA, None)
+    assert (reading.intent, reading.completed, reading.ask) == ("report", "all", "pain")
+
+
+@pytest.mark.parametrize(("text", "completed"), [("half", "part"), ("tomorrow", "none"), ("N", "none")])
+def test_a_plain_word_is_no_guess(text: str, completed: str) -> None:
+    reading = read_reply(text, "en", CHAIR, None)
+    assert (reading.completed, reading.ask) == (completed, "pain" if completed == "part" else None)
+
+
+@pytest.mark.parametrize("text", ["10,10,8", "12 12", "8"])
+def test_numbers_alone_tell_of_no_sign(text: str) -> None:
+    assert read_reply(text, "en", CHAIR, None).red_flags == ()

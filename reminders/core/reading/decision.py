@@ -13,6 +13,7 @@ from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.patterns import NO_WORD
 
 NO_DANGER = "none"
 _BARE = 2  # words
@@ -94,7 +95,7 @@ def _completion_of(
         return ends.told_beside(evidence, session), 1.0
     if intent != "report":
         return None, 1.0
-    if evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session):
+    if evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session) or _is_plain_yes(evidence):
         return amount, 1.0
     verdict = judged["completed"]
     completed = None if verdict.name == "None" else verdict.name
@@ -160,6 +161,15 @@ def _is_free_alone(evidence: Evidence) -> bool:
     return "pain_none" in evidence.held and _says_alone(evidence, "pain_none") and not evidence.done()
 
 
+def _is_plain_yes(evidence: Evidence) -> bool:
+    """Tell whether a reply to nothing is the yes that every reminder invites, or "half", and nothing else; a thumb
+    may as well be a greeting.
+    """
+    if evidence.asked is not None or evidence.asks() or "emojiyes" in evidence.scope.text.words:
+        return False
+    return _says_alone(evidence, "yes_report", 0) or _says_alone(evidence, "part_plain", 0)
+
+
 def _is_plain_rating(evidence: Evidence) -> bool:
     """Tell whether a short reply states a rating and nothing of a session: "sorry, pain 1 not 4"."""
     is_short = len(evidence.scope.text.words) <= _SHORT and not evidence.danger.grades
@@ -204,8 +214,9 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost
     sign. Words that the rules know and found denied, another's or an idiom need a surer judge.
     """
-    if evidence.danger.grades:
-        return None
+    text = evidence.scope.text
+    if evidence.danger.grades or text.values.count(None) == sum(map(text.chars.count, NO_WORD)):
+        return None  # numbers alone, "10, 10, 8", tell of no sign
     if judged.leads("danger", NO_DANGER):
         return None
     verdict = judged["danger"]
@@ -253,7 +264,10 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
     counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
     if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:
         return True
-    is_skip = rule == "skip" and evidence.asked is None and _says_alone(evidence, "skip_sure", 0)
+    if rule == "report" and _is_plain_yes(evidence):
+        return True
+    is_skip = rule == "skip" and evidence.asked is None
+    is_skip = is_skip and (_says_alone(evidence, "skip_sure", 0) or _says_alone(evidence, "tomorrow", 0))
     if is_skip or _is_free_alone(evidence):
         return True
     if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:

@@ -11,7 +11,7 @@ from array import array
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
-from itertools import pairwise, repeat
+from itertools import pairwise
 from typing import Any
 
 from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_in
@@ -20,13 +20,11 @@ from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon
 
 SCALE = 100  # weights are kept as whole hundredths
-_CACHE = 60_000
+_CACHE = 30_000
 _FAR = 3 * SCALE  # a twentieth of the belief
 # Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
 # four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
 _LANE, _LIFT = 4, 1 << 31
-
-_ZEROS = repeat(0)  # what a feature without weights adds
 
 
 @dataclass(slots=True)
@@ -84,24 +82,17 @@ class Judge:
             self._parts[name] = (model["classes"], width, width + len(model["classes"]))
             width += len(model["classes"])
         self._size, self._lift = width * _LANE, _packed([_LIFT] * width)
-        rows: dict[str, list[int]] = {}
-        for name, model in questions.items():
-            _, start, end = self._parts[name]
-            for feature, weights in model["weights"].items():
-                rows.setdefault(feature, [0] * width)[start:end] = weights
-        self._rows = {feature: _packed(row) for feature, row in rows.items()}
-        self._pairs: dict[tuple[str, str], int] = {}  # word and the word behind it → weights
-        for feature in rows:
-            if feature.startswith(PAIR):
-                one, two = feature[len(PAIR) :].split(" ")
-                self._pairs[one, two] = self._rows.pop(feature)
+        # What a text needs of the weights is put together at its first need: all of it would hold up every start.
+        self._weights = [(self._parts[name][1], model["weights"]) for name, model in questions.items()]
+        self._rows: Kept[str, int] = Kept(self._row, _CACHE)
+        self._pairs: Kept[tuple[str, str], int] = Kept(self._pair, _CACHE)  # word and the word behind it → weights
         self._words: dict[str, Kept[tuple[str, str], int]] = {}  # language → word with its signature → weights
 
     def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
         """Return what speaks for each class of each question."""
         row = row_of_words(evidence)
-        total = sum(map(self._rows.get, facts, _ZEROS), self._lift)
-        total = sum(map(self._pairs.get, pairwise(row), _ZEROS), total)
+        total = sum(map(self._rows.__getitem__, facts), self._lift)
+        total = sum(map(self._pairs.__getitem__, pairwise(row)), total)
         language = lexicon.languages[0].language
         if language not in self._words:
             self._words[language] = Kept(lambda word: self._word(word, lexicon), _CACHE)
@@ -112,9 +103,18 @@ class Judge:
             lanes.byteswap()
         return Verdicts(self._parts, lanes.tolist())
 
+    def _row(self, feature: str) -> int:
+        """Return the weights of one feature for all questions, 0 where none has it."""
+        found = [(start, weights[feature]) for start, weights in self._weights if feature in weights]
+        return sum(_packed(row) << (8 * _LANE * start) for start, row in found)
+
+    def _pair(self, pair: tuple[str, str]) -> int:
+        """Return the weights of two neighbouring words."""
+        return self._row(f"{PAIR}{pair[0]} {pair[1]}")
+
     def _word(self, word: tuple[str, str], lexicon: Lexicon) -> int:
         """Return the weights of one word with its concepts."""
-        return sum(self._rows.get(name, 0) for name in names_of_word(*word, lexicon))
+        return sum(map(self._row, names_of_word(*word, lexicon)))
 
 
 def _packed(row: list[int]) -> int:

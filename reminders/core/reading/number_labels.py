@@ -64,6 +64,7 @@ SHARED_RULES: dict[str, str] = {
     """,
     "yes_report": """
         ^ YES ,? .? #|FRAC10
+        ^ YES_OTHER $
         . YES SMALL $
         ^ SMALL YESKEY !# !YESKEY_NOT
         ^ YES_OTHER SMALL $
