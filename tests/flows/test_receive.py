@@ -67,16 +67,6 @@ def test_a_message_that_cannot_be_handled_is_counted_waits_longer_each_time_and_
     assert len(world.reports(ana)) == 1
 
 
-@pytest.mark.parametrize("text", ["Y", "y", "yes", "Y."])
-def test_the_yes_that_the_reminder_invites_is_recorded_and_only_the_pain_is_asked(world: World, text: str) -> None:
-    ana = reminded(world)
-
-    world.hear(text)
-
-    assert world.sessions(ana)[0].completed == "all"
-    assert templates(world) == ["ask_pain"]
-
-
 def test_a_missing_pain_is_asked_for_once_and_the_bare_number_belongs_to_it(world: World) -> None:
     ana = reminded(world)
 
