@@ -13,6 +13,7 @@ SILLA = parse_session(
     "sentarse y pararse 2x10; flexión en la pared 2x8; elevación de talones 2x12;"
     " equilibrio en tándem 2x20 seg cada lado"
 )
+SESSIONS = {"en": CHAIR, "es": SILLA}
 
 ABROAD = (
     "bitte keine SMS mehr", "hören Sie damit auf", "arrêtez les messages svp", "ne m'envoyez plus rien",
@@ -26,8 +27,7 @@ ABROAD = (
 @pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("text", ABROAD)
 def test_a_wish_to_hear_no_more_holds_in_any_language(text: str, language: str) -> None:
-    session = CHAIR if language == "en" else SILLA
-    assert read_reply(text, language, session, None).intent == "opt_out"
+    assert read_reply(text, language, SESSIONS[language], None).intent == "opt_out"
 
 
 @pytest.mark.parametrize(
@@ -81,7 +81,7 @@ SIGNS = {
     ("language", "flag", "text"), [(*kind, text) for kind, texts in SIGNS.items() for text in texts]
 )
 def test_a_sign_is_found_however_it_is_told(language: str, flag: str, text: str) -> None:
-    session = CHAIR if language == "en" else SILLA
+    session = SESSIONS[language]
     assert flag in read_reply(text, language, session, None).red_flags
 
 
@@ -115,7 +115,7 @@ HARMLESS = {
     ("language", "text"), [(language, text) for language, texts in HARMLESS.items() for text in texts]
 )
 def test_what_shares_the_words_of_a_sign_is_none_by_rule(language: str, text: str) -> None:
-    evidence, _, _ = evidence_of(text, language, CHAIR if language == "en" else SILLA, None)
+    evidence, _, _ = evidence_of(text, language, SESSIONS[language], None)
     assert evidence.danger.grades == {}
 
 
@@ -206,13 +206,13 @@ RATINGS = {
 @pytest.mark.parametrize(("said", "pain"), RATINGS.items())
 def test_a_rating_is_told_from_what_only_looks_like_one(said: tuple[str, str | None, str], pain: int | None) -> None:
     language, asked, text = said
-    assert read_reply(text, language, CHAIR if language == "en" else SILLA, asked).pain == pain
+    assert read_reply(text, language, SESSIONS[language], asked).pain == pain
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("text", ["Y", "y", "Y.", "yes", "sí", "done", "hecho"])
 def test_the_yes_that_every_reminder_invites_asks_for_the_pain_alone(text: str, language: str) -> None:
-    reading = read_reply(text, language, CHAIR if language == "en" else SILLA, None)
+    reading = read_reply(text, language, SESSIONS[language], None)
     assert (reading.intent, reading.completed, reading.ask) == ("report", "all", "pain")
 
 
@@ -225,3 +225,43 @@ def test_a_plain_word_is_no_guess(text: str, completed: str) -> None:
 @pytest.mark.parametrize("text", ["10,10,8", "12 12", "8"])
 def test_numbers_alone_tell_of_no_sign(text: str) -> None:
     assert read_reply(text, "en", CHAIR, None).red_flags == ()
+
+
+HIDDEN = {
+    "en": (
+        "weak in the knees when I stand up", "I fell ok send someone", "crashed onto the chair and hurt my ribs",
+        "the chair slipped out from under me and I hit the floor", "I fell through on the porch and cut my leg",
+        "passed out lunch time today", "knocked myself out on the counter", "for the last time, take care of my dog",
+        "was watching a movie in bed, fell out and hit my head", "they say I'm fine but I'm not, my chest hurts",
+        "I thought I was over it but I wasn't, passed out again", "I fell yesterday so no to all of them",
+        "I got dizzy, it hasn't happened so bad before", "zero strength in my left arm",
+    ),
+    "es": (
+        "no puedo decir nada, se me traba la lengua", "creo que le dio un infarto a mi mamá",
+        "mi mamá dice que tiene dolor en el pecho", "tengo calor y un dolor insoportable",
+        "me quiero matar de una vez", "vi la novela y me quiero matar", "ya me voy para que descansen de mí",
+        "caí rendida en el piso de la cocina",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("language", "text"), [(language, text) for language, texts in HIDDEN.items() for text in texts]
+)
+def test_no_idiom_hides_a_sign_that_shares_its_words(language: str, text: str) -> None:
+    assert read_reply(text, language, SESSIONS[language], None).red_flags
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "why don't you stop texting me"),
+        ("en", "cancel this"),
+        ("en", "cancel it please"),
+        ("en", "for the last time leave me alone"),
+        ("es", "pare por el amor de dios"),
+        ("es", "alto, perdone, no quiero mensajes"),
+    ],
+)
+def test_nothing_that_sounds_like_one_hides_a_wish_to_hear_no_more(language: str, text: str) -> None:
+    assert read_reply(text, language, SESSIONS[language], None).intent == "opt_out"

@@ -113,7 +113,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-build-17", "es"): {PAIN: 0, LOST: 1, ALARMS: 2, STOPS: 0},
     ("es-build-18", "es"): {PAIN: 2, LOST: 0, ALARMS: 5.6, STOPS: 0},
     ("es-build-19", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.8, STOPS: 0},
-    ("es-build-21", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.2, STOPS: 0},
+    ("es-build-21", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.6, STOPS: 0},
     ("es-build-22", "es"): {PAIN: 1, LOST: 1, ALARMS: 0.6, STOPS: 0},
     ("es-build-23", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("en-measure-11", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.8, STOPS: 0},

@@ -60,7 +60,8 @@ def seen(scene: Scene) -> dict[int, Seen]:
 def look_at(base: str, path: str, window: BrowserContext, wrong: Seen) -> None:
     """Note what is wrong with one page: by the rules, at 320 pixels, with letters of twice the size."""
     page, said = opened(window, base + path)
-    if page.viewport_size is not None and page.viewport_size["width"] < 700:
+    is_narrow = page.viewport_size is not None and page.viewport_size["width"] < 700
+    if is_narrow:
         page.set_viewport_size({"width": 320, "height": 900})
         if (wide := page.evaluate(WIDTH)) > 320:
             wrong.too_wide[path] = wide
@@ -71,11 +72,12 @@ def look_at(base: str, path: str, window: BrowserContext, wrong: Seen) -> None:
     odd += [words for words in said if not is_expected(words)]
     if odd:
         wrong.violations[path] = odd
-    page.evaluate("document.documentElement.style.setProperty('font-size', '225%', 'important')")
-    assert page.evaluate("getComputedStyle(document.documentElement).fontSize") == "36px"
-    wide, cut = page.evaluate(WIDTH), page.evaluate(CUT)
-    if wide > 1280 or cut:
-        wrong.lost[path] = (wide, cut)
+    if not is_narrow:
+        page.evaluate("document.documentElement.style.setProperty('font-size', '225%', 'important')")
+        assert page.evaluate("getComputedStyle(document.documentElement).fontSize") == "36px"
+        wide, cut = page.evaluate(WIDTH), page.evaluate(CUT)
+        if wide > 1280 or cut:
+            wrong.lost[path] = (wide, cut)
     wrong.count += 1
     page.close()
 

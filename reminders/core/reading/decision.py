@@ -17,8 +17,8 @@ from reminders.core.reading.patterns import NO_WORD
 
 NO_DANGER = "none"
 _BARE = 2  # words
-_AGAINST_RULES = 0.85  # belief in a sign that the rules found denied or an idiom
-_AGAINST_OWNER = 0.9  # that they found another person's
+_AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
+_AGAINST_OWNER = 0.9  # belief in one that they found another person's
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
 _TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
 _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself

@@ -26,9 +26,7 @@ def is_possible(judged: Verdicts) -> bool:
 
 
 def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
-    """Tell whether the judge who knows only wishes to hear no more sees one: one too many is answered by how to come
-    back, one too few breaks the law.
-    """
+    """Tell whether that judge sees one; the rules may have taken it back, or found a pause."""
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
     is_pause = rule == "pause" and "pause_sure" in evidence.held
     if rule == "opt_in" or is_pause or is_taken_back or "opt_out_denied" in evidence.hits:
@@ -42,7 +40,6 @@ def told_beside(evidence: Evidence, session: Sequence[SessionExercise]) -> str |
     if evidence.told.sets is not None:
         evidence.told.by_exercise = ()  # "2x10, and that's my last one, no more texts" leaves out no exercise
     amount = completed_of(evidence, "report", session)
-
     beside = [
         (start, end)
         for start, end in (*evidence.done(), *evidence.spans("skip_sure"))

@@ -163,7 +163,7 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
     intent = decision.intent
     pain = _pain(evidence, decision)
-    tells = intent in _OF_A_SESSION or (intent == "opt_out" and decision.completed is not None)
+    tells = _tells_session(decision)
     amounts = intent in ("report", "opt_out") and tells and (not told.by_exercise or told.sets is not None)
     reading = Reading(
         intent=intent,
@@ -187,6 +187,11 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     return Read(reading, evidence)
 
 
+def _tells_session(decision: Decision) -> bool:
+    """Tell whether a reply speaks of a session, be it beside a wish to hear no more."""
+    return decision.intent in _OF_A_SESSION or (decision.intent == "opt_out" and decision.completed is not None)
+
+
 def _pain(evidence: Evidence, decision: Decision) -> int | None:
     """Return the pain to record, and raise the danger sign that a rating of 8 or the judge's suspicion is.
 
@@ -199,7 +204,7 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     is_guess = decision.is_wish or evidence.asked == "settling" or not (pain.is_stated or pain.none_said)
     if intent == "skip" and not pain.value and is_guess:
         evidence.pain = pain = Pain()  # "not today" says nothing of the pain that was asked for
-    tells_session = intent in _OF_A_SESSION or (intent == "opt_out" and decision.completed is not None)
+    tells_session = _tells_session(decision)
     is_severe = pain.value is not None and pain.value >= SEVERE_FROM
     counts = (
         tells_session

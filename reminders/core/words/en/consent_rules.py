@@ -182,8 +182,9 @@ RULES = {
         cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
     "opt_out_not": """
-        dont|not|never ever|you? stop|quit|end the|these|your|my|texting|sending|reminding|messaging
-        cancel today|tonight|tomorrow|tomorrows|todays|session|this|it for? today|morning|session|one|,|.|$|plumber|as|because|i|my|we|the
+        dont|not|never ever? stop|quit|end the|these|your|my|texting|sending|reminding|messaging
+        cancel today|tonight|tomorrow|todays|tomorrows
+        cancel this|my morning|afternoon|evening|session
         STOPIT|quit sending|texting|messaging|reminders|reminding|texts me|us|them|it? on|at|before|so #|CLOCK|WEEKDAY|early|late|dawn ~~ send|text|make|do|use|better|instead
         take me|us off WEEKDAY|mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays
         dont|not|never take|remove|drop|cut|kick|scratch|strike me|us|my off|from

@@ -18,6 +18,7 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        N0 strength|power|feeling|grip|sensation ~ LIMB
         leg|legs|knee|knees just|simply|suddenly|up|and* folded|crumpled|caved|crumbled|quit
         foot|leg|hand|arm|feet|legs|hands ~ no push|strength|power|grip|feeling|life in it|them|that|my
         slaps|slapping|slapped the floor|ground|pavement ~ walk|step|go

@@ -78,6 +78,7 @@ RULES = {
         nary a
     """,
     "pain_none_not": """
+        want|wanted|wish|wishing|need|like|pray|praying|hope|hoping ~ no more pain
         cant|couldnt|cannot|wont say|claim|pretend|tell|swear ~ no|zero PAINWORD
         no|not longer? PAINWORD free
         no|zero|without PAINWORD in|on|at|with the|my left|right? BODY ,|.? but|just|only|though|however|except

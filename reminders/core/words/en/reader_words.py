@@ -13,7 +13,7 @@ CONCEPTS = {
     "MOMENT": "moment point bit",
     "ENDED_AT": "ended finished ends up",
     "BEGAN": "started began",
-    "HAS_IT": "has had says",
+    "HAS_IT": "has had",
     "CHANNEL": "show game channel bus tram route",
     "VERTEBRA": "l",
     "COUNTED_THING": "ice cubes pillows packs drops sprays coffees cups beers floor floors places spots areas",

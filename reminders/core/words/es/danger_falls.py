@@ -127,7 +127,7 @@ RULES = {
         ni|no me pegue|golpee|lastime|lesione ,|.|$|ni|nada|hechos|hice|y|pero
         torci|torcer|torciendo|tuerzo|retorci|exprimi la|el|las|los|un|una ropa|trapo|trapos|trapeador|sabana|sabanas|toalla|toallas|pescuezo
         cayo|cae|caia|cayendo|callo la|el|una noche|lluvia|nieve|tarde|visita|granizo|helada|aguacero|chaparron|tormenta
-        cai|caigo|caer|cayo|caia|caido|caida|cae dormida|dormido|rendida|rendido ,|.|$|en|a|como|despues|viendo|anoche|temprano|toda|todo
+        cai|caigo|cayo|caia|caido|caida|cae dormida|dormido ,|.|$|en|como|despues|viendo|anoche|temprano|toda|todo
         caido|cai|caiste|cae|caigo|caer del guindo|nido
         se ~ cae|cayo ~ brazo|parpado|boca|cara|mano|pelo|diente
         tocado caerme

@@ -90,9 +90,8 @@ RULES = {
     """,
     "idiom.chest_or_breathing": """
         vista|vistas|paisaje|belleza quita|quitan|quito|robo|corta el aliento|aire|respiracion
-        esposo|esposa|marido|mujer|mama|papa|hermano|hermana|vecina|vecino|suegra|suegro|hijo|hija ~~ que|porque|pues trae|tiene|traia|tenia|tuvo dolor|un|dolores ~ pecho|corazon
         aire ,|.? acondicionado
-        donde|que ~~ les|le|se da|dio|dan un? infarto|ataque
+        donde ~~ les|le|se da|dio|dan un? infarto|ataque
         mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~~ dejo|dejaron|deja|quede sin aliento|respiracion|habla
         no es que me falte ~ aire
         no es que me ahogue

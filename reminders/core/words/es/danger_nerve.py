@@ -140,7 +140,7 @@ RULES = {
         confundida|confundido|desorientada|desorientado ~~ reconoce|sabe|habla|repente
     """,
     "idiom.nerve_or_bladder": """
-        no puedo decir que|nada|mas
+        no puedo decir que
         no|ni|nunca senti|siento|sentimos|sentia ningun|ninguna|ni? tronido|crujido|ruido|chasquido|dolor|molestia|mareo|hormigueo|malestar|cansancio
         sin|ni|nada hormigueo|hormigueos|adormecimiento|entumecimiento|calambres ,|.|$|y|ni|hoy|dolor
         hago|hice|hacia|haciendo|meo|mee|orino|orine|meaba pis|pipi|encima? de la? risa|carcajada|tanto

@@ -68,7 +68,7 @@ RULES = {
         pasa de ~ diez|10
     """,
     "idiom.severe_pain": """
-        calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla|serie ~ insoportable|insufrible|terrible|horrible|mortal|intolerable|inaguantable
+        calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla esta|es|tan|muy? tan|muy? insoportable|insufrible|intolerable|inaguantable
         lloro|llore|llorar|llorando|grite|grito de gusto|risa|emocion|alegria|felicidad|coraje
         lloro|llore|llorar|llorando ~ novela|pelicula|cebolla|boda
         no ~ lo|la|los aguanto ~ calor|frio|vecino|vecina|tele|ruido|suegra|cunado
@@ -191,10 +191,9 @@ RULES = {
         no ~ le ~ veo ~ salida|sentido|caso ~~ vida|vivir|nada|seguir
     """,
     "idiom.crisis": """
-        descansen|descansa|descanse|descansar de mi ,|.|$|un|por|unos
-        matar|matando|mato|matarme entrenando|trabajando|haciendo|corriendo|ejercitandome|de
+        matar|matando entrenando|trabajando|corriendo|ejercitandome
         no quiero seguir|continuar en|con|recibiendo esto|los|estos|el|la|lo|sus|tantos de? los|el|la? mensajes|mensaje|avisos|textos|recordatorios
-        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida|suicido|mata|mato|matar
+        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida
         un|una senor|senora|muchacho|muchacha|joven|actriz|actor|hombre|mujer|cantante que se ~ quitar|quito|mato|colgo|suicido|matar
         suicidio de un|una|la|el|aquel
         no porque ~ quiera morir|morirme

@@ -181,7 +181,8 @@ RULES = {
         nunca|jamas dejen|deje|paren|dejes|dejeis de
         no me|nos vayan|vaya? a? saquen|saque|quiten|borren|eliminen|quitar|sacar|dar ~ lista|baja|programa
         no me lo|los|las? mande|manden|envien|envie|escriban de|en|por|tan|a|muy la? noche|madrugada|temprano|tarde|#|mediodia
-        pare por el|la|los|las|un|una|mi|mis|dolor|cansancio|que|culpa|miedo|mareo
+        pare por la|los|las|un|una|mi|mis|dolor|cansancio|que|culpa|miedo|mareo
+        pare por el !amor
         no quiero mas|mas? dolor|dolores|pastillas|pastilla|sufrir|molestias|penas|pena|medicinas|operaciones|inyecciones
         ^ alto ,|. me? equivoque|corrijo|perdon|perdone|error|espera|espere|esperen
         silla|sillas|pared|talones|tandem|equilibrio|serie|series|rodilla|rodillas|vuelta|espalda ,? ya? no mas $

@@ -17,7 +17,7 @@ CONCEPTS = {
     "MOMENT": "momento rato punto",
     "ENDED_AT": "acabo termino",
     "BEGAN": "empezo empece comenzo",
-    "HAS_IT": "tiene trae tenia traia dice",
+    "HAS_IT": "tiene trae tenia traia",
     "CHANNEL": "novela partido telenovela canal linea",
     "VERTEBRA": "l",
     "COUNTED_THING": "cafes cafe tazas vasos copas cervezas piso pisos lugares partes sitios grados",
