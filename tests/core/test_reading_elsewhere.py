@@ -235,6 +235,7 @@ HIDDEN = {
         "was watching a movie in bed, fell out and hit my head", "they say I'm fine but I'm not, my chest hurts",
         "I thought I was over it but I wasn't, passed out again", "I fell yesterday so no to all of them",
         "I got dizzy, it hasn't happened so bad before", "zero strength in my left arm",
+        "the news gave me chest pains and I'm sweating",
     ),
     "es": (
         "no puedo decir nada, se me traba la lengua", "creo que le dio un infarto a mi mamá",

@@ -9,7 +9,7 @@ RULES = {
         everybody|everyone|everyones wheezing|coughing|sneezing|breathless but me
         N0|no|little|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
         breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|chest|breathing|heart|today|no|fine
-        price|prices|cost|bill|bills|taxes|news|politics|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations|failure
+        price|prices|cost|bill|bills|taxes|news|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations ,? ha|haha|lol|hee
         heart just? about|nearly|almost|practically|near stopped when|at i? saw|opened|read|heard|seeing|reading|opening|the bill|price|news|letter|the|that|it|my
         arms|hands crossed|folded? across|over|on|against my|the CHEST
         pulled|pull|pulling the|my band across|to|over my|the CHEST
