@@ -17,8 +17,15 @@ _SIGNS = {flag: f"danger.{flag}" for flag in RED_FLAGS}
 SIGN_LABELS = frozenset(_SIGNS.values())
 _CONCERNS = {concern: f"concern.{concern}" for concern in CONCERNS}
 _CONCERN_LABELS = frozenset(_CONCERNS.values())
+# What takes the words back ("just kidding"), tells them of a film or of childhood, or says that it was always so.
+_UNDOING = ("taken_back", "told_of", "chronic")
+# Why a sign that was found does not count: a turn of speech explains it, or it is denied, past, another's, supposed.
+TURN, SCOPE = "turn", "scope"
+# One thing leads to another, "I fell and I broke my hip in 2019": a mark of long ago behind one tells of both.
+_CHAIN = frozenset({"fall_or_injury", "possible_fracture", "faint_or_dizzy", "severe_pain"})
 Hits = dict[str, list[tuple[int, int]]]
 Span = tuple[int, int]
+Told = list[tuple[str, "Span"]]
 
 
 @dataclass(slots=True)
@@ -28,6 +35,7 @@ class Danger:
     grades: dict[str, str] = field(default_factory=dict)
     spans: dict[str, list[Span]] = field(default_factory=dict)
     concerns: list[str] = field(default_factory=list)
+    explained: dict[str, str] = field(default_factory=dict)  # sign found and taken away → why
     of_client: bool = False
     of_other: bool = False
 
@@ -35,23 +43,25 @@ class Danger:
 def find_danger(hits: Hits, scope: Scope) -> Danger:
     """Return the danger signs and concerns of a text."""
     danger = Danger()
+    told = [(flag, span) for flag, label in _SIGNS.items() for span in hits.get(label, ())]
     for flag, label in () if SIGN_LABELS.isdisjoint(hits) else _SIGNS.items():
         if label not in hits:
             continue
         idioms = hits.get("idiom", []) + hits.get(f"idiom.{flag}", [])
+        said = [s for s in hits[label] if not _inside(s, idioms) and not _taken_back(s, flag, hits, scope)]
         spans = [
             span
-            for span in hits[label]
-            if not _inside(span, idioms)
-            and not _taken_back(span, flag, hits, scope)
-            and _holds(span, flag, scope, danger, "happening" in hits)
+            for span in said
+            if not _is_long_ago(span, flag, scope, told) and _holds(span, flag, scope, danger, "happening" in hits)
         ]
-        spans = _without_denied(spans, hits[label], scope)
+        spans = _without_denied(spans, hits[label], scope, flag)
         if flag == "fall_or_injury":
             spans = [span for span in spans if not _caught(span, hits, scope)]
         if spans:
             danger.spans[flag] = spans
             danger.grades[flag] = _grade(flag, spans, hits, scope)
+        else:
+            danger.explained[flag] = SCOPE if said else TURN
     for concern, label in () if _CONCERN_LABELS.isdisjoint(hits) else _CONCERNS.items():
         if label not in hits:
             continue
@@ -73,27 +83,30 @@ def _inside(span: Span, idioms: list[Span]) -> bool:
     return any(low < end and start < high and (low <= start or high >= end) for low, high in idioms)
 
 
-def _without_denied(spans: list[Span], hits: list[Span], scope: Scope) -> list[Span]:
+def _without_denied(spans: list[Span], hits: list[Span], scope: Scope, flag: str) -> list[Span]:
     """Leave out words inside a longer stretch that is denied: "fallen" in "I have not fallen"; not those behind a
     "but": "no pain but tightness across the chest".
     """
     if not spans:
         return spans
-    denied = [span for span in hits if scope.is_denied(span[0])]
+    denied = [span for span in hits if scope.is_denied(span[0], over_and=flag != "crisis")]
     return [
         (start, end)
         for start, end in spans
-        if not any(low <= start and end <= high and not scope.turns(low, start) for low, high in denied)
+        if not any(
+            low <= start and end <= high and not (scope.turns(low, start) or scope.begins_anew(low, start + 1))
+            for low, high in denied
+        )
     ]
 
 
 def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) -> bool:
     """Tell whether the words hold for this client, now; a wish to die is one even when it is only supposed."""
     start, end = span
+    is_crisis = flag == "crisis"
     if (
-        scope.is_denied(start, _CRISIS_REACH if flag == "crisis" else None)
+        scope.is_denied(start, _CRISIS_REACH if is_crisis else None, over_and=not is_crisis)
         or (flag != "crisis" and not is_now and scope.is_supposed(start, end))
-        or scope.is_past(start, end)
     ):
         return False
     whose = "self" if flag == "crisis" and scope.names_writer(start, end) else scope.whose(start, end)
@@ -104,14 +117,55 @@ def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) ->
     return True
 
 
+def _is_long_ago(span: Span, flag: str, scope: Scope, told: Told) -> bool:
+    """Tell whether the words are told of long ago; a mark in another clause tells of what is told there: "I wet myself
+    this morning, I had a fall in 2019". `told` are the signs of the whole text.
+    """
+    mark = scope.past_mark(*span)
+    if mark is None:
+        return False
+    start, end = span
+    joints = scope.joints(end, mark) if mark >= end else scope.joints(mark + 1, start)
+    if not joints:
+        return True
+    is_current = scope.is_current(start, end)
+    if flag == "crisis" or mark < start:
+        return flag != "crisis" and not is_current
+    if scope.leads_clause(joints[-1], mark):
+        return False
+    low, high = scope.clause(mark, mark + 1)
+    others = [(other, at) for other, (at, until) in told if low <= at and until <= high]
+    if any(at > mark for _, at in others) or (others and is_current):
+        return False
+    is_chain = flag in _CHAIN and _CHAIN.issuperset(other for other, _ in others)
+    return not others or is_chain or not scope.begins_anew(end, mark)
+
+
 def _taken_back(span: Span, flag: str, hits: Hits, scope: Scope) -> bool:
     """Tell whether the sentence takes the words back, or says that it was always so, or "none of that" comes after."""
     low, high = scope.sentence(*span)
-    if any(low <= at < high for label in ("taken_back", "chronic") for at, _ in hits.get(label, ())):
+    for label in _UNDOING:
+        if any(low <= mark[0] < high and _undoes(label, mark, span, flag, scope) for mark in hits.get(label, ())):
+            return True
+    if flag != "crisis" and scope.is_answered_no(high) and not scope.is_apart(span[1], high, *span):
         return True
-    if flag != "crisis" and scope.is_answered_no(high):
+    return any(at >= span[1] and (flag != "crisis" or at < high) for at, _ in hits.get("denied_all", ()))
+
+
+def _undoes(label: str, mark: Span, span: Span, flag: str, scope: Scope) -> bool:
+    """Tell whether what would undo a sign reaches it: not over a "but" behind it, nor from another clause to one that
+    tells of now, "read a book about a man who fell, and my chest is tight".
+    """
+    start, end = span
+    if mark[1] <= start:
+        return not (scope.turns(mark[1], start) or (label != "taken_back" and scope.is_apart(mark[1], start, *span)))
+    if mark[0] < end or label == "taken_back":
         return True
-    return any(at >= span[1] for at, _ in hits.get("denied_all", ()))
+    if flag == "crisis":
+        return False
+    if label == "told_of":
+        return not (scope.joints(end, mark[0]) or scope.turns(end, mark[0]))
+    return not scope.begins_anew(end, mark[0])
 
 
 def _caught(span: Span, hits: Hits, scope: Scope) -> bool:

@@ -8,9 +8,9 @@ from dataclasses import dataclass, replace
 
 from reminders.core.reading import ends
 from reminders.core.reading.completion import completed_of, is_percentage
-from reminders.core.reading.danger import SIGN_LABELS
+from reminders.core.reading.danger import SCOPE, TURN, Danger
 from reminders.core.reading.intent import Evidence, decide, is_none_at_all
-from reminders.core.reading.judge import Verdicts, verdicts
+from reminders.core.reading.judge import Verdict, Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.patterns import NO_WORD
@@ -33,6 +33,9 @@ SURE = 0.95  # below this a reading would be a guess
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
 CALM_FROM = 0.3
+# Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
+# often shares its words with the real thing.
+_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.6}
 
 
 @dataclass(slots=True)
@@ -217,17 +220,26 @@ def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
     text = evidence.scope.text
     if evidence.danger.grades or text.values.count(None) == sum(map(text.chars.count, NO_WORD)):
         return None  # numbers alone, "10, 10, 8", tell of no sign
-    if judged.leads("danger", NO_DANGER):
+    if not evidence.danger.explained and judged.leads("danger", NO_DANGER):
         return None
     verdict = judged["danger"]
     if verdict.name == "severe_pain" and evidence.pain.off_scale:
         return None
-    if not SIGN_LABELS.isdisjoint(evidence.hits):
-        surely = _AGAINST_OWNER if evidence.danger.of_other else _AGAINST_RULES
-        return verdict.name if verdict.name != NO_DANGER and verdict.sureness >= surely else None
+    if evidence.danger.explained:
+        return _doubted(evidence.danger, verdict, judged)
     if judged.share("danger", NO_DANGER) >= CALM_FROM:
         return None
     return verdict.name if verdict.name != NO_DANGER else verdict.runner_up
+
+
+def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:
+    """Return a sign that the rules found and explained away, where the judge is not as calm as they are."""
+    surely = _AGAINST_OWNER if danger.of_other else _AGAINST_RULES
+    if verdict.name != NO_DANGER and verdict.sureness >= surely:
+        return verdict.name
+    calm = judged.share("danger", NO_DANGER)
+    doubted = [flag for flag, why in danger.explained.items() if calm < _CALM_ENOUGH[why]]
+    return verdict.name if verdict.name in doubted else next(iter(doubted), None)
 
 
 def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:

@@ -19,6 +19,7 @@ _PLAIN = (
     "idiom",
     "denied_all",
     "taken_back",
+    "told_of",
     "chronic",
     "faint_",
     "dizzy_",

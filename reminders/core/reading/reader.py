@@ -102,7 +102,14 @@ def _evidence(
     helper = holder != "self" or "helper" in hits
     tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.present)
     own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
-    scope = Scope(text, lexicon, helper, own_story, tells_of_self, _ends_of(text))
+    scope = Scope(
+        text=text,
+        lexicon=lexicon,
+        ends=_ends_of(text),
+        helper=helper,
+        own_story=own_story,
+        tells_of_self=tells_of_self,
+    )
     danger = find_danger(hits, scope)
     if mentions and danger.spans:
         told_of = [span for spans in danger.spans.values() for span in spans]

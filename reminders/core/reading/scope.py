@@ -5,9 +5,9 @@ One question is answered here, for one stretch of a text; which stretches are da
 
 from dataclasses import dataclass
 
-from reminders.core.reading.lexicon import UNKNOWN, Lexicon
+from reminders.core.reading.clauses import Clauses
+from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
-from reminders.core.reading.tokens import Text
 
 _NEAR = 5  # a denial reaches this many words onward
 _ENDS = STOP + QUESTION
@@ -15,39 +15,15 @@ _RIGHT_BEFORE = 2
 _PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO", "YOUNG", "MONTH")
 
 
-@dataclass(slots=True)
-class Scope:
+@dataclass(slots=True, kw_only=True)
+class Scope(Clauses):
     """A text and what is needed to judge a stretch of it."""
 
-    text: Text
-    lexicon: Lexicon
     helper: bool  # another person writes, about the client
     own_story: bool  # a session of the writer's own is told, done or not
     tells_of_self: bool  # the writer says "I"
-    ends: tuple[int, ...] = ()  # places of full stops and question marks
 
-    def sentence(self, start: int, end: int) -> tuple[int, int]:
-        """Return the bounds of the sentence around a stretch."""
-        low = 0
-        for at in self.ends:
-            if at < start:
-                low = at + 1
-            elif at >= end:
-                return low, at
-        return low, len(self.text.signature)
-
-    def _has(self, concept: str, start: int, end: int) -> bool:
-        """Tell whether a concept stands between two tokens."""
-        return not self.lexicon.chars(concept).isdisjoint(self.text.chars[max(0, start) : end])
-
-    def _last(self, concept: str, start: int, end: int) -> int | None:
-        """Return the last place of a concept between two tokens."""
-        chars, signature = self.lexicon.chars(concept), self.text.chars
-        if chars.isdisjoint(signature[start:end]):
-            return None
-        return next((at for at in range(end - 1, start - 1, -1) if signature[at] in chars), None)
-
-    def is_denied(self, start: int, reach: int | None = None) -> bool:
+    def is_denied(self, start: int, reach: int | None = None, over_and: bool = True) -> bool:
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars, lexicon = self.text.signature, self.lexicon
         negators = lexicon.chars("NEGATOR")
@@ -60,6 +36,8 @@ class Scope:
                 return False
             if reach is not None and lexicon.is_in("NOBODY", char):
                 continue
+            if not over_and and lexicon.is_in("AND_THEN", char):
+                return False  # "no falls and I want to die"
             if char in negators and not self._has("EXCLAIM", at + 1, at + 2):
                 return not (self._is_plain_no(at, start) or self._is_twice_denied(at) or self._is_object(at))
             if char == COMMA:
@@ -68,7 +46,7 @@ class Scope:
                 continue
             if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
                 return False
-            if lexicon.is_in("JOIN", char) and lexicon.is_in("NEW_CLAUSE", chars[at + 1]):
+            if lexicon.is_in("JOIN", char) and self._is_new_clause(at + 1, start):
                 return False
             if lexicon.is_in("AND_THEN", char) and self._goes_on(at):
                 return False
@@ -77,6 +55,11 @@ class Scope:
             if steps > (_NEAR if reach is None else reach):
                 return False
         return False
+
+    def _is_new_clause(self, at: int, start: int) -> bool:
+        """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es fuerte", "no falls and I am dizzy"."""
+        is_told = at + 1 == start and self._has("THE", at, start) and self._has("IS", start, start + 4)
+        return is_told or self._has("NEW_CLAUSE", at, at + 1)
 
     def _is_contrast(self, at: int) -> bool:
         """Tell whether "just" tells what is instead: "not dizzy just short of breath", not "not just numb"."""
@@ -121,6 +104,7 @@ class Scope:
         if self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
             return "other"
         persons = lexicon.either("I", "ANIMAL", "THING", "CLIENTLIKE", "PERSON", "THIRD")
+        is_anew, is_now = self._is_led_anew(start), self._has("IS", start, end)
         for at in range(end - 1, low - 1, -1):
             char = chars[at]
             if char not in persons:
@@ -129,6 +113,8 @@ class Scope:
                 continue
             if lexicon.is_in("I", char) and not self._is_possessive_of_other(at):
                 return "self"
+            if is_anew and (is_now or lexicon.is_in("THING", char) or lexicon.is_in("ANIMAL", char)):
+                return "self"  # "my sister fell and the pain is unbearable"
             if lexicon.is_in("ANIMAL", char) or lexicon.is_in("THING", char):
                 return "other" if self._governs(at, start) else "self"
             if lexicon.is_in("CLIENTLIKE", char):
@@ -137,9 +123,15 @@ class Scope:
                 if self._governs(at, start):
                     return "other"
                 continue
-            if lexicon.is_in("THIRD", char):
+            if lexicon.is_in("THIRD", char) and not (at == start - 1 and self._is_noun(start)):
                 return self._third(at)
         return "self"
+
+    def _is_noun(self, start: int) -> bool:
+        """Tell whether a stretch begins with a thing, whose "el" is no "él": "el dolor es fuerte"."""
+        chars = self.lexicon.either("SYMPTOM", "BODY", "PAIN")
+        is_led = self._has("THE", start - 1, start) and not self._has("HERS", start - 1, start)
+        return is_led and self.text.signature[start] in chars
 
     def _led_by_unknown(self, start: int, end: int) -> bool:
         """Tell whether an unknown noun does it: "my tenant fell"; not when "I" or a part of her body is told."""
@@ -147,6 +139,11 @@ class Scope:
         if start < 2 or chars[start - 1] != UNKNOWN or not self._has("OWNERMARK", start - 2, start - 1):
             return False
         return not (self._has("I", start, end + 1) or self._has("BODY", start, end))
+
+    def _is_led_anew(self, start: int) -> bool:
+        """Tell whether a noun of its own begins right behind "and" or "but": "rain so stayed in and the pain is bad"."""
+        at = start - 2 - self._has("NOW", start - 2, start - 1)
+        return at >= 0 and self._has("THE", start - 1, start) and (bool(self.joints(at, at + 1)) or self.turns(at, at + 1))
 
     def _governs(self, at: int, start: int) -> bool:
         """Tell whether the stretch can be told of a noun: not after "with", "at", "to" or a pause and a verb."""
@@ -179,10 +176,6 @@ class Scope:
         at = end + 1 + self._has("POSTPOSED", end + 1, end + 2)
         return any(self._has(kind, at, at + 1) for kind in ("PERSON", "ANIMAL", "THING")) and at < len(chars)
 
-    def turns(self, start: int, end: int) -> bool:
-        """Tell whether a "but" stands between two tokens."""
-        return self._has("BUT", start, end)
-
     def names_writer(self, start: int, end: int) -> bool:
         """Tell whether the words speak of the writer: "everyone would be better off without me"."""
         return self._has("I", start, end)
@@ -211,6 +204,7 @@ class Scope:
         """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
         low = self.sentence(start, end)[0]
         happened = self._has("CANT", start, start + 1) and self._has("COULD", start - 1, start)  # "could not breathe"
+        low = next((at for at in range(start - 1, low, -1) if self._has("BUT", at, at + 1)), low)
         would = self._has("WOULD", max(low, start - 4), start - happened)
         return would or self._has("HOPE", max(low, start - 3), start) or self.is_asked(start, end)
 
@@ -226,10 +220,15 @@ class Scope:
             return True
         chars = self.text.signature
         asks = high < len(chars) and chars[high] == QUESTION
-        if self._has("IF", low, start):
+        at = self._last("IF", low, start)
+        if at is not None:
+            if self.turns(at, start) or (not asks and self.is_apart(at, start, start, end)):
+                return False  # "me mata si no los hago, pero estoy mareada"
             return asks or self._has("ASKS", low, high) or self._has("ASKEDME", low, start)
         if asks and self._has("ASKS", low, start):
-            return not self._has("HAPPENED", low, end)
+            cuts = self.cuts(end, high)
+            asks_later = bool(cuts) and self._has("ASKS", cuts[0], high)  # "the pain is 9, do I call or wait?"
+            return not (asks_later or self._has("HAPPENED", low, end))
         return False
 
     def _is_no_fear(self, at: int) -> bool:
@@ -241,36 +240,51 @@ class Scope:
         """Tell whether a sentence that ends here is a question with a bare no behind it: "dizzy? no. falls? none."."""
         chars, lexicon = self.text.signature, self.lexicon
         answer = chars[end + 1 : end + 2]
-        if chars[end : end + 1] != QUESTION or chars[end + 2 : end + 3] not in ("", *_ENDS):
+        if chars[end : end + 1] != QUESTION or chars[end + 2 : end + 3] not in ("", COMMA, *_ENDS):
             return False
         return any(lexicon.is_in(concept, answer) for concept in ("ANSWER_NO", "NONE", "NEVER"))
 
     def is_past(self, start: int, end: int) -> bool:
         """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""
-        low, high = self._segment(start, end)
-        lexicon, chars = self.lexicon, self.text.signature
-        comma = chars.find(COMMA, end, high)
-        if self._has("NOW", low, high if comma < 0 else comma):
+        mark = self.past_mark(start, end)
+        if mark is None:
             return False
+        joints = self.joints(end, mark) if mark >= end else self.joints(mark + 1, start)
+        if not joints:
+            return True
+        if self.is_current(start, end):
+            return False
+        return mark < start or not (self.begins_anew(end, mark) or self.leads_clause(joints[-1], mark))
+
+    def past_mark(self, start: int, end: int) -> int | None:
+        """Return the place of the word by which the stretch is told of long ago; None when it is not."""
+        low, high = self.segment(start, end)
+        lexicon = self.lexicon
         past = lexicon.either(*_PAST)
         if past.isdisjoint(self.text.chars[low:high]) and (
             lexicon.number_chars.isdisjoint(self.text.present)
             or not any(len(raw) == 2 and raw.isdigit() for raw in self.text.raw)
         ):
-            return False
-        for at in range(low, high):
-            char = chars[at]
-            if lexicon.is_in("USED", char) and at < start and self._is_habit(at):
-                return True
-            if lexicon.is_in("YEAR", char) or lexicon.is_in("LONGAGO", char) or self._is_short_year(at):
-                return True
-            if lexicon.is_in("AGESPAN", char) and self._has("AGOMARK", max(low, at - 3), min(high, at + 3)):
-                return True
-            if lexicon.is_in("LAST", char) and self._has("PASTSPAN", at + 1, min(high, at + 2)):
-                return True
-            if lexicon.is_in("YOUNG", char) and at and lexicon.is_in("YOUNG_LED", chars[at - 1]):
-                return True  # "de joven me caí", but not "me caí, joven"
-        return False
+            return None
+        mark = next((at for at in range(low, high) if self._is_long_ago(at, start, low, high)), None)
+        if mark is None or not self._has("NOW", low, high):
+            return mark
+        is_own = not self.joints(min(end, mark), max(start, mark))  # "today was hard, I broke my hip in 2019"
+        return mark if is_own and not self._has("NOW", *self.clause(start, end)) else None
+
+    def _is_long_ago(self, at: int, start: int, low: int, high: int) -> bool:
+        """Tell whether a token says that what is told between two places was long ago."""
+        lexicon, char = self.lexicon, self.text.signature[at]
+        if lexicon.is_in("USED", char) and at < start and self._is_habit(at):
+            return True
+        if lexicon.is_in("YEAR", char) or lexicon.is_in("LONGAGO", char) or self._is_short_year(at):
+            return True
+        if lexicon.is_in("AGESPAN", char) and self._has("AGOMARK", max(low, at - 3), min(high, at + 3)):
+            return True
+        if lexicon.is_in("LAST", char) and self._has("PASTSPAN", at + 1, min(high, at + 2)):
+            return True
+        # "de joven me caí", but not "me caí, joven"
+        return lexicon.is_in("YOUNG", char) and at > 0 and self._has("YOUNG_LED", at - 1, at)
 
     def _is_habit(self, at: int) -> bool:
         """Tell whether a word for a habit of old is one: "used to fall", not "used the band", "not used to it"."""
@@ -283,12 +297,3 @@ class Scope:
         raw, is_led = self.text.raw[at], self._has("IN_YEAR", at - 1, at)
         is_month = self._has("MONTH", at, at + 1) and self._has("BACK_THEN", at - 2, at - 1)
         return is_month or (is_led and len(raw) == 2 and raw.isdigit() and (raw[0] == "0" or int(raw) >= 50))
-
-    def _segment(self, start: int, end: int) -> tuple[int, int]:
-        """Return the bounds of the sentence, cut at "but"."""
-        low, high = self.sentence(start, end)
-        but, chars = self.lexicon.chars("BUT"), self.text.signature
-        if but.isdisjoint(self.text.present):
-            return low, high
-        low = next((at for at in range(start - 1, low - 1, -1) if chars[at] in but), low)
-        return low, next((at for at in range(end, high) if chars[at] in but), high)

@@ -4,8 +4,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 """
 
 RULES = {
-    "taken_back": """
+    "told_of": """
         CLIENTLIKE|PERSON had|took|fell|got|is|was ~~ not me ,|.|$
+    """,
+    "taken_back": """
         take|taking back ~ dizzy
     """,
     "slip": """

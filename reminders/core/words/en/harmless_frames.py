@@ -114,7 +114,7 @@ RULES = {
         ready to go home from|after|on|tomorrow hospital|rehab|the|work|monday|tuesday|wednesday|thursday|friday|hip|knee|surgery|op
         cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
     """,
-    "taken_back": """
+    "told_of": """
         as a girl|boy|kid|child|youngster|teenager|teen|lad|lass ,|in|on|i|we
         in|since|from high|grade|junior|elementary|grammar school basketball|football|,|.|$|and|track|cheer|wrestling|days|gymnastics|volleyball|soccer
         reading|watching|watched|read|rereading a|my|this|the|some|an|old* mystery|book|novel|story|film|movie|thriller where|about

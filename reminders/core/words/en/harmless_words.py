@@ -240,6 +240,8 @@ RULES = {
         WROTE ~ meant
         i did not mean
         it was not me
+    """,
+    "told_of": """
         ^ back when i|we drove truck|trucks|semi|cab|bus
         ^ back when i|we played football|ball|hockey|college|soccer|baseball
         ^ back when i|we was in the army|navy|service|marines|force

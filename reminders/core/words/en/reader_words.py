@@ -58,6 +58,10 @@ CONCEPTS = {
     "ASKEDME": "asked asks asking ask",
     "HOPE": "hope hoping glad read reading",
     "AND_THEN": "and then so n",
+    "NEW_CLAUSE": "i im ive id my something",
+    "IS": "is are",
+    "PRESENT": "am im is are feels feel hurts has have cant keeps keep gets gone going stays",
+    "RECENT": "today now tonight just morning yesterday currently rn",
     "JUST_THAT": "just only",
     "THEN_PAST": "fell tripped slipped stumbled toppled tumbled landed passed blacked fainted collapsed keeled twisted rolled banged bumped whacked smacked went felt heard got",
     "EXCLAIM": "today tonight only just",  # "not today, hit my head", "not only numb"

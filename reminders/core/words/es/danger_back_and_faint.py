@@ -133,7 +133,8 @@ RULES = {
     "idiom.faint_or_dizzy": """
         puede|pueden|podria|podrian dar|causar|provocar|producir mareo|mareos|vertigo|desmayo|desmayos
         vueltas en la? cabeza lo|el|la|que|un|una|este|esto
-        tanto|tanta|tantos|tantas papeleo|numeros|tramite|tramites|papel|papeles|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas ~~ mareado|mareada|marea|marean
+        tanto|tanta|tantos|tantas papeleo|numeros|tramite|tramites|papel|papeles|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas !pero ~ mareado|mareada|marea|marean
+        papeleo|numeros|tramites|papeles|cuentas|formularios ~ me|nos tiene|tienen|trae|traen|deja|dejan mareado|mareada|mareados|mareadas
         marea|marean|mareo|mareado|mareada|marearme tanto|tanta|tantos|tantas botones|boton|papeleo|papel|papeles|mensaje|mensajes|noticia|opciones|letra|numero|numeros|cosa
         corrector ~ desmayo
         era desayuno

@@ -268,7 +268,7 @@ RULES = {
     "idiom.severe_pain": """
         no ~ aguanto|soporto ~ calor|frio|ruido|vecino|vecina|suegra|ganas|hambre|sueno|risa
     """,
-    "taken_back": """
+    "told_of": """
         antes !de !del ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no ,|.|$|me|se|le|duele|da
         antes !de !del ~~ ahora ya no ,|.|$
     """,

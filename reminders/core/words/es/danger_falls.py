@@ -131,7 +131,8 @@ RULES = {
         caido|cai|caiste|cae|caigo|caer del guindo|nido
         se ~ cae|cayo ~ brazo|parpado|boca|cara|mano|pelo|diente
         tocado caerme
-        cai|caigo|caer|caerme|cayendo|caia|caemos ~ de|del? ~ risa|sueno|cansancio|nube|catre|hambre|cansada|cansado
+        cai|caigo|caer|caerme|cayendo|caia|caemos muerta|muerto|rendida|rendido|redonda|redondo? de la? risa|sueno|cansancio|hambre|cansada|cansado
+        cai|caigo|caer|caerme|caemos de|del la|un? nube|catre
         cai malo|mala|enferma|enfermo|gorda|redonda|parada
         cayo|cayeron|cae|caen ~ pesada|pesado|pesadas|mal|bien|de perlas|gordo
         caer|cayo ~ alma ~ pies
@@ -146,7 +147,8 @@ RULES = {
         pego ~ resfrio|gripa|gripe|covid|bicho
         me pego ~ resfriado|gripa|gripe|sol|calor
         golpe ~ estado|vista|suerte|bolsillo
-        pelicula|novela|sueno|sone ~~ cai|cae|caia|caer
+        pelicula|novela|sone donde|que|y|en|porque|cuando ~ cai|cae|caia|caer
+        <un|el|mi|en sueno ~~ cai|cae|caia|caer
         me movio ~ piso|tapete
         cayendo|caigo|caia|caida|caido|caer|cae ~ de ~ sueno|hambre|risa|cansancio|maduro|madura|vieja|viejo
         cai|cayo|caimos|cae|caigo|caer malo|mala|enfermo|enferma|redondo|redonda|rendida|rendido|frito|privada|privado

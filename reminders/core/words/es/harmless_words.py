@@ -97,7 +97,8 @@ RULES = {
         <pare|puse|puso|sente|aprendi|ensenaron a respirar ~ hondo|profundo|profundamente
         ^ respirar ~ hondo|profundo|profundamente
         precio ~~ aire|aliento|infarto|desmayo|mareo
-        aire|aliento|infarto|desmayo|aliento ~~ precio|gol|cuenta|recibo|gas|renta
+        aire|aliento|infarto|desmayo ~~ precio|gol|recibo|gas|renta
+        aire|aliento|infarto|desmayo ~~ la|una cuenta
         infarto ~ gol|partido|susto
         casi me da ~ infarto|algo|ataque
         mareo|maree|mareada|mareado en|con el|la|los? carro|barco|avion|camion
@@ -129,7 +130,6 @@ RULES = {
     "denied_all": """
         nada de eso
         y no nada
-        no , nada
     """,
     "taken_back": """
         sirven|sirve|servirian|sirvan ~ a ella|el ,|.|$
