@@ -12,6 +12,8 @@ from reminders.core.reading.model import SessionExercise
 
 _ENDS_FROM = 0.03
 _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
+_AGAINST_RULES = 0.05  # where the rules found a wish and took it back: "don't stop the texts"
+_AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words
 
 
 def is_doubtful(evidence: Evidence) -> bool:
@@ -27,11 +29,14 @@ def is_possible(judged: Verdicts) -> bool:
 
 def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     """Tell whether that judge sees one; the rules may have taken it back, or found a pause."""
-    is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
-    is_pause = rule == "pause" and "pause_sure" in evidence.held
-    if rule == "opt_in" or is_pause or is_taken_back or "opt_out_denied" in evidence.hits:
+    share = judged.share("ends", "opt_out")
+    if "opt_out_denied" in evidence.hits:
         return False
-    return judged.share("ends", "opt_out") >= (_ENDS_FROM if evidence.asked is None else _ENDS_WHEN_ASKED)
+    if rule == "opt_in" or (rule == "pause" and "pause_sure" in evidence.held):
+        return "opt_out" in evidence.hits and share >= _AGAINST_PLAN
+    is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
+    usual = _AGAINST_RULES if is_taken_back else _ENDS_FROM
+    return share >= (usual if evidence.asked is None else _ENDS_WHEN_ASKED)
 
 
 def told_beside(evidence: Evidence, session: Sequence[SessionExercise]) -> str | None:
