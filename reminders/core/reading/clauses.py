@@ -84,3 +84,7 @@ class Clauses:
         """Tell whether a mark of long ago leads a clause of its own behind a joint: "and years ago I used to faint"."""
         high = self.clause(mark, mark + 1)[1]
         return mark - joint <= _LED and self._has("NEW_CLAUSE", mark + 1, high)
+
+    def is_month(self, mark: int) -> bool:
+        """Tell whether a mark of long ago speaks of months: too near for a wish to die."""
+        return self._has("MONTHSPAN", mark, mark + 2)

@@ -124,6 +124,8 @@ def _is_long_ago(span: Span, flag: str, scope: Scope, told: Told) -> bool:
     mark = scope.past_mark(*span)
     if mark is None:
         return False
+    if flag == "crisis" and scope.is_month(mark):
+        return False
     start, end = span
     joints = scope.joints(end, mark) if mark >= end else scope.joints(mark + 1, start)
     if not joints:
@@ -175,7 +177,7 @@ def _caught(span: Span, hits: Hits, scope: Scope) -> bool:
         return True
     low, high = scope.sentence(start, end)
     is_slip = any(s < end and start < e for s, e in hits.get("slip", ()))
-    return is_slip and any(low <= at < high for at, _ in hits.get("caught", ()))
+    return is_slip and any(low <= at < high and not scope.is_denied(at) for at, _ in hits.get("caught", ()))
 
 
 def _grade(flag: str, spans: list[Span], hits: Hits, scope: Scope) -> str:

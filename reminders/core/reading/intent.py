@@ -11,11 +11,12 @@ from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.pain import Pain
-from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
 from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.scope import Scope
 
 _ENDS = STOP + QUESTION
+_ENDINGS = frozenset({"opt_out", "opt_out_sure"})
 _WISHES = ("resume", "opt_in", "pause", "reschedule", "resend", "help")
 _REQUESTS = frozenset({"opt_in_key", "help_key", *_WISHES})
 
@@ -129,23 +130,29 @@ def decide(evidence: Evidence) -> str:
 
 def _opt_out(evidence: Evidence) -> str | None:
     """The wish to hear no more; with a stretch of time it is a pause, told as a mistake of the past it is none."""
-    if "opt_out" not in evidence.hits:
+    if evidence.hits.keys().isdisjoint(_ENDINGS):
         return None
     crisis = evidence.danger.spans.get("crisis", [])  # "I don't want to be here anymore"
-    spans = [
-        span
-        for span in evidence.spans("opt_out")
-        if not evidence.scope.is_supposed(*span) and not any(low < span[1] and span[0] < high for low, high in crisis)
-    ]
+    told = [span for span in evidence.spans("opt_out") if not evidence.scope.is_supposed(*span)]
+    sure = evidence.spans("opt_out_sure")  # "if you don't stop texting me" supposes and is a wish
+    spans = [one for one in (*told, *sure) if not any(low < one[1] and one[0] < high for low, high in crisis)]
     if not spans:
         return None
-    if "opt_in" in evidence.held and "opt_out_past" in evidence.held:
+    if "opt_in" in evidence.held and "opt_out_past" in evidence.held and not _is_last_wish(evidence, spans):
         return "opt_in"
     if "opt_out_key" in evidence.held:
         return "opt_out"
     if evidence.has("pause_span", "pause_until"):
         return "pause"
     return "opt_out"
+
+
+def _is_last_wish(evidence: Evidence, spans: list[Span]) -> bool:
+    """Tell whether a wish to hear no more stands in a clause of its own behind all that was told: "..., stop texting"."""
+    lexicon, chars = evidence.scope.lexicon, evidence.signature
+    end = max(high for label in ("opt_in", "opt_out_past") for _, high in evidence.spans(label))
+    anew = lexicon.either("AND_THEN", "POLITE", "BUT") | frozenset(_ENDS + COMMA + BUT)
+    return any(start >= end and (start == end or chars[start - 1] in anew or chars[start] in anew) for start, _ in spans)
 
 
 def _stranger(evidence: Evidence) -> str | None:

@@ -5,95 +5,22 @@ One question is answered here, for one stretch of a text; which stretches are da
 
 from dataclasses import dataclass
 
-from reminders.core.reading.clauses import Clauses
+from reminders.core.reading.denial import Denial
 from reminders.core.reading.lexicon import UNKNOWN
-from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
+from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 
-_NEAR = 5  # a denial reaches this many words onward
 _ENDS = STOP + QUESTION
 _RIGHT_BEFORE = 2
 _PAST = ("USED", "YEAR", "AGESPAN", "LAST", "LONGAGO", "YOUNG", "MONTH")
 
 
 @dataclass(slots=True, kw_only=True)
-class Scope(Clauses):
+class Scope(Denial):
     """A text and what is needed to judge a stretch of it."""
 
     helper: bool  # another person writes, about the client
     own_story: bool  # a session of the writer's own is told, done or not
     tells_of_self: bool  # the writer says "I"
-
-    def is_denied(self, start: int, reach: int | None = None, over_and: bool = True) -> bool:
-        """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
-        chars, lexicon = self.text.signature, self.lexicon
-        negators = lexicon.chars("NEGATOR")
-        if negators.isdisjoint(chars[:start]) or (chars[start] in negators and self._has("AND", start - 1, start)):
-            return False  # nothing denied; "no fever and no air" denies anew
-        steps = 0
-        for at in range(start - 1, -1, -1):
-            char = chars[at]
-            if char in _ENDS or char == BUT or lexicon.is_in("BUT", char) or self._is_contrast(at):
-                return False
-            if reach is not None and lexicon.is_in("NOBODY", char):
-                continue
-            if not over_and and lexicon.is_in("AND_THEN", char):
-                return False  # "no falls and I want to die"
-            if char in negators and not self._has("EXCLAIM", at + 1, at + 2):
-                return not (self._is_plain_no(at, start) or self._is_twice_denied(at) or self._is_object(at))
-            if char == COMMA:
-                if not self._is_list(at):
-                    return False
-                continue
-            if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
-                return False
-            if lexicon.is_in("JOIN", char) and self._is_new_clause(at + 1, start):
-                return False
-            if lexicon.is_in("AND_THEN", char) and self._goes_on(at):
-                return False
-            if not lexicon.is_in("SYMPTOM", char):
-                steps += 1
-            if steps > (_NEAR if reach is None else reach):
-                return False
-        return False
-
-    def _is_new_clause(self, at: int, start: int) -> bool:
-        """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es fuerte", "no falls and I am dizzy"."""
-        is_told = at + 1 == start and self._has("THE", at, start) and self._has("IS", start, start + 4)
-        return is_told or self._has("NEW_CLAUSE", at, at + 1)
-
-    def _is_contrast(self, at: int) -> bool:
-        """Tell whether "just" tells what is instead: "not dizzy just short of breath", not "not just numb"."""
-        return self._has("JUST_THAT", at, at + 1) and at > 1 and not self._has("NEGATOR", at - 1, at)
-
-    def _goes_on(self, at: int) -> bool:
-        """Tell whether "and" goes on to what happened: "didn't look and fell", not "never slipped and fell"."""
-        chars, listed = self.text.signature, self.lexicon.either("SYMPTOM", "SLIPWORD", "THEN_PAST")
-        return self.lexicon.is_in("THEN_PAST", chars[at + 1 : at + 2]) and chars[at - 1 : at] not in listed
-
-    def _is_plain_no(self, at: int, start: int) -> bool:
-        """Tell whether this "no" is an answer by itself: "no I fell", "no, my chest hurts"."""
-        chars = self.text.signature
-        if not self.lexicon.is_in("ANSWER_NO", chars[at]):
-            return False
-        following = chars[at + 1] if at + 1 < len(chars) else ""
-        return (
-            following == COMMA
-            or self.lexicon.is_in("ANSWER_SUBJECT", following)
-            or self.lexicon.is_in("VERB_PAST", following)
-        )
-
-    def _is_twice_denied(self, at: int) -> bool:
-        """Tell whether "can't ... without" makes the denial a statement."""
-        return self._has("WITHOUT", at, at + 1) and self._has("CANT", max(0, at - 7), at)
-
-    def _is_object(self, at: int) -> bool:
-        """Tell whether this "nothing" belongs to what stands before: "no hice nada", "de la nada"."""
-        is_undone = self._has("NOT", at - 2, at - 1) and not self._has("DE", at + 1, at + 2)
-        return self._has("NOTHING", at, at + 1) and (is_undone or self._has("THE", at - 1, at))
-
-    def _is_list(self, comma: int) -> bool:
-        """Tell whether a comma stands in a list of symptoms."""
-        return self._has("SYMPTOM", comma - 1, comma)
 
     def whose(self, start: int, end: int) -> str:
         """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
@@ -120,6 +47,8 @@ class Scope(Clauses):
             if lexicon.is_in("CLIENTLIKE", char):
                 return self._clientlike(at) if self._governs(at, start) else "self"
             if lexicon.is_in("PERSON", char):
+                if self._has("DOCTOR", at, at + 1) and self._has("SAYS", at + 1, at + 2):
+                    continue  # "the doctor says it was a stroke"
                 if self._governs(at, start):
                     return "other"
                 continue
@@ -152,7 +81,9 @@ class Scope(Clauses):
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
             if self._has("THING", at, at + 1) and self._has("JOIN", at + 1, start):
                 return False  # "did the chair and saw stars"
-            return not (is_object and self._has("AND_THEN", at + 1, start))  # "lifted my grandson and felt a crack"
+            if self._has("AND_THEN", at + 1, start):
+                return not is_object  # "lifted my grandson and felt a crack"
+            return not is_object or self._has("OBJECT_SOFT", at - 2, at)  # "dropped my cane fell"
         return not is_object and (COMMA not in chars[at + 1 : start] or self._has("RELATIVE", at + 1, start))
 
     def _is_possessive_of_other(self, at: int) -> bool:
@@ -204,9 +135,20 @@ class Scope(Clauses):
         """Tell whether the stretch is only supposed, feared or asked about: "if I fall, who should I call?"."""
         low = self.sentence(start, end)[0]
         happened = self._has("CANT", start, start + 1) and self._has("COULD", start - 1, start)  # "could not breathe"
-        low = next((at for at in range(start - 1, low, -1) if self._has("BUT", at, at + 1)), low)
-        would = self._has("WOULD", max(low, start - 4), start - happened)
-        return would or self._has("HOPE", max(low, start - 3), start) or self.is_asked(start, end)
+        cuts = [COMMA, *self.lexicon.chars("BUT")]
+        low = next((at for at in range(start - 1, low, -1) if self.text.signature[at] in cuts), low)
+        would = self._last("WOULD", max(low, start - 4), start - happened)
+        if would is not None and not self._is_meant(would, start):
+            return True
+        return self._has("HOPE", max(low, start - 3), start) or self.is_asked(start, end)
+
+    def _is_meant(self, would: int, start: int) -> bool:
+        """Tell whether "may" or "can" supposes nothing: "I may be having a stroke", "can you help I fell", "you can see
+        my heart pounding".
+        """
+        having = self._has("HAVING", would + 1, start) or self._has("HAVING", start, start + 1)
+        asks_you = self._has("YOU", would + 1, would + 2) and self._has("SUBJECT", would + 2, start)
+        return having or asks_you or self._has("SEES", would + 1, would + 2)
 
     def is_asked(self, start: int, end: int) -> bool:
         """Tell whether the stretch is feared, stands behind "if" in a question, or is what is asked."""
@@ -215,6 +157,7 @@ class Scope(Clauses):
         if (
             fear is not None
             and not self._is_no_fear(fear)
+            and not self._is_known(start)
             and (not self._has("HAPPENED", fear + 1, start) or self._has("FUTURE", fear + 1, start))
         ):
             return True
@@ -224,12 +167,19 @@ class Scope(Clauses):
         if at is not None:
             if self.turns(at, start) or (not asks and self.is_apart(at, start, start, end)):
                 return False  # "me mata si no los hago, pero estoy mareada"
-            return asks or self._has("ASKS", low, high) or self._has("ASKEDME", low, start)
+            if self._has("RECENT", start, end + 2):
+                return False  # "puedo hacerlos si me caí ayer?"
+            told = self._has("ASKS", low, at) or self._has("ASKS", end, high)  # not "if I should do them I fell"
+            return asks or told or self._has("ASKEDME", low, start)
         if asks and self._has("ASKS", low, start):
             cuts = self.cuts(end, high)
             asks_later = bool(cuts) and self._has("ASKS", cuts[0], high)  # "the pain is 9, do I call or wait?"
-            return not (asks_later or self._has("HAPPENED", low, end))
+            return not (asks_later or self._has("HAPPENED", low, end) or self._is_known(start))
         return False
+
+    def _is_known(self, start: int) -> bool:
+        """Tell whether the words before a stretch say that it is there: "worried about this pain", "my numb foot"."""
+        return self._has("THIS", start - 1, start) or (self._has("MY", start - 1, start) and start > 1)
 
     def _is_no_fear(self, at: int) -> bool:
         """Tell whether a word of fear fears nothing: "fear, I fell", "don't worry but I fell"."""
@@ -266,11 +216,33 @@ class Scope(Clauses):
             or not any(len(raw) == 2 and raw.isdigit() for raw in self.text.raw)
         ):
             return None
-        mark = next((at for at in range(low, high) if self._is_long_ago(at, start, low, high)), None)
+        marks = [at for at in range(low, high) if self._is_long_ago(at, start, low, high)]
+        mark = next((at for at in marks if not self._is_ongoing(at, start, end)), None)
         if mark is None or not self._has("NOW", low, high):
             return mark
         is_own = not self.joints(min(end, mark), max(start, mark))  # "today was hard, I broke my hip in 2019"
         return mark if is_own and not self._has("NOW", *self.clause(start, end)) else None
+
+    def _is_ongoing(self, mark: int, start: int, end: int) -> bool:
+        """Tell whether a mark of long ago only says since when, what it is like or where she was operated: "since last
+        month my chest hurts", "dizzier than last year", "fell on the hip that was replaced two years ago".
+        """
+        if mark >= end and (self._is_compared(end, mark) or self._is_operated(end, mark)):
+            return True
+        since = self._has("MONTHSPAN", mark, mark + 2) and self._has("SINCE_MARK", mark - 4, mark)
+        return since and self.is_current(start, end)
+
+    def _is_compared(self, end: int, mark: int) -> bool:
+        """Tell whether "than" or "like" leads to a mark of long ago; not "like five years ago"."""
+        return any(
+            self._has("COMPARED", at, at + 1) and not self._has("AGOMARK", at - 1, at) and not self._has("#", at + 1, at + 2)
+            for at in range(max(end, mark - 3), mark)
+        )
+
+    def _is_operated(self, end: int, mark: int) -> bool:
+        """Tell whether a mark of long ago tells of an operation on what hurts now; not "numb from the surgery"."""
+        at = self._last("OPERATED", end, mark)
+        return at is not None and not self._has("OUT_OF", at - 2, at)
 
     def _is_long_ago(self, at: int, start: int, low: int, high: int) -> bool:
         """Tell whether a token says that what is told between two places was long ago."""
@@ -282,7 +254,7 @@ class Scope(Clauses):
         if lexicon.is_in("AGESPAN", char) and self._has("AGOMARK", max(low, at - 3), min(high, at + 3)):
             return True
         if lexicon.is_in("LAST", char) and self._has("PASTSPAN", at + 1, min(high, at + 2)):
-            return True
+            return not (self._has("MY", at - 1, at) and self._has("FALLNOUN", at + 1, at + 2))  # "my last fall"
         # "de joven me caí", but not "me caí, joven"
         return lexicon.is_in("YOUNG", char) and at > 0 and self._has("YOUNG_LED", at - 1, at)
 
@@ -290,6 +262,8 @@ class Scope(Clauses):
         """Tell whether a word for a habit of old is one: "used to fall", not "used the band", "not used to it"."""
         if not self._has("NEEDS_TO", at, at + 1):
             return True
+        if self._has("NEGATOR", at - 1, at):
+            return False  # "I never used to get dizzy"
         return self._has("TO_SCALE", at + 1, at + 2) and not (at and self._has("ACCUSTOMED", at - 1, at))
 
     def _is_short_year(self, at: int) -> bool:

@@ -185,8 +185,8 @@ def _aliases(name: str, names: list[tuple[str, ...]], at: int, lexicon: Lexicon)
     if len(content) > 1:
         result.append((tuple(word for word in own if word not in _SMALL), False))
         result.append((("".join(content),), False))  # "bandrow"
-        if len(own) > 1:
-            result.append((("".join(word[0] for word in own),), True))
+        for some in (own, content):
+            result.append((("".join(word[0] for word in some),), True))  # "sts", "ss"
     others = {word for k, other in enumerate(names) if k != at for word in other}
     result += [((word,), True) for word in content if len(word) > 2 and word not in others]
     return result

@@ -79,7 +79,10 @@ RULES = {
         STOPIT these|those|them|this please|now|$
         STOPIT ~ send|sending
         REMOVE ~ from|off ~ TEXTNOUN|list|lists|this|system|service|here|phone
-        REMOVE me|us|my|him|her|this ~ off|from|out
+        REMOVE me|us|him|her|this ~ off|from
+        REMOVE me|us|him|her|this out of
+        REMOVE me|us out ,|.|$
+        REMOVE my ~ name|number|phone|cell|mobile|email|info|contact|details|CLIENTLIKE|SPOUSE|PERSON ~ off|from|out
         REMOVE me|us|number $
         REMOVE my|this|our number|phone|name|info|contact
         TEXTNOUN ~ REMOVE my name|number
@@ -87,7 +90,9 @@ RULES = {
         off ~ list
         no more|longer ~ TEXT
         no|dont more TEXT
-        NOT|no|never ~ TEXTVERB ~ me|us|this|my|again|anymore ~ MORE|again|phone|number|please|$
+        dont|not|never|nor|wont|doesnt|aint ever|even|you|u|yall|please|just|dare|bother|want|need|care|wish|like|point|use|sense|reason|try|keep|think|of|to|in|have* TEXTVERB ~ me|us|this|my|again|anymore ~ MORE|again|phone|number|please|$
+        no more|need|point|use|sense|reason|cause ever|even|you|u|yall|please|just|dare|bother|want|need|care|wish|like|point|use|sense|reason|try|keep|think|of|to|in|have* TEXTVERB ~ me|us|this|my|again|anymore ~ MORE|again|phone|number|please|$
+        didnt|never want|wanted|ask|asked|agree|agreed|consent|say|said ~ TEXTVERB me|us
         dont|do|never ~ TEXTVERB me|us|this
         not TEXTVERB me|this
         dont|not|no|cant|doesnt ~ WANT ~ TEXT
@@ -191,16 +196,22 @@ RULES = {
         how long am|are|is|do|will|should i|we|this|it|they|you
         interested in !TEXT !TEXTNOUN !this !these !your !receiving !getting !being !any !the !it !continuing !participating !more !them !hearing
         no more of? the|my|these|those? EXWORD
-        REMOVE|take|leave|drop|get the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
-        can|could|will|would you|u|yall please|pls|kindly|just|possibly? REMOVE|take|leave|drop the|my|that|those|this? EXWORD
-        be|get|been dropped|taken|picked off|up at|by|in|around
+        REMOVE|take|leave|drop|get the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from !my !this
+        REMOVE|take|leave|drop|get the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from my|this !phone !cell !mobile !number
+        can|could|will|would you|u|yall please|pls|kindly|just|possibly? REMOVE|take|leave|drop the|my|that|those|this? EXWORD !TEXTNOUN !EXWORD
+        can|could|will|would you|u|yall please|pls|kindly|just|possibly? REMOVE|take|leave|drop the|my|that|those|this? EXWORD EXWORD !TEXTNOUN
+        be|get|been dropped|picked off|up at|by|in|around
+        be|get|been taken up at|by|in|around
+        be|get|been taken off at|by|in|around !WEEKDAY !tomorrow !today !tonight !once !now !then
         so you|youd|ya|yall would? leave me be|alone
         want|wanna out of this|the|my pain|bed|chair|house|misery|room|place
         next|bus|truck|rest|pit|last|first stop !TEXTVERB !TEXT !sending !it !all
         minutes|hours|seconds|hour|minute|forever|long to stop
         never|didnt|havent|dint get|got|receive|received|gotten
-        PAIN|HURT|SEVERE|awful|terrible ~~ make it|this|them stop
-        ^ no more today|now|tonight
+        PAIN|HURT|SEVERE ~~ make it|this|them stop
+        awful|terrible !TEXTNOUN ~~ make it|this|them stop
+        ^ no more today|now|tonight !or !nor !and !,
+        ^ no more today|now|tonight ,|or|nor|and !or !nor !ever !never
         dont|never|do|not stop|quit|cancel ~ sending|TEXT|texting|these|them ~ these|them|me|us|it?
         dont|never stop
         need to hold|pause
@@ -209,38 +220,62 @@ RULES = {
         off pause|hold
         didnt mean ~ unsubscribe|stop|quit
         how|where ~ number
-        IF|should|when|why ~ i|we ~ STOPIT|quit|stop
+        IF|should|why ~ i|we ~ STOPIT|quit|stop
+        when ~ i|we ~ STOPIT|quit|stop !getting !receiving
         ^ do ~ i|we ~ STOPIT|quit|stop
-        ,|.|and|so|or|then|what do ~ i|we ~ STOPIT|quit|stop
-        can ~ i|we ~ STOPIT|quit|stop !getting !receiving !TEXTNOUN !the !these !your !all
-        can ~ i|we ~ STOPIT|quit|stop the|these|your|all !TEXTNOUN
-        STOPIT ~ till|until|while|when
-        STOPIT ~ for !$ !good !ever !gods !heavens !heaven !christ !christs !petes !fucks !cryin !crying !always !all !my
-        STOPIT ~ after !today !tonight !this !WEEKDAY !tomorrow
-        before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your
+        ,|.|and|so|or|then|what do ~ i|we ~ stop|quit|end|halt|cancel|cease !TEXTVERB !TEXTNOUN !sending !getting !receiving !the !these !those !your !all !my
+        ,|.|and|so|or|then|what do ~ i|we ~ stop|quit|end|halt|cancel|cease the|these|those|your|all|my !TEXTNOUN
+        can ~ i|we ~ stop|quit|end|halt|cancel|cease !getting !receiving !TEXTNOUN !the !these !your !all !my
+        can ~ i|we ~ stop|quit|end|halt|cancel|cease the|these|your|all|my !TEXTNOUN
+        STOPIT ~ till|until !hell !kingdom !doomsday
+        STOPIT ~ while
+        STOPIT ~ when !i !im !ive
+        STOPIT ~ when i|im|ive !ask !asked !asking !tell !told !telling !say !said !saying
+        stop|quit|end|halt for !$ !good !ever !gods !heavens !heaven !christ !christs !petes !fucks !cryin !crying !always !all !my !me !us !him !her !goodness
+        STOPIT ~ for a|an|now|today|tonight|tomorrow|this|next|couple|few|several|some|awhile|WEEKDAY|MONTH|DATE|lunch|dinner|supper|breakfast|xmas|christmas|easter|thanksgiving
+        STOPIT ~ for # more? SPAN|TIMEUNIT|night|nights
+        STOPIT ~ for # or|to|DASH # SPAN|TIMEUNIT|night|nights
+        STOPIT ~ for the next|weekend|week|month|day|night|morning|evening|afternoon|rest|time|moment|present|duration|meantime|summer|winter|spring|fall|autumn|holiday|holidays|#
+        cancel my !TEXTNOUN !exercise !exercises !daily !participation !account !subscription !number !service !membership ~ for
+        STOPIT ~ after !today !tonight !this !WEEKDAY !tomorrow !all !everything !it
+        before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your !this
         full stop
         out of this|the|my|that pain|bed|chair|house|misery|room|place|car|bath|tub|seat|sofa|mess|rut|recliner
         get|make these|them|the|my band|bands|EXWORD to? stop|end !TEXTVERB
-        no need to TEXTVERB me|us? today|tomorrow|tonight|this|until|till|next|on|WEEKDAY
-        REMOVE|take|get me|us off|from the|my|these|that|those carry|carries|hinge|hinges|rows|row|tandem|raises|pushups|band|bands|pain|pills|meds|medication|tablets|painkillers|blood
+        no need to TEXTVERB me|us? today|tomorrow|tonight|until|till|next|WEEKDAY
+        no need to TEXTVERB me|us? this !phone !number !line !cell
+        no need to TEXTVERB me|us? on !this !my
+        REMOVE|take|get me|us off|from the|my|these|that|those carry|carries|hinge|hinges|rows|row|tandem|raises|pushups|band|bands|pain|pills|meds|medication|tablets|painkillers|blood !TEXTNOUN
         ^ cancel that ,|. pain|its|it|was|should|i|#|YES|done|make
         stop|quit TEXTVERB|sending me|us|them|these|it|texts? at|during|in|on the|my? night|nights|evening|evenings|morning|mornings|weekend|weekends|dinner|supper|lunch|work ,|.|and|but do|send|text|make|switch|try|use? it|them|me? in|at|to? the? DAYTIME|instead
         no|dont need|have to do any? more
         no|dont need|have to do more|any|anything
         had to|i|we stop|stopped|quit
         i|we stopped|ended
-        i|we stop|quit|end !these !those !your !getting !receiving !TEXTNOUN !the !this
+        i|we stop|quit|end !these !those !your !getting !receiving !TEXTNOUN !the !this !my
         i|we stop|quit|end the|this !TEXTNOUN !now
-        dont|didnt|never|not|wont|couldnt|cant stop|quit|cancel|end|unsubscribe|stopping
-        stop at|in|after|halfway|doing|exercising|half|here|there
+        dont|never|not stop|quit|cancel|end|unsubscribe|stopping
+        i|we|he|she|they didnt|wont|wouldnt ever? stop|quit|cancel|end|unsubscribe|stopping
+        didnt|wont|wouldnt|couldnt|cant stop|quit|end|stopping !TEXTVERB !TEXTNOUN !sending !the !these !those !your !this !my !all
+        didnt|wont|wouldnt|couldnt|cant stop|quit|end|stopping the|these|those|your|this|my|all !TEXTNOUN
+        stop at !once !last
+        stop in !future
+        stop after|halfway|exercising|half
+        stop doing !this !that !it
+        stop doing this|that|it !$ !, !. !to !please !now
+        stop here|there !with
         stop the exercise|exercises|workout|set|band
-        stop|stopped !TEXTVERB !TEXTNOUN !sending !the !these !those !this !your !it !all ~ after|half|set|halfway|early|at|because|by|hurting
+        stop|stopped !TEXTVERB !TEXTNOUN !sending !the !these !those !this !your !it !all ~ after|half|set|halfway|early|by|hurting
+        stop|stopped !TEXTVERB !TEXTNOUN !sending !the !these !those !this !your !it !all ~ at !once !last
+        stopped !TEXTVERB !TEXTNOUN !sending !the !these !those !this !your !it !all ~ because
+        stop because|cause|cuz|since of|it|its|they|PAIN|HURT|SYMPTOM
+        stop because|cause|cuz|since my|i|the|both !want !dont !moved !have !am !hate !cant !dog ~ PAIN|HURT|SYMPTOM|BODY|tired|TIRED
         stop|stopped the|these|those|it|all|this !TEXTNOUN !now !please after|half|halfway|early|at|because|by|hurting
         pain|pains|hurt|hurts|hurting|ache|aching|bleeding|cramp|cramps|cramping|throbbing will|wont|to|does|doesnt|didnt|never|not|would|wouldnt|just|has|had|really|ever|isnt|cant|finally|it|me* stop|stopped !TEXTVERB !TEXTNOUN !sending
         stop by
         nonstop|stoped
         do not ~ send|text ~ until|till
-        cancel ~ appointment|visit|appt
+        cancel ~ appointment|visit|appt !TEXTNOUN
         cancelled|canceled
         remove ~ shoes|brace|cast|stitches|boot
         end of
@@ -249,7 +284,7 @@ RULES = {
         to stop ~ smoking|drinking
         tell|told me to stop
         doctor|dr|doc said|says|told|wants|want me|to|i|that|should|must|have|can|need|better|id|ill* stop !TEXTVERB !TEXTNOUN !sending
-        when can i stop
+        when can i stop !getting !receiving
     """,
     "opt_out_denied": """
         ^ please|pls|no|hey? dont|never stop|quit|cancel|end TEXTVERB|TEXTNOUN|sending|the|these|my|those|them

@@ -67,6 +67,7 @@ RULES = {
         the whole
         every|ever last one
         half ~~ other|second half
+        half ~~ and|then ~ half
         and then some
         kit and caboodle
         start to finish
@@ -138,6 +139,7 @@ RULES = {
         100 percent
     """,
     "part": """
+        nearly|almost|practically|virtually ALL of? EM|EXER|THE|$|,|.
         ONLY ~ # each|per
         could only|barely|hardly
         half
@@ -228,6 +230,9 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "part_not": """
+        half ~~ and|then ~ half
+        half the|a|an|this day|morning|afternoon|night|evening|week|minute|hour|time|town|block|street|family
+        ALL but my|the|a BODY|CHEST|head|heart is|was|were|are|felt|feels|hurt|hurts|got|started|has|had|ached|aches
         half an hour
         cant|couldnt|cannot finish|complete|get a|my|the|out|whole? whole? sentence|sentences|breath|word|words
         not half ,|.|$
@@ -251,6 +256,10 @@ RULES = {
         ^ HALFWORD ,|.
     """,
     "part_sure": """
+        nearly|almost|practically|virtually ALL
+        thats|that is|was? all i|we had|did|managed|got
+        @ ONLY ,|.|$|today|tonight
+        @ ones ONLY ,|.|$|today|tonight
         thats ~ my|your|the lot
         half
         ALL but !i !im !it !its !now !we !then !had !was !got !felt !still !she !he !they !after !theres !there !BODY !pain

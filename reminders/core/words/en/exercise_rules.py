@@ -6,6 +6,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 RULES = {
     "ex.done": """
         DONE
+        did|do|done the|my|your|those|these|all? SWEAR >@
+        squeezed|fit|fitted|snuck|sneaked|got|worked|threw in >THE|@
+        gotten in|done|through? >THE|@
+        i|we manage >THE|@
         knocked|knock|banged|cranked|pounded|churned out
         done|did|finished|completed|complete|finish|got|knocked|managed|through|thru|went|accomplished|accomplish|nailed|crushed|performed|banged|stood|reached
     """,
@@ -31,6 +35,7 @@ RULES = {
     "ex.done_after": """
         @ ,? no prob|problem|problems|issue|issues|trouble|sweat|biggie|worries
         @ x >,|.|$
+        @ ,? and|plus? thats|that is|was? all|it|everything ,|.|$|i|for
         @ only ,|.|$|today|tonight|this|for
         @ alone
         @ ,? nothing else|more|further ,|.|$|today|tonight
@@ -45,7 +50,9 @@ RULES = {
         didnt|couldnt|cant|not do|get|manage|finish? the left|right ,|.|$
         EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?
         could|can? ONLY hold|held|holding
-        half|halfway|partial|partly|partially|sorta|kinda
+        half|halfway !a !an
+        half a|an !minute !min !hour !hr
+        partial|partly|partially|sorta|kinda
         some of
         most of
         @ ONLY on? the|my? left|right|one ,|.|$
@@ -71,6 +78,12 @@ RULES = {
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
+        did|do|have|has|had|could|would not yet|even? touched|tried|attempted|started|begun|made|gotten|got to?
+        havent|hadnt|didnt yet|even? touched|tried|attempted|started|begun|gotten|got to?
+        held|hold|holding off on? the|my @
+        skipt|skippt|skpped|skiped|skippd
+        leave|left that|out @
+        but|and knot do|did|the|my >THE|@|do|did
         balked|bailed|gave|chickened|wimped|wimped up|out|at|on on|of|with?
         drew the line at
         said no to
@@ -116,6 +129,12 @@ RULES = {
     """,
     "ex.not_after": """
         @ i|we did|do|could|can|have not
+        @ ,? all|both? got|get|were|was|went|is|are|go|stayed|been|being|be left|skipped|dropped|missed|undone|unfinished|untouched|ignored|neglected|omitted|passed out|off|behind|over|up|undone? ,|.|$|today|tonight|because|as|cause|cos|since|for|this
+        @ ,? all|both? got the boot|chop|push|ax|axe|heave
+        @ ,? all|both? fell by the wayside
+        @ negative|neg ,|.|$
+        @ _ _? _? ,? so|and i|ive|we? just? left|skipped|dropped|ditched it|that|them|those|this ,? out|off|alone|be? ,|.|$|today
+        @ not yet? attempted|tried|done|touched|started|performed
         @ i|we didnt|couldnt|havent|cant|wont
         @ got|get|were|was left|skipped|dropped|missed out|undone|off|behind? ,|.|$|today|because|as
         @ ,? so|and i|ive|we? just? leave|left|skip|skipped|dropped|drop|ditch|ditched it|that|them|those|this out|off? ,|.|$|today|alone

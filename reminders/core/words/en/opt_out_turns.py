@@ -19,15 +19,88 @@ RULES = {
         text|texts|messages|message|msgs ~~ turn|shut|switch it|them|this off ,|.|$|please|now
         like|want|wish|prefer to discontinue|terminate|end the|these|your|all|my|receiving TEXTNOUN|TEXT
         give over|up with? the|these|your TEXTNOUN|TEXTVERB
+        can|could|may|should|might|how i|we please|just|simply? unsubscribe|unsub|unsuscribe|unsubcribe|deregister|unenroll !from
+        can|could|may|might i|we please|just|simply? STOPIT getting|receiving|these|the|those|your|all|my? exercise|daily? TEXTNOUN|this
+        can|could|may|might i|we please|just|simply? stop|quit|end getting|receiving these|them|those|this
+        can|could|may|might i|we please|just? be|get taken|removed|dropped|unsubscribed off|from ,|.|$|by|now|please|this|the|your|these|at
+        what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type|press|push|write|answer to|so unsubscribe|unsub|opt|unenroll
+        what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type|press|push|write|answer to|so STOPIT getting|receiving|the|these|those|your|all|my? TEXTNOUN
+        what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type|press|push|write|answer to|so STOPIT getting|receiving|being these|them|those|texted|reminded|messaged
+        what|how do|must|should|can|could|would i|we have|need|got? to? text|send|reply|type|press|push|write|answer to STOPIT this|these|them|it? ,|.|$
+        what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type to|so get|make these|them|the|this TEXTNOUN? to? stop
+        what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type to|so get|be off|out|taken|removed of|off|from? this|the|your|these TEXTNOUN|thing|$
+        when can|will|do|may i|we stop|quit getting|receiving these|them|those|the|your|this TEXTNOUN|?|.|,|$
+        can|could|will|would you|u|yall please|pls|kindly|just|possibly? remove|delete|cancel|end my|the|these|those|your|all|any exercise|exercises|daily|balance|therapy? reminder|reminders|texts|notifications|alerts|program|service !on !at !until !till !in !while !this !today !tomorrow !WEEKDAY
+        please|pls|kindly STOPKEY because|cause|cuz|since|as
+        ^ STOPKEY because|cause|cuz|since|as my|the|our ~ died|passed|dead|deceased|gone|moved|finished|done
+        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|he|she|its|this|it|they dont|didnt|have|has|am|are|is|no|never|passed|died|moved|changed|finished|hate|cant|want !PAIN !HURT !to !a !the
+        please|pls|kindly STOPIT|STOPKEY at once|last
+        ^ STOPKEY at once|last
+        ^ please|pls|just? stop|quit in the? future
+        please|pls|kindly|just stop|quit|cease doing this|that|it to? me|us? ,|.|$|now|please
+        ^ stop|quit|cease doing this|that to me|us
+        no longer wish|want|care|wants|wishes to take part|participate
+        dont|not wish|want|care to take part ,|.|$|in|any|anymore
+        like|want|wanna|need|wish out of the|this|your|these TEXTVERB|TEXTNOUN|texting|reminder thing|program|service|stuff|,|.|$?
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
-        push off with|from|of|the|my|a|using|on
+        push off from|of|the|my|a|using|on
+        push off with !the !your !these !those
+        push off with the|your|these|those !TEXTNOUN
+        dont|not|never TEXTVERB me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. make|send|text|after|do|use|try|rather|later|anytime|any|how|noon !not
+        must|should|can|could|may|shall|do i|we REMOVE my|the|these ~ off|out
         is # a stop
         wouldnt|wont|couldnt|dont|not give up|trade|miss|lose these|the|your|those TEXTNOUN
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
+    """,
+    "opt_out_sure": """
+        if|when|until|till|unless you|u|yall|ya dont|wont|cant|didnt stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these|the|those|this|your|all|my|it
+        if|when|until|till|unless you|u|yall|ya do|will|can not stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these|the|those|this|your|all|my|it
+        unless you|u|yall|ya stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these TEXTNOUN?
+        if|until|till|unless you|u|yall|ya dont|wont|cant|didnt|not? REMOVE|take me|us|my name|number|phone? off|from
+        if these|those|the|your|all TEXTNOUN dont|doesnt|wont|do not? stop|end|cease
+        if you|u|yall|ya keep|continue|text|message|send ~ TEXTVERB|me|again ~~ sue|report|lawyer|police|attorney|fcc|complain|complaint|block
+        why dont|wont|cant|havent|didnt|arent|not you|u|yall|ya ever|just|please? stop|stopped|quit|cease|end|ended TEXTVERB|sending|bothering|these|those|the|your TEXTNOUN?
+        you|u|yall|ya never|didnt|havent|still|dont|wont ever? stop|stopped|quit|cancel|cancelled|canceled|end|ended TEXTVERB|sending|these|those|the|your|my|them TEXTNOUN|like|as|,|.|$
+        you|u|yall|ya never|didnt|havent|dont|wont ever? stop|stopped|quit TEXTVERB|sending|bothering
+        cant|couldnt|cannot|unable|possible to? unsubscribe|unsub|unsuscribe|unsubcribe|deregister|unenroll !from
+        can|could|does|will|did not unsubscribe|unsub|unsuscribe|unsubcribe !from
+        cant|couldnt|cannot|wont|doesnt|didnt|not unsubscribe|unsub me|us|this|it|from this|these|the|your|you|,|.|$
+        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|twice|many? times? before|already ,|.|to|please? STOPIT|stop|REMOVE|take
+        STOPIT|dont|not|never ~ TEXTVERB|TEXT|send ~ till|until hell|kingdom|doomsday
+        no more today|now|tonight ,? or|nor|and ever|never
+        no need|reason|call to TEXTVERB ~~ ever|anymore|more !today !tonight !till !until !this !pain
+        no need|reason|call to TEXTVERB ~ again ,|.|$|please|ever
+        no need|reason|call to TEXTVERB ~~ from now|here
+        dont|not need|have to TEXTVERB me|us ~ ever|anymore !today
+        STOPIT ~ AND all|everything|anything|any ~ after|afterwards|thereafter|following|from|else|future
+        STOPIT ~ AND all|every|any|the of? the|my|your? other|others|future one|ones|TEXTNOUN
+        STOPIT ~ AND all|every|any the? others|rest ,|.|$|please
+        texts|messages|reminders|notifications|alerts|msgs|txts|emails ~~ make|get them|these|those to? stop
+        texting|messaging|reminding is|are ~~ make|get it|this to? stop
+        dont|doesnt|not|no want|need|wish|more|care these|them|those|it|any|your|for|the* TEXTNOUN? full stop
+        STOPIT|dont|not|never ~ TEXTVERB ~~ or|nor at all|$
+        STOPIT|dont|not|never ~ TEXTVERB ~~ or|nor ever|anytime
+        not|no|isnt|aint interested|interest in doing|continuing|keeping this|it|that|these|them up? anymore|longer|again !today
+        not|no interested|interest in doing|continuing this|it|that|these|them any more|longer !today !tonight !now
+        what|how do|must|should|can ~ i|we ~~ so|for you|yall|ya to|would|will|can? leave me|us alone|be
+        until|till i ask|say|tell ~~ which|thats|meaning|is ~ never
+        you|u|yall|ya ~ start|started|starting|begin|began TEXTVERB ~ again ~ ,|. please|just? stop|quit|REMOVE
+    """,
+    "opt_out_key": """
+        STOPIT|dont|not|never ~ TEXTVERB|TEXT|send ~ till|until hell|kingdom|doomsday
+        until|till i ask|say|tell ~~ which|thats|meaning|is ~ never
+    """,
+    "opt_out_sure_not": """
+        i|we dont|didnt|wont|wouldnt|never unsubscribe|stop|quit|cancel
+        if|when you stop|quit
+    """,
+    "opt_in_not": """
+        can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put !me !us !my !him !her !this
+        can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put my !name !number !phone !cell !mom !wife !husband
     """,
     "opt_out_past": """
         didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit

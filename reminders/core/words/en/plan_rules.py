@@ -9,6 +9,9 @@ _BEHIND = """
         been|for|in|after # SPAN since|that|now|already|straight
         texted|texting|sent|sending|bothering|bothered|messaged|messaging|receiving|getting|gotten|got|annoying|hounding|calling ~ for ~ SPAN
         every|each # SPAN
+        for|over|past ~ # SPAN now|,? i|ive|we|weve|you|youve|u been|keep|kept|asked|told|have|had|got ~ asking|telling|saying|getting|receiving|trying|begging|texting|sending|you
+        had|gotten|received|been !no ~ TEXT|these|those|them ~ for ~ # SPAN
+        had|gotten|received !no ~ TEXT|these|those|them ~ for ~ SPAN
 """  # a stretch of time told of what was: it asks for no pause
 
 RULES = {
@@ -70,6 +73,8 @@ RULES = {
         until further notice
     """,
     "pause_span": """
+        # ORD ~ to|through|till|until|thru|DASH ~ the? # ORD
+        MONTH # ORD? ~ DASH|to|thru|through|until|till ~ #
         no|any TEXTNOUN those|that days|dates|weeks|week|month
         no|any TEXTNOUN from|between WEEKDAY|MONTH ~ to|thru|through|till|until|and|DASH
         during ~ time|trip|that|those|this
@@ -98,6 +103,8 @@ RULES = {
         ran|went|lasted|stayed|up|worked|working|out|open|slept|busy|here|kept|goes|runs|sat|waited til|till|until past|after|about|nearly|almost? #|CLOCK|late|noon|midnight|dinner|lunch|supper|dark
     """,
     "pause_sure": """
+        # ORD ~ to|through|till|until|thru|DASH ~ the? # ORD ,? ~ no|dont|hold|stop|please
+        MONTH # ORD? ~ DASH|to|thru|through|until|till ~ # ,? ~ no|dont|hold|stop|please
         put|place me|us|it|this|these|mine|everything on pause|hold
         let you know when ~ i|im|we can|am|able|start|ready
         PAUSEIT ~ TEXT|reminders
@@ -207,6 +214,14 @@ RULES = {
         the list ~ please|again
         todays ~ please|list|exercises
         where ~ my? ~ list|exercises|text
+    """,
+    "reschedule_plain": """
+        dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. make it|them # ,|.|$|AMPM|instead|please
+        dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. after|make|text|send|try it|them|me|at|after? #|CLOCK
+    """,
+    "resend_plain": """
+        cant|couldnt|dont|didnt|cannot ~ find|open|see|read|have|get|got|received the|my|it|them|your? EXERNOUN|list|text|message|it? ,|.|so? please? SEND|send|resend it|them|me? AGAIN
+        never mind ,? just? send|SEND it|them|me? AGAIN
     """,
     "reschedule": """
         STOPIT|quit sending|texting|messaging|reminding me|us|them|it? on|at|before #|CLOCK|WEEKDAY ~~ send|text|make|do|use|better

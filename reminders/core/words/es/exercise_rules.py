@@ -27,6 +27,7 @@ RULES = {
         lo unico que hice|pude|alcance ~ fue|fueron
     """,
     "ex.done_after": """
+        @ si los|las|lo|la hice|hize|ise|pude ,
         @ regular|masomenos|regularcito
         , nada|no|na mas|ma eso|esos|esas|ellos|ellas|esas
         esos|esas|eso nomas|namas ,|.|$
@@ -47,6 +48,7 @@ RULES = {
         solo una parte|parte
         solo|nomas|namas un|una pierna|pie|lado|lao|rodilla|brazo
         na|nada|no ma|mas de un lado|lao|pie
+        solo|nomas|namas|solamente|unicamente|nada|no ma|mas? con|de|por|en el|la|un|una pierna|pie|lado|lao|brazo derecho|derecha|izquierdo|izquierda|bueno|buena|malo|mala?
         de un solo lado|lao|pie
         # SEC nomas|namas|solamente|no|nada
         aguante|dure|llegue|alcance ~ TEN|SMALL SEC
@@ -62,6 +64,9 @@ RULES = {
         falto|falta|faltan|faltaron|quedo|quedaron|debo el|la|los|las @
         quiten|quitenme|quite|quiteme el|la|los|las|lo de? @
         imposible|imposibles
+        suspendi|suspendimos|cancele|aplace|pospuse|descarte|evite|obvie|saltee
+        omiti|salte|brinque|saltamos|salteé|falto|faltaron solo|unicamente|solamente|nomas|namas|nada mas? >THE|@
+        deje|dejamos pasar|fuera|pendiente|pendientes|sin|de
         falto|faltaron|falta nada|no|na mas
         falto|faltaron|falta solo|nomas|solamente|unicamente
         no ~ alcance|logre|pude|alcanzo|llegue a|de? hacer|hacerlo|hacerla|hacerlos|hacerlas
@@ -96,6 +101,10 @@ RULES = {
         @ ,? otro ,|.|$
         @ ,? otro dia|rato
         @ na|nadita ,|.|$
+        @ ~ quedo|quedaron|queda|quedan|quedaran|quedara|van|seran|dejo para|pa manana|luego|despues|otro|la
+        @ ~ quedo|quedaron|queda|quedan|quedaran debiendo|pendientes|pendiente|fuera|sin
+        @ los|las|lo|la suspendi|cancele|pospuse|aplace|omiti|evite|descarte|obvie
+        @ los|las|lo|la deje|dejo|dejamos|dejaba pasar|fuera|pendientes|pendiente|sin|de|a|para|pa? un|otro|lado|hacer|manana|luego? ,|.|$|dia|porque|que|por
         @ ya? no quiso|pudo|hizo|alcanzo|quise|aguanto
         @ lo|la|si|tambien? me falto|falta
         @ ~ quedo|quedaron|queda para|pa manana|luego
