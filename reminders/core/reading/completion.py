@@ -141,8 +141,10 @@ def _of_amount(evidence: Evidence, session: Sequence[SessionExercise]) -> str | 
     if not session:
         return "all" if evidence.done() else None
     wanted = session[0].sets or 1
+    if told.sets is None and told.reps:
+        return "all" if told.reps > max(exercise.reps or 0 for exercise in session) else "part"
     if told.sets is None:
-        return "all" if evidence.done() and not told.reps else ("part" if told.reps else None)
+        return "all" if evidence.done() else None
     return "all" if told.sets >= wanted else "part"
 
 

@@ -3,6 +3,8 @@
 Numbers get their values in `tokens.py`.
 """
 
+from collections.abc import Sequence
+
 from reminders.core.reading.lexicon import UNKNOWN, Lexicon
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 
@@ -16,6 +18,8 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     named = at - 3 if at > 2 and lexicon.is_in("FILL", chars[at - 2]) else at - 2
     if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[named]):
         return True  # "pain: one", "pain level: one"
+    if at and _is_time_a_side(chars, at, lexicon):
+        return True
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False
     if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):
@@ -35,12 +39,31 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     )
 
 
+def _is_time_a_side(chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "one" counts times for a side: "just the one time each side"."""
+    if at + 3 >= len(chars) or not lexicon.is_in("TIMES", chars[at + 1]):
+        return False
+    each = any(lexicon.is_in(one, chars[at + 2]) for one in ("EACHWORD", "ARTICLE"))
+    return each and lexicon.is_in("SIDEWORD", chars[at + 3])
+
+
 def _is_next_set(chars: list[str], at: int, lexicon: Lexicon) -> bool:
     """Tell whether "one" is one of the sets told before: "2 sets on the chair, one on the wall"."""
     if lexicon.chars("SET").isdisjoint(chars[:at]) or at + 1 >= len(chars):
         return False
     follows = chars[at - 1] == COMMA or lexicon.is_in("JOINAND", chars[at - 1])
     return (follows and lexicon.is_in("IN_BODY", chars[at + 1])) or lexicon.is_in("MORESETS", chars[at + 1])
+
+
+def is_next_round(words: Sequence[str], chars: str, values: Sequence[float | None], lexicon: Lexicon) -> bool:
+    """Tell whether the one ordinal of a text follows sets that were counted: "one set, never got to the second"."""
+    told = [at for at, word in enumerate(words) if word in lexicon.ordinals]
+    if len(told) != 1 or lexicon.ordinals[words[told[0]]] not in (2, 3):
+        return False
+    at = told[0]
+    sets = any(lexicon.is_in("SET", chars[k]) and values[k - 1] is not None for k in range(1, at))
+    names = any(lexicon.is_in(one, chars[at + 1 : at + 2]) for one in ("ONE_OR_PART", "CLITIC"))
+    return sets and not names and lexicon.is_in("THE", chars[at - 1])
 
 
 def is_before_unit(chars: list[str], at: int, lexicon: Lexicon) -> bool:

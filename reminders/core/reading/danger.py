@@ -18,7 +18,7 @@ SIGN_LABELS = frozenset(_SIGNS.values())
 _CONCERNS = {concern: f"concern.{concern}" for concern in CONCERNS}
 _CONCERN_LABELS = frozenset(_CONCERNS.values())
 # What takes the words back ("just kidding"), tells them of a film or of childhood, or says that it was always so.
-_UNDOING = ("taken_back", "told_of", "chronic")
+_UNDOING = ("taken_back", "put_right", "told_of", "chronic")
 # Why a sign that was found does not count: a turn of speech explains it, or it is denied, past, another's, supposed.
 TURN, SCOPE = "turn", "scope"
 # One thing leads to another, "I fell and I broke my hip in 2019": a mark of long ago behind one tells of both.
@@ -160,8 +160,8 @@ def _undoes(label: str, mark: Span, span: Span, flag: str, scope: Scope) -> bool
     """
     start, end = span
     if mark[1] <= start:
-        return not (scope.turns(mark[1], start) or (label != "taken_back" and scope.is_apart(mark[1], start, *span)))
-    if mark[0] < end or label == "taken_back":
+        return label != "put_right" and not (scope.turns(mark[1], start) or (label != "taken_back" and scope.is_apart(mark[1], start, *span)))
+    if mark[0] < end or label in ("taken_back", "put_right"):
         return True
     if flag == "crisis":
         return False

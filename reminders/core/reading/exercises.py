@@ -52,28 +52,20 @@ class Teller:
         asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
         mentions = [one for one in mentions if not any(low <= one.start < high for low, high in asked)]
         doses = sharing.in_order(numbers, mentions, session)
-        self._told = doses + [Told(one, is_place=one.start in told_of or self._is_place(one)) for one in mentions]
+        self._told = doses + [
+            Told(one, is_place=one.start in told_of or listing.stands_at(text.words, self._chars, one.start, lexicon))
+            for one in mentions
+        ]
         sharing.close_doses(self._told, len(doses), self._chars, lexicon)
         self._owners = Owners(self._told, text, self._chars, lexicon)
-
-    def _is_place(self, mention: Mention) -> bool:
-        """Tell whether a name stands behind "during", "on", "after" and the like."""
-        at = mention.start - 1
-        ordinals = self._lexicon.ordinals
-        while at >= 0 and (self._lexicon.is_in("THE", self._chars[at]) or self._text.words[at] in ordinals):
-            at -= 1
-        told = at
-        while at >= 0 and any(self._lexicon.is_in(one, self._chars[at]) for one in ("DID", "I", "RELATIVE")):
-            at -= 1
-        if told != at and not (at >= 0 and self._lexicon.is_in("SINCE", self._chars[at])):
-            at = told
-        return listing.is_place(self._chars, at, self._lexicon)
 
     def tell(self) -> SessionTold:
         """Return what the reply says of the session and its parts."""
         result = SessionTold()
         free = self._give_amounts()
         sharing.share_amounts(self._told, self._chars, self._lexicon)
+        self._owners.give_sides(self._numbers.amounts, self._session)
+        listing.share_none(self._told, self._chars, self._lexicon)
         self._give_statuses()
         self._give_holds()
         free = sharing.spread_sets(self._told, self._give_lone(sharing.in_turn(self._told, free)), self._chars)
@@ -91,6 +83,8 @@ class Teller:
         real = [amount for amount in free if amount.kind != "times"]
         if not real and times and "num.times_through" in self._hits:
             real = times
+        elif len(real) == len(times) == 1 and real[0].sets is None and not result.by_exercise:
+            real = [joined(real[0], times[0])]  # "8 reps, twice"
         distinct = {(amount.sets, amount.reps) for amount in real}
         if len(distinct) == 2 and len(real) == 2 and not result.by_exercise:
             one, two = real
@@ -98,6 +92,8 @@ class Teller:
                 distinct = {(one.sets, two.reps)}
             elif one.sets is None and two.reps is None:
                 distinct = {(two.sets, one.reps)}
+            elif self._owners.puts_right(one, two):
+                distinct = {(two.sets, two.reps)}
             elif "self_fix" in self._hits or "correction" in self._hits:
                 distinct = {(one.sets, one.reps)}
         spans = result.spans  # "two sets, but I left off the tandem"
@@ -118,7 +114,7 @@ class Teller:
             )
             if owner is None:
                 free.append(amount)
-            elif owner.amount is None:
+            elif owner.amount is None or self._owners.puts_right(owner.amount, amount):
                 owner.amount = amount
             else:
                 if is_uneven(owner.amount, amount) and not self._sides.isdisjoint(self._chars):
@@ -177,11 +173,15 @@ class Teller:
         for label, status, way in _STATUS_LABELS:
             for start, end in self._hits.get(label, ()):
                 for at in range(start, end):
-                    if self._chars[at] not in (NAMED, NAMED_ON):
+                    if self._chars[at] not in (NAMED, NAMED_ON, *_ENDS):
                         marks[at] = (status, listing.faced(self._chars, at, way, self._lexicon))
         runs: list[tuple[int, str, str]] = []
+        leads = listing.marks_lead(self._told, self._chars, self._lexicon)
         for at in sorted(marks):
             status, way = marks[at]
+            way = "before" if leads else way
+            if runs and runs[-1][1] == "not" and listing.repeats(self._chars, runs[-1][0], at, self._lexicon):
+                status = "not"  # "left out the carry, and the lifts too"
             adds = self._lexicon.is_in("JOIN", self._chars[at])  # "heels no nor chair"
             if runs and runs[-1][0] == at - 1 and runs[-1][1] == status and not adds:
                 runs[-1] = (at, status, way if runs[-1][2] == way else "either")
@@ -221,7 +221,7 @@ class Teller:
         if way != "before" and open_before and (not leads or not comes_first):
             for told in open_before:
                 if not (told.is_place and told.amount is None) or listing.is_refused(
-                    self._chars, at, status, self._lexicon
+                    self._chars, at, status, way, self._lexicon
                 ):
                     told.status = status
             return True
@@ -274,8 +274,12 @@ class Teller:
                 low -= 1
             while high < len(self._chars) and self._is_listing(high):
                 high += 1
-            if (low == 0 or self._chars[low - 1] in _ENDS) and listing.closes(self._chars, high, self._lexicon):
+            if not listing.closes(self._chars, high, self._lexicon):
+                continue
+            if low == 0 or self._chars[low - 1] in _ENDS:
                 told.status = "done"
+            else:
+                told.status = listing.told_before(self._told, self._marks, self._chars, low, high, self._text.words)
 
     def _is_listing(self, at: int) -> bool:
         """Tell whether a token is part of a list of names."""

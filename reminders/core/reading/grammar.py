@@ -20,6 +20,7 @@ _PLAIN = (
     "denied_all",
     "taken_back",
     "told_of",
+    "put_right",
     "chronic",
     "faint_",
     "dizzy_",

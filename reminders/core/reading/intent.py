@@ -133,9 +133,12 @@ def _opt_out(evidence: Evidence) -> str | None:
     if evidence.hits.keys().isdisjoint(_ENDINGS):
         return None
     crisis = evidence.danger.spans.get("crisis", [])  # "I don't want to be here anymore"
-    told = [span for span in evidence.spans("opt_out") if not evidence.scope.is_supposed(*span)]
-    sure = evidence.spans("opt_out_sure")  # "if you don't stop texting me" supposes and is a wish
-    spans = [one for one in (*told, *sure) if not any(low < one[1] and one[0] < high for low, high in crisis)]
+    spans = [
+        span
+        for span in evidence.spans("opt_out")
+        if not evidence.scope.is_supposed(*span) and not any(low < span[1] and span[0] < high for low, high in crisis)
+    ]
+    spans += evidence.spans("opt_out_sure")  # "if you don't stop texting me" supposes and is a wish
     if not spans:
         return None
     if "opt_in" in evidence.held and "opt_out_past" in evidence.held and not _is_last_wish(evidence, spans):

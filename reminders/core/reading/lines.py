@@ -77,6 +77,9 @@ def amount_of(amount: Amount | None, exercise: SessionExercise) -> tuple[int | N
     """Return sets and repetitions; a lone number is sets up to the prescribed number of sets, else repetitions."""
     if amount is None or 0 in (amount.sets, amount.reps):
         return None, None
+    if amount.kind == "of":  # "two of ten" is a dose, "8 of 10" and "4 of 10" how far somebody came
+        is_dose = amount.sets is not None and amount.sets <= (exercise.sets or 0)
+        return (amount.sets, None if exercise.seconds else amount.reps) if is_dose else (None, amount.sets)
     if amount.kind in ("beside", "times"):
         number = amount.reps if amount.reps is not None else amount.sets
         if number is None:

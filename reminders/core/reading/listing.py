@@ -12,6 +12,7 @@ from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SE
 
 _ENDS = STOP + QUESTION
 _FAR = 12  # tokens between a name and the word of done or not done that closes it
+_SEVERAL = 2
 _LEADS_FAR = 9  # tokens between a word and the name it leads on to
 
 
@@ -45,8 +46,23 @@ def is_place(chars: str, at: int, lexicon: Lexicon) -> bool:
     return not (lexicon.is_in("WITHWORD", chars[at]) and lexicon.is_in("DIDVERB", before))
 
 
-def is_refused(chars: str, at: int, status: str, lexicon: Lexicon) -> bool:
-    """Tell whether a place was not managed: "with the heels I could not"."""
+def stands_at(words: Sequence[str], chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a name stands behind "during", "on", "after" and the like."""
+    at -= 1
+    while at >= 0 and (any(lexicon.is_in(one, chars[at]) for one in ("THE", "THOSE")) or words[at] in lexicon.ordinals):
+        at -= 1
+    told = at
+    while at >= 0 and any(lexicon.is_in(one, chars[at]) for one in ("DID", "I", "RELATIVE")):
+        at -= 1
+    if told != at and not (at >= 0 and lexicon.is_in("SINCE", chars[at])):
+        at = told
+    return is_place(chars, at, lexicon)
+
+
+def is_refused(chars: str, at: int, status: str, way: str, lexicon: Lexicon) -> bool:
+    """Tell whether a place was not managed: "with the heels I could not", "might fall on the carry so I left it"."""
+    if status == "not" and way == "after":
+        return True
     ends = chars[at + 1 : at + 2] in ("", COMMA, STOP)
     return status == "not" and ends and lexicon.is_in("DIDVERB", chars[at])
 
@@ -168,6 +184,50 @@ def closes(chars: str, at: int, lexicon: Lexicon) -> bool:
         or chars[at] in _ENDS
         or (lexicon.is_in("BUT", chars[at]) and chars[at + 1 : at + 2] in lexicon.either("NOT", "NO"))
     )
+
+
+def share_none(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
+    """A nought behind a list is none of all its names: "heels and tandem zero"."""
+    for one, later in reversed(list(pairwise(told))):
+        is_none = later.status == "not" or (later.amount is not None and 0 in (later.amount.sets, later.amount.reps))
+        between = chars[one.mention.end : later.mention.start]
+        is_list = any(lexicon.is_in("JOINAND", char) for char in between) and joined(chars, one, later, lexicon)
+        if is_none and is_list and one.amount is None and one.status is None:
+            one.status = "not"
+
+
+def marks_lead(told: Sequence[Told], chars: str, lexicon: Lexicon) -> bool:
+    """Tell whether each name has its yes or no right before it, and none behind: "✅ rows ❌ carry"."""
+    answers = lexicon.either("YES", "ANSWER_NO", "emojiyes", "emojino")
+    if len(told) < _SEVERAL or chars[told[-1].mention.end : told[-1].mention.end + 1] in answers:
+        return False
+    return all(chars[one.mention.start - 1 : one.mention.start] in answers for one in told)
+
+
+def repeats(chars: str, before: int, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "too" says of a name what was said before in the sentence: "left out the carry, the lifts too"."""
+    return (
+        lexicon.is_in("ALSO", chars[at])
+        and chars[at - 1] in (NAMED, NAMED_ON)
+        and not set(_ENDS) & set(chars[before:at])
+    )
+
+
+def told_before(
+    told: Sequence[Told], marks: Mapping[int, str], chars: str, low: int, high: int, words: Sequence[str]
+) -> str | None:
+    """Return what a sentence says of the list that ends it: "did three of the four: the rows, the hinges and the
+    carries".
+    """
+    start = max(chars.rfind(end, 0, low) for end in _ENDS) + 1
+    names = [one for one in told if low <= one.mention.start < high]
+    said = {status for at, status in marks.items() if start <= at < low}
+    others = any(start <= one.mention.start < low for one in told)
+    if others or chars[low] != COMMA or len(said) != 1:
+        return None
+    status = said.pop()
+    is_open = words[low] == ":" or (status == "done" and len(names) >= _SEVERAL)
+    return status if is_open else None
 
 
 def joined(chars: str, earlier: Told, later: Told, lexicon: Lexicon) -> bool:

@@ -5,7 +5,7 @@ What the reply says of them is decided in `exercises.py`.
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, STOP
-from reminders.core.reading.session import Mention
+from reminders.core.reading.session import Mention, is_felt_in, is_movement, is_new_gear
 from reminders.core.reading.tokens import Text
 
 
@@ -49,6 +49,8 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
             continue  # "5 sitting, 3 standing"
         is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
         described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
+        if is_body and is_felt_in(chars, mention.start, lexicon):
+            continue
         company = not described and _has_company(mention, chars, lexicon)
         company = company or (len(mentions) > 2 and text.words[mention.end : mention.end + 1] == [":"])
         if not company and (strong or len(mentions) > 1):
@@ -118,6 +120,8 @@ def _is_other_thing(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     if mention.end - at > 1 or not at:
         return False
     before = chars[at - 1]
+    if is_movement(chars, at, after, lexicon) or is_new_gear(chars, at, lexicon):
+        return True
     if lexicon.is_in("MOVEVERB", chars[at]) and lexicon.is_in("CANT", before):
         return after in (COMMA, STOP) or lexicon.is_in("MY", after)
     if lexicon.is_in("POSTURE", chars[at]) and lexicon.is_in("PLACEWORD", after):

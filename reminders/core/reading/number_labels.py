@@ -89,12 +89,16 @@ SHARED_RULES: dict[str, str] = {
         SAIDWORD ~ #
     """,
     "num.never": """
-        NEVER FILL? FILL? #
+        NEVER FILL* #
+    """,
+    "num.theirs": """
+        MY|THE PERSON|CLIENTLIKE PAINISH|BODY FILL* #
     """,
     "num.alone": """
         ^ FILL* # ,
         . # , # _? $
         , # $
+        , # .
         . FILL* # $
         . FILL* # .
         ^ # .
@@ -107,14 +111,15 @@ SHARED_RULES: dict[str, str] = {
         # BEFOREWORD ~ SURGERY
         # WASWORD BEFOREWORD ~ SURGERY
         # !DE !PAINNOUN ~~ IN_YEAR MONTH|YEAR
-        YESTERDAYISH FILL* _? FILL* #
-        LASTTIME !that _? _? FILL* #
+        YESTERDAYISH !JOINAND FILL* _? FILL* #
+        LASTTIME !that !few !SET !REP !EXERNOUN !ONEWORD !@ !# _? _? FILL* #
         USEDTO _? _? FILL* #
         # YESTERDAYISH
-        # LASTTIME
+        # LASTTIME !few !SET !REP !EXERNOUN !ONEWORD !@
     """,
     "num.now": """
         # TODAY >$|,|.
+        ^ # ,|.
         NEVER _? NOMORE THAN? #
     """,
     "num.before": """

@@ -10,6 +10,7 @@ from reminders.core.reading.quantities import Amount
 from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION
+_SETS = (1, 2, 3, 4, 5, 6)
 
 
 class Owners:
@@ -56,6 +57,30 @@ class Owners:
             if owner is not None and set(self._chars[owner.mention.end : at]) & set(_ENDS):
                 owner = None
         return owner
+
+    def puts_right(self, old: Amount, new: Amount) -> bool:
+        """Tell whether an amount takes back another that was told before: "I told you 2x12, it was 1x12"."""
+        said = any(
+            self._lexicon.is_in(one, char)
+            for char in self._chars[max(0, old.start - 3) : old.start]
+            for one in ("SAIDWORD", "SELFSAID")
+        )
+        return said and new.start > old.end and self._lexicon.is_in("WASWORD", self._chars[new.start - 1])
+
+    def give_sides(self, amounts: Sequence[Amount], session: Sequence[SessionExercise]) -> None:
+        """Give a number told for each side to the hold named before it: "tandem 20 seconds, two each side"."""
+        chars, lexicon = self._chars, self._lexicon
+        for at, value in enumerate(self._text.values):
+            each = any(lexicon.is_in(one, chars[at + 1 : at + 2]) for one in ("EACHWORD", "PERWORD", "ARTICLE"))
+            if value is None or not each or not lexicon.is_in("SIDEWORD", chars[at + 2 : at + 3]):
+                continue
+            if value not in _SETS or any(one.start <= at < one.end for one in amounts):
+                continue
+            owner = next((one for one in reversed(self._told) if one.mention.end <= at), None)
+            if owner is None or owner.amount is not None or not session[owner.mention.exercise].seconds:
+                continue
+            if not set(chars[owner.mention.end : at]) & set(_ENDS):
+                owner.amount = Amount(at, at + 3, None, int(value), "beside")
 
     def _leads_to(self, start: int, end: int) -> bool:
         """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""

@@ -7,6 +7,7 @@ number that could be anything stays out, and the caller asks.
 from dataclasses import dataclass, field
 
 from reminders.core.reading.danger import SIGN_LABELS, Hits, Span
+from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.quantities import Figure, Numbers
@@ -14,7 +15,7 @@ from reminders.core.reading.scope import Scope
 from reminders.core.reading.tokens import worst_whole
 
 _SHORT = 10  # words
-_TOLD_OTHERWISE = ("num.past", "num.retracted", "num.said", "num.never", "num.other")
+_TOLD_OTHERWISE = ("num.past", "num.retracted", "num.said", "num.never", "num.other", "num.theirs")
 _NO_PAIN_LABELS = frozenset({"pain_none", "pain_answer_none"})
 
 
@@ -62,7 +63,7 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
         result.is_stated = any(figure.stated and figure.value == result.value for figure in figures)
         result.spans = [(figure.at, figure.at + 1) for figure in figures]
         _before_and_after(result, figures, hits)
-    elif none_spans and not off_scale:
+    elif none_spans and (not off_scale or ("pain_none" in hits and not (numbers.off_scale or rivals))):
         result.value = 0
         result.spans = none_spans
     return result
@@ -73,7 +74,8 @@ def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits
     worse ones that go on from it."""
     if not figures:
         return []
-    stated = max((figure.value for figure in figures if figure.stated), default=None)
+    invited = _places(hits, "num.invited") if len(scope.text.raw[0]) == 1 else set()  # "Y6 and it is day 3 of rain"
+    stated = max((one.value for one in figures if one.stated or one.at in invited), default=None)
     told = {at for label in _TOLD_OTHERWISE for s, e in hits.get(label, ()) for at in range(s, e)} | taken
     bounds = [scope.sentence(figure.at, figure.at + 1) for figure in figures]
     return [
@@ -89,6 +91,8 @@ def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits
 def _goes_on(at: int, scope: Scope) -> bool:
     """Tell whether a number goes on with what was told before: "pain 2 at first and then a 6"."""
     signature, lexicon = scope.text.signature, scope.lexicon
+    if signature[at + 1 : at + 2] == UNKNOWN:
+        return False  # "then 9 marbles"
     joins, small = lexicon.either("JOINAND", "BUT", "THEN"), lexicon.either("FILL", "ARTICLE", "THEN")
     at -= 1
     while at > 0 and signature[at] in small and signature[at] not in joins:
@@ -141,13 +145,15 @@ def _still_standing(
         fixes = [s for s, _ in hits.get("self_fix", ())]
         if fixes and any(figure.at > max(fixes) for figure in figures):
             figures = [figure for figure in figures if figure.at > max(fixes)]
+    elif figures and "pain_none" in hits:  # "I meant no pain, not 9"
+        figures = [one for one in figures if one.at not in _places(hits, "num.retracted")]
     if len(figures) == 1 and has_amounts and _corrects(hits) and "pain_said" not in hits:
         figures = [one for one in figures if not any(s <= one.at < e for s, e in hits.get("num.said", ()))]
     never = _places(hits, "num.never") - _places(hits, "num.now")  # "never went over 4" is a 4
     figures = [figure for figure in figures if figure.at not in never]
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
     figures = figures if is_lone_answer and len(figures) == 1 and "pain_none" not in hits else current
-    figures = [figure for figure in figures if not _is_asked(figure, scope)]
+    figures = [figure for figure in figures if not (_is_asked(figure, scope) or _is_theirs(figure, hits, scope))]
     if not (is_lone_answer or _corrects(hits) or "num.said" in hits):  # "he only two"
         figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]
     if len(figures) > 1:
@@ -176,6 +182,12 @@ def _is_asked(figure: Figure, scope: Scope) -> bool:
     opens = first == figure.at - 1 and lexicon.is_in("QUESTIONER", opener)
     opens = opens and not (lexicon.is_in("YES", opener) or lexicon.is_in("SAYS_RATE", opener))
     return scope.is_asked(figure.at, figure.at + 1) or (opens and not figure.stated)
+
+
+def _is_theirs(figure: Figure, hits: Hits, scope: Scope) -> bool:
+    """Tell whether a figure is another person's pain: "my friend's pain is a 9"."""
+    told = any(s <= figure.at < e for s, e in hits.get("num.theirs", ()))
+    return told and not scope.helper and scope.whose(figure.at, figure.at + 1) == "other"
 
 
 def _in_question(figure: Figure, scope: Scope) -> bool:

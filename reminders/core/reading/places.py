@@ -5,6 +5,7 @@ Names and letters are found in `mentions.py`.
 
 from itertools import pairwise
 
+from reminders.core.reading.counted import is_next_round
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.mentions import is_unit
 from reminders.core.reading.patterns import COMMA, STOP
@@ -57,6 +58,8 @@ def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
         return False
     if not lexicon.chars("ROUNDORD").isdisjoint(text.present):
         return True  # "una ronda, la segunda ya no"
+    if is_next_round(words, chars, text.values, lexicon):
+        return True
     return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
 
 
@@ -237,8 +240,8 @@ def _names_by_ordinal(text: Text, at: int, lexicon: Lexicon) -> bool:
         return True
     if lexicon.is_in("HALFLED", following) and lexicon.is_in("PART", after):
         return True
-    has_number = at + 1 < len(chars) and text.values[at + 1] is not None
-    return has_number and is_unit(chars, at + 2, lexicon)  # "the first 2x10"
+    has_number = at + 1 < len(chars) and text.values[at + 1] is not None and not lexicon.is_in("TIMES", after)
+    return has_number and is_unit(chars, at + 2, lexicon)  # "the first 2x10", not "the last four times"
 
 
 def _is_no_place(chars: str, at: int, lexicon: Lexicon) -> bool:
@@ -248,7 +251,8 @@ def _is_no_place(chars: str, at: int, lexicon: Lexicon) -> bool:
     is_round = (
         at > 2 and lexicon.is_in("#", chars[at - 3]) and lexicon.is_in("IN_BODY", chars[at - 2])
     )  # "6 in the last"
-    return bool(at) and (lexicon.is_in("EVERYWORD", chars[at - 1]) or is_sent or is_round)
+    is_length = bool(at) and lexicon.is_in("SEC", chars[at]) and lexicon.is_in("#", chars[at - 1])  # "30 second"
+    return bool(at) and (lexicon.is_in("EVERYWORD", chars[at - 1]) or is_sent or is_round or is_length)
 
 
 def _is_left_out(chars: str, at: int, lexicon: Lexicon) -> bool:

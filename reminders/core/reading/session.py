@@ -153,6 +153,33 @@ def _names_of(session: tuple[SessionExercise, ...], lexicon: Lexicon) -> Session
     return SessionNames(session, lexicon)
 
 
+def is_movement(chars: str, at: int, after: str, lexicon: Lexicon) -> bool:
+    """Tell whether a word is what somebody does: "every time I stand", "bending to pick it up", "went for my walk"."""
+    before = chars[at - 1]
+    if lexicon.is_in("POSTURE", chars[at]) and lexicon.is_in("TO_SCALE", after):
+        return True
+    if not lexicon.is_in("MOVEVERB", chars[at]):
+        return False
+    led = lexicon.is_in("IN_BODY", chars[at - 2 : at - 1]) and any(lexicon.is_in(one, before) for one in ("MY", "ART"))
+    return led or (lexicon.is_in("SUBJECT_I", before) and not lexicon.is_in("#", after))
+
+
+def is_new_gear(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a thing is told by its kind and not used: "fell in love with the new band"."""
+    if not (lexicon.is_in("GEAR", chars[at]) and lexicon.is_in("GEARKIND", chars[at - 1])):
+        return False
+    at -= 2
+    while at >= 0 and any(lexicon.is_in(one, chars[at]) for one in ("THE", "ART", "WITHWORD", "GEARKIND")):
+        at -= 1
+    return at < 0 or not any(lexicon.is_in(one, chars[at]) for one in ("DID", "STATUS_BEFORE", "#", "SET"))
+
+
+def is_felt_in(chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a number is told to be in a part of the body: "it was a 2 in the hip"."""
+    led = at > 2 and lexicon.is_in("INTIME", chars[at - 2]) and lexicon.is_in("#", chars[at - 3])
+    return led and lexicon.is_in("THE", chars[at - 1])
+
+
 @lru_cache(maxsize=20_000)
 def singular(word: str) -> str:
     """Return a word without its plural ending, the same way for a name and for what a client typed."""

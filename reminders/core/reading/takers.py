@@ -61,6 +61,9 @@ def _one_set(numbers: Numbers, start: int, end: int, places: list[int], values: 
 
 
 def _reps_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    if values[0] == exercises and values[0] < _FEWEST_REPS and places[1] - places[0] > 1:
+        numbers.counts.append((start, exercises, exercises))  # "all four, both sets"
+        return _amount(numbers, places[1], end, values[1], None)
     return _amount(numbers, start, end, values[1], values[0])
 
 
@@ -70,6 +73,8 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
 
 
 def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    if values and values[0] > _MOST_SETS:
+        return _amount(numbers, start, end, None, values[0])  # "ten of each"
     return bool(values) and _amount(numbers, start, end, values[0], None)
 
 
@@ -211,10 +216,13 @@ def _beside_exercise(
 def _of_exercise(
     numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
 ) -> bool:
-    """ "3 of the 4 carries" counts within one exercise."""
-    return (
-        len(values) > 1 and values[0] <= values[1] and _beside_exercise(numbers, start, end, places, values, exercises)
-    )
+    """ "3 of the 4 carries" counts within one exercise; "two of ten" may be two sets of ten, by the prescription."""
+    if len(values) < 2 or values[0] > values[1]:
+        return False
+    is_dose = places[1] - places[0] == 2 and values[0] <= _MOST_SETS and values[1] >= _FEWEST_REPS
+    if is_dose and not numbers.asks_pain:
+        return _amount(numbers, start, end, values[0], values[1], "of")
+    return _beside_exercise(numbers, start, end, places, values, exercises)
 
 
 def _same(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:

@@ -11,6 +11,7 @@ from reminders.core.words.en import (
     danger_falls,
     danger_frames,
     danger_heart,
+    danger_misheard,
     danger_nerve,
     danger_pain_and_crisis,
     danger_turns,
@@ -43,6 +44,7 @@ VOCABULARY = Vocabulary(
     ),
     rules=joined(
         danger_heart.RULES,
+        danger_misheard.RULES,
         danger_nerve.RULES,
         danger_falls.RULES,
         danger_everyday.RULES,

@@ -238,7 +238,7 @@ RULES = {
         STOPIT ~ for the next|weekend|week|month|day|night|morning|evening|afternoon|rest|time|moment|present|duration|meantime|summer|winter|spring|fall|autumn|holiday|holidays|#
         cancel my !TEXTNOUN !exercise !exercises !daily !participation !account !subscription !number !service !membership ~ for
         STOPIT ~ after !today !tonight !this !WEEKDAY !tomorrow !all !everything !it
-        before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your !this
+        before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your
         full stop
         out of this|the|my|that pain|bed|chair|house|misery|room|place|car|bath|tub|seat|sofa|mess|rut|recliner
         get|make these|them|the|my band|bands|EXWORD to? stop|end !TEXTVERB

@@ -108,7 +108,8 @@ RULES = {
         trying not to faint|pass|black|keel
     """,
     "idiom.faint_or_dizzy": """
-        dizzy meds|pills|pill|medicine|medication
+        <my|the|took|take|taking|on|for|of|those|these|got|have|new|some dizzy meds|pills|pill|medicine|medication
+        ^ dizzy meds|pills|pill|medicine|medication
         PERSON|CLIENTLIKE passed and|away|last|on|this|,|.
         dizzy with _? plans|planning|preparations|errands|company
         knocked out with|from|by jet

@@ -179,7 +179,8 @@ RULES = {
     """,
     "idiom.chest_or_breathing": """
         price|prices ~ gave|give|gives me chest pain|pains lol|haha
-        puffing|puffed|winded|breathless|panting a|little ~~ settled|normal|fine|ok
+        puffing|puffed|winded|breathless|panting a|little ~~ settled|fine|ok !not
+        puffing|puffed|winded|breathless|panting a|little ,|but|and|then* back|is|its* normal
         out of breath ~ dog|cat|puppy|laughing|dancing
         out of breath from laughing|laughin|singing
         breathless with|from|over excitement|joy|anticipation|laughter|awe
@@ -187,7 +188,7 @@ RULES = {
         wind out of my? sails
         have|having|had heart attack from|over the? bill|price|laughing|surprise
         heart ~ hurts|aches|broken|broke for|over
-        heart pounding|racing ~ movie|game
+        heart pounding|racing from|at|watching|during|with|over a|the|that? movie|game|match|race
         price|prices of ~ gave|give|gives me PALP|palpitations|the
         heart attack on there|tv|television|screen
     """,
@@ -204,8 +205,9 @@ RULES = {
         arm|hand fell|went asleep ~~ slept|pillow|under
         arm|leg|foot|hand|legs|feet fell asleep ~~ woke right up
         wet ~ pants ~ laughing
-        peed|pee|wet ~ laughing|lol|haha
-        laughed ~~ peed|pee|wet
+        peed|pee|wet myself|my|pants|from|with* laughing|laughter
+        peed|pee|wet myself lol|haha ,|.|$
+        laughed|laughing so|till|until|hard|that|i|nearly|almost|and* peed|pee|wet
         dropped|dropping hints|by
         numb from tv|cold|boredom|television
         tingling with excitement|joy|anticipation
@@ -214,7 +216,8 @@ RULES = {
     "idiom.fall_or_injury": """
         stumbled|fumbled|limped|muddled|slogged through
         tossed and turned
-        fall|falls season|weather|colors|foliage
+        <the|this|that|our|some|of|for|in|love|lovely|nice|beautiful fall|falls weather
+        fall|falls season|colors|foliage
         wiped out by|from|after the? chemo|heat|work|day|week|flu|cold
         i? fell ~ meant feel|felt
         WROTE i? fell ~~ feel|felt
@@ -238,7 +241,7 @@ RULES = {
         tripped|stumbled over my words
         wore|worn slap out
         feel|felt|feels|think|like ~ hit by a bus|truck|train
-        winters|summers ago i? slipped|fell|broke
+        winters|summers ago i slipped|fell|broke
         back in the service|army|navy|war|day|sixties|seventies ~~ dislocated|broke|fell
     """,
     "idiom.possible_fracture": """
@@ -274,7 +277,8 @@ RULES = {
         dont|do|not|didnt|no want|wanna|need|wish to? get|receive any|more|these|them|your|TEXT
         dont|not|no want|wanna this TEXT|TEXTNOUN|program|service
         suicide squad|squeeze|door|doors|awareness|walk
-        kill|killing|die|dying ~ for a
+        kill|die|dying for a cup|coffee|beer|cigarette|drink|smoke|nap|rest|cookie|piece|slice|steak|burger|sandwich
+        killing for a cup|coffee|beer|cigarette|drink|nap
         killing time
         done with it all by|before noon|lunch|ten|nine|breakfast
         shoot me now lol|haha

@@ -134,7 +134,9 @@ RULES = {
         hurt myself on purpose
         spill .? of coffee|tea|milk|water
         chiro|chiropractor cracked|cracks|crack|popped|pops|adjusted my|his|her? BACKBONE|neck
-        fell|fall|falls|fallen|falling asleep|apart|short|ill|sick|silent|victim
+        fell|falls|fallen|falling asleep|apart|short|ill|sick|silent|victim
+        fall asleep|silent|victim|short
+        fall apart !from
         fell|fall|falls|fallen|falling behind on|with|in|schedule|again
         fall|falling|fell back asleep
         fell in with
@@ -146,21 +148,24 @@ RULES = {
         dislocated my sense
         fell on ~ deaf
         arm|eyelid|face|mouth ~ falls|falling|fell|drop|drops|dropped|droop
-        dream|dreamed|dreamt|thriller|movie ~~ fell|falls|fall|falling
+        dream|dreamed|dreamt|thriller|movie i|we|that|where|about|of|he|she|they ~ fell|falls|fall|falling
         THIRD falls|fell ~ cliff
         thumb|finger|fingers|tongue|hand slipped|slip
         hit by ~ inspiration|nostalgia|bus lol
         knocked ~ socks|park
         dropped ~ ball
-        kicked me out|up|off
+        kicked me out of|,|.|$
+        kicked me off the|,|.|$
         kicked ~ butt|ass|habit
         band|bands|strap|chair|mat|rug|towel|bag|sock|slipper|shoe slipped|slid|slides !out
-        keep|keeps|keeping|stop|stops|prevent|save|kept ~ from ~ falling|fall|falls
-        fall is|was|here|comes ~ favorite|season|pretty|here|lovely|beautiful
+        !couldnt !cant !didnt !not !never !doesnt !wont _ keep|keeps|keeping|stop|stops|prevent|save|kept ~ from ~ falling|fall|falls
+        ^ keep|keeps|keeping|stop|stops|prevent|save|kept ~ from ~ falling|fall|falls
+        fall is|here|comes ~ favorite|season|pretty|here|lovely|beautiful
         FELL|DISLOC|BROKE|HIT|TWIST ~~ as a kid|child|boy|girl|teenager|youngster|teen
         DISLOC|BROKE|HIT|TWIST ~~ as a kid|child|boy|girl|teenager|youngster|teen
         burned out|dinner|supper|toast|calories
-        pushed ~ back|through|hard|myself
+        pushed back|through|myself|on
+        pushed hard !against !into
         pushed down on
         landed ~ job|account|deal
         stepped on ~ toes|scale|gas
@@ -168,15 +173,19 @@ RULES = {
         stepped ~ up
     """,
     "near_fall": """
-        ALMOST|close|nearly|about ~ FELL|fall|tripped|slipped|went|fallen|falling|stumbled|toppled|lost|landed|slid|down|twisted|rolled|tipped
+        almost|nearly|practically|mightve|couldve !every !all !a ~ FELL|fall|tripped|slipped|went|fallen|falling|stumbled|toppled|lost|landed|slid|down|twisted|rolled|tipped
+        ALMOST|close|nearly|about just|like|totally|really|kinda|i|to|to* FELL|fall|tripped|slipped|went|fallen|falling|stumbled|toppled|lost|landed|slid|down|twisted|rolled|tipped
         ALMOST came|come a cropper
-        ALMOST ~ took|had ~ FALLNOUN
+        ALMOST just|i|have* took|taken|had a|my|an? bad|nasty|big? FALLNOUN
         ALMOST ~ ate|ended|landed|wound|broke
-        could|couldve|would|wouldve ~ FELL|fallen|tripped
+        could|couldve|would|wouldve have|of|easily|almost|just|nearly|probably|a|i|ve|so* FELL|fallen|tripped
+        thought|sure|figured id|i would|might|d* have|take a fall
+        like an? elevator going|goes|went|dropping down|up|in
         kept ~ from ~ falling
         instead of falling
         without falling
-        before i fell|hit|fall
+        caught|grabbed|stopped|steadied|saved|held ~~ before i fell|hit|fall
+        before i fall
         save|saved ~ from ~ falling|fall
     """,
     "caught": """

@@ -80,15 +80,18 @@ RULES = {
     "idiom.chest_or_breathing": """
         heart set on
         CHEST muscle|muscles|hair|drawers|freezer
-        CHEST day !and !after !long !all !by
+        <was|is|its|todays|did|for|arm|leg|back|shoulder CHEST day !and !after !long !all !by !two !before !#
+        ^ CHEST day !and !after !long !all !by !two !before !#
         CHEST cold .|,|$|so|going|clearing|still
         CHEST ~ sore ~ push|pushups|gym|workout
-        ran out of breath telling|yelling|singing|laughing|cheering|chasing
+        ran out of breath telling|yelling|laughing|cheering
         not like heart
-        sob none|no|neg|negative|nil|denied
-        little|bit|tad winded|breathless|puffed ~~ like|any|anyone|anybody|normal|usual
-        out of breath ~ like|any anyone|anybody|any ~
-        put ~ hand on my heart
+        sob none|neg|negative|nil|denied
+        sob no ,|.|$
+        little|bit|tad winded|breathless|puffed ~~ like|any|anyone|anybody normal|usual|would|anyone|anybody|body !not
+        little|bit|tad winded|breathless|puffed as|is|thats|like* normal|usual|always
+        out of breath ~ like|any anyone|anybody ~
+        put|hand ~ hand|hands on my heart and|,|.|$|for|when|to !it !racing !felt
         CHEST xray? is|was|looks|sounds|all clear|fine|good|ok|okay|normal ,? no pain|discomfort|tightness|pressure
     """,
 }

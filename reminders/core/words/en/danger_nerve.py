@@ -152,6 +152,6 @@ RULES = {
         legs up the wall
         cold feet
         cost ~ arm ~ leg
-        hand ~ dropped ~ phone
+        hand slipped|wet|soapy|full|greasy|and|i* dropped ~ phone
     """,
 }

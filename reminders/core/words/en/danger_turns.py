@@ -186,7 +186,7 @@ RULES = {
         knocked|knocks|knocking|knock the|my|your|those|these|all? EXWORD|it|them|that EXWORD? out of the|our? park|ballpark
     """,
     "idiom.severe_pain": """
-        agony|torture watching|listening|deciding|choosing !to
+        is|was|pure|be|what|sheer agony|torture watching|listening|deciding|choosing !to
     """,
     "idiom.crisis": """
         are|is|will|gonna|going|would to? be? the death of me lol|haha|ha|hehe|,|.|$

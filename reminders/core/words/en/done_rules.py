@@ -229,6 +229,10 @@ RULES = {
         wasnt|isnt able ~ finish|complete|ALL
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
+    "num.times_through": """
+        through it|them|em|everything ALL? USED TIMES ,|.|$
+        through|thru ALL of? it|them|em|EXERNOUN USED TIMES
+    """,
     "part_not": """
         half ~~ and|then ~ half
         half the|a|an|this day|morning|afternoon|night|evening|week|minute|hour|time|town|block|street|family

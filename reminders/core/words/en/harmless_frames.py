@@ -7,15 +7,16 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 RULES = {
     "idiom.chest_or_breathing": """
         everybody|everyone|everyones wheezing|coughing|sneezing|breathless but me
-        N0|no|little|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
-        breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|chest|breathing|heart|today|no|fine
+        N0|no|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
+        breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|chest|breathing|heart|fine
+        breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great today ,|.|$|and
         price|prices|cost|bill|bills|taxes|news|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations ,? ha|haha|lol|hee
         heart just? about|nearly|almost|practically|near stopped when|at i? saw|opened|read|heard|seeing|reading|opening|the bill|price|news|letter|the|that|it|my
         arms|hands crossed|folded? across|over|on|against my|the CHEST
         pulled|pull|pulling the|my band across|to|over my|the CHEST
         good|nice stretch across|in|through my|the CHEST
-        out of puff ~ as|like usual|always|normal
-        cold|cough|phlegm|congestion|mucus|frog|bug on|in|over my|the CHEST
+        out of puff for? a? moment|bit|minute|while|second|little* as|like|same|just* usual|always|normal
+        cold|cough|phlegm|congestion|mucus|frog|bug on|in|over my|the CHEST ,|.|$|and|but|so|no|going|again|did|all|since|still|from
         hole|room|gap|toys|blankets|jumpers|sheets in|inside the CHEST
         winded the|my|some wool|yarn|hose|clock|string
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
@@ -31,24 +32,26 @@ RULES = {
         giving|gives|gave|give me|us what for|gyp|grief|jip|hell|hassle|bother|stick|jazz|gip|gyppo|problems|trouble|troubles|fits|difficulty|pain
         giving|gives|gave|give me|us some|a|bit|lot|of|little|hard|such|so|much|real* grief|gyp|trouble|time|problems|stick|hell|bother
         dead leg|legs raise|raises|lift|lifts|one|ones|exercise
-        NUMBONLY and? needles? has|have|is|are|all? gone|went|cleared|stopped|disappeared|eased since|now|completely|away|altogether|years|last|weeks|months|,|.|$ !but !then !and !until !came !or
+        NUMBONLY and? needles? has|have|is|are|all? gone|went|cleared|stopped|disappeared|eased since|now|completely|away|altogether|years|last|weeks|months|,|.|$ !but !then !and !until !came !or !now !up !its
         lost|losing|lose control of the|my|our|a ANIMAL|sheepdog|car|ball|band|weight|trolley|steering|remote|kids|grandkids|hose|kite
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
         slipped|slip|slipping into my|the|some|a|good|old|new|favorite* sneakers|shoes|boots|pajamas|jeans|coat|trousers|sandals|dress|something
-        apples|leaves|pecans|acorns|nuts|oranges|petals|pears|snowflakes|branches are|is|were|keep|started|kept* falling|fall|fell
+        apples|leaves|pecans|acorns|nuts|oranges|petals|pears|snowflakes|branches are|is|were|keep|started|kept falling|fall|fell
+        leaves|petals|snowflakes|acorns falling|fell ,|.|$|all|everywhere|from|today|so
         a|another|one patient|resident|customer|pupil fall|fell|fallen
-        fell great|wonderful|awesome
+        fell great|wonderful|awesome ,|.|$|today|after|all|about|and|now|should
         crash|crashed|crashing landed? on the|my? sofa|couch|bed|recliner|settee ,|.|$|after|and? early|at|for|till|until|watching
         slipped|snuck out|away early|quietly|late
         shares|share|stocks|stock|market|markets|pound|dollar|sales|prices|price|rates took|take|taking|had a|an|another tumble|fall|dive|spill|knock|hit|hammering|nosedive
-        almost|nearly|just|about dropped the|my|a|that|it _? on|onto my|me|the foot|toe|toes|feet
+        almost|nearly|just about|about dropped the|my|a|that|it _? on|onto my|me|the foot|toe|toes|feet
         pain hit|hits #
         went|go|going|drove over a|the|some|that bump|bumps|pothole|potholes|hump|humps in|on|at|with
         fell|fall|fallen|falling head over heels for|in|with
-        plans|plan|appointment|trip|visit|dinner|date|sale|ride ~ fell|fallen|falling through !the !a !my !ice
-        nothing|nobody|none fell|falls|fallen|falling off|over|apart|out|down|through
+        plans|plan|appointment|trip|visit|dinner|date|sale|ride ~ fell|fallen|falling through !the !a !my !ice !some !an
+        ,|.|and|but|so|luckily nothing|nobody|none fell|falls|fallen|falling off|over|apart|out|down|through
+        ^ nothing|nobody|none fell|falls|fallen|falling off|over|apart|out|down|through
         gone|goes|going|went|go down|up my|me|the left|right? LIMB|neck|jaw|side|spine|shin|calf
         went|go|going|gone over it|them|everything #|again|with
         went|go|going|gone over to _ for tea|lunch|dinner|coffee|supper
@@ -57,14 +60,15 @@ RULES = {
         hit the floor|ground running
         fell|fallen|falling out with my|the|a|our? PERSON|CLIENTLIKE
         slipped on my|the? trainers|shoes|coat|jacket|cardigan|sneakers and did|do|done
-        slid the|a|my chair|stool|table|mat|box|bag|sofa|settee against|to|over|back|under|out|up|aside|across
+        slid the|a|my chair|stool|table|mat|box|bag|sofa|settee against|to|over|back|under|out|up|aside|across !from
         tripped|trip|trips down memory
         down the|to the
         going down to|the
-        went down to|the ~ store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block
-        went down ~ rabbit|memory|list|drain|swelling|swollen
-        pain|swelling|number|numbers|it|price|fever has|have|really|just|slowly|then|finally|always|level|levels? went|goes|going|gone|came down
-        internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server ~ went|is|down
+        went down to|the|my|our* store|shore|street|road|basement|hall|stairs|list|beach|river|cellar|block !and
+        went down to|the|my|our* store|shore|street|road|basement|hall|list|beach|river|cellar|block
+        went down a|the|that|my? rabbit|memory|list|drain
+        pain|swelling|number|numbers|it|price|fever has|have|really|just|slowly|then|finally|always|level|levels? went|goes|going|gone|came down !on !onto !hard
+        internet|power|tv|phone|website|wifi|line|sun|lights|elevator|system|server|network has|have|had|all|just|then|is|was|still* went|goes|down
         slipped|squeezed|snuck the|my|your|some|a|both|these exercises|exercise|sets|set|reps|rows|raises|carries|session|workout|hinges in
         slipped|squeezed|snuck them|it|one|both|these|those in between|before|after|during|while|when|at
         fell about|around laughing|laughin|giggling
@@ -98,11 +102,12 @@ RULES = {
     """,
     "idiom.severe_pain": """
         nothing i|we cant|couldnt|cannot live|handle|manage|cope|bear|stand with? ,|.|$
-        thought|expected|figured|assumed|sure ~ id|i would|d? be|have in? agony|excruciating|unbearable|terrible
+        thought|expected|figured|assumed|sure ~ id|i would|d? be|have in? agony|excruciating|unbearable|terrible !and !now
         nothing|not|never|isnt|wasnt|hardly|no unbearable|severe|terrible|awful|excruciating|agonising|agonizing|intolerable ,|.|$|just|but|only|today|at|#|about
         agony aunt|aunts|column|uncle
         unbearable|intolerable heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|neighbours|neighbors|music
-        torture these|those|the|your? exercises|raises|heel|wall|ones|lol|haha
+        torture these|those|the|your? exercises|raises|ones|lol|haha
+        torture these|those|the|your heel|wall
     """,
     "idiom.crisis": """
         laughed|laughing|laugh|giggled|funny ~~ id|i|would|nearly|almost die|died|pop|burst
@@ -112,13 +117,16 @@ RULES = {
         for the last time ,? please? STOPIT|quit|unsubscribe
         saved|saving my|the MEDS for|till|until after|food|dinner|bed|bedtime|later|lunch|breakfast|night
         ready to go home from|after|on|tomorrow hospital|rehab|the|work|monday|tuesday|wednesday|thursday|friday|hip|knee|surgery|op
-        cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks
+        cant|cannot go on WEEKDAY|holiday|vacation|weekends|walks ,|.|$|because|as|so|to|for|but|with|this|next
     """,
     "told_of": """
         as a girl|boy|kid|child|youngster|teenager|teen|lad|lass ,|in|on|i|we
         in|since|from high|grade|junior|elementary|grammar school basketball|football|,|.|$|and|track|cheer|wrestling|days|gymnastics|volleyball|soccer
         reading|watching|watched|read|rereading a|my|this|the|some|an|old* mystery|book|novel|story|film|movie|thriller where|about
         when i|we was|were a|an|just|only|still* girl|boy|kid|child|youngster|teenager|teen|lad|lass|lassie|toddler|schoolgirl|schoolboy
+        when i was in the? vietnam|korea|nam|service|army|navy|college|school|war|iraq
+        when i was # ,|i|we|my
+        about the time i|we
     """,
     "denied_all": """
         hasnt|havent happened yet|,|.|$|but

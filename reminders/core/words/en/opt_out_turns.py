@@ -26,27 +26,33 @@ RULES = {
         what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type|press|push|write|answer to|so unsubscribe|unsub|opt|unenroll
         what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type|press|push|write|answer to|so STOPIT getting|receiving|the|these|those|your|all|my? TEXTNOUN
         what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type|press|push|write|answer to|so STOPIT getting|receiving|being these|them|those|texted|reminded|messaged
-        what|how do|must|should|can|could|would i|we have|need|got? to? text|send|reply|type|press|push|write|answer to STOPIT this|these|them|it? ,|.|$
         what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type to|so get|make these|them|the|this TEXTNOUN? to? stop
         what|how do|must|should|can|could|would i|we have|need|got? to? do|say|text|send|reply|type to|so get|be off|out|taken|removed of|off|from? this|the|your|these TEXTNOUN|thing|$
         when can|will|do|may i|we stop|quit getting|receiving these|them|those|the|your|this TEXTNOUN|?|.|,|$
         can|could|will|would you|u|yall please|pls|kindly|just|possibly? remove|delete|cancel|end my|the|these|those|your|all|any exercise|exercises|daily|balance|therapy? reminder|reminders|texts|notifications|alerts|program|service !on !at !until !till !in !while !this !today !tomorrow !WEEKDAY
-        please|pls|kindly STOPKEY because|cause|cuz|since|as
-        ^ STOPKEY because|cause|cuz|since|as my|the|our ~ died|passed|dead|deceased|gone|moved|finished|done
-        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|he|she|its|this|it|they dont|didnt|have|has|am|are|is|no|never|passed|died|moved|changed|finished|hate|cant|want !PAIN !HURT !to !a !the
-        please|pls|kindly STOPIT|STOPKEY at once|last
-        ^ STOPKEY at once|last
-        ^ please|pls|just? stop|quit in the? future
-        please|pls|kindly|just stop|quit|cease doing this|that|it to? me|us? ,|.|$|now|please
+        ^ STOPKEY because|cause|cuz|since|as ~~ died|dead|deceased|hospice|cured|healed|hate|hates|annoying|useless|fed
+        ^ STOPKEY because|cause|cuz|since|as ~ passed !out
+        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she ~ moved|changed|finished|done with|away|therapy|therapists|doctors|phones|number|numbers
+        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she have|has moved|changed|died
+        ^ STOPKEY because|cause|cuz|since|as ~ dont|didnt|never|no|not ~ want|need|like|signed|sign|asked|ask|agreed|interested
+        ^ STOPKEY|STOPIT at once|last
+        ^ stop|quit in the? future
+        ^ stop|quit|cease doing this|that|it to? me|us? ,|.|$|now|please
         ^ stop|quit|cease doing this|that to me|us
+        ,|. please? stop|quit right? now|immediately|already $
         no longer wish|want|care|wants|wishes to take part|participate
-        dont|not wish|want|care to take part ,|.|$|in|any|anymore
+        dont|not|longer wish|want|care to take part in the|this|your ~ TEXTNOUN|TEXTVERB|texting|study
         like|want|wanna|need|wish out of the|this|your|these TEXTVERB|TEXTNOUN|texting|reminder thing|program|service|stuff|,|.|$?
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
+        if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
+        why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
+        i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
+        ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
         push off from|of|the|my|a|using|on
         push off with !the !your !these !those
         push off with the|your|these|those !TEXTNOUN
@@ -57,6 +63,10 @@ RULES = {
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """,
     "opt_out_sure": """
+        what|how do|must|should|can|could|would i|we have|need|got? to? text|send|reply|type|press|push|write|answer to STOPIT this|these|them|it? ,|.|$
+        dont|doesnt|not|longer want|wish|care|interested|like to|in take|taking part|participate|participating ,|.|$|anymore|any
+        no longer interested in doing|continuing this|that|it|these|them ,|.|$|please|anymore
+        ^ STOPIT ~ till|until hell|kingdom|doomsday
         if|when|until|till|unless you|u|yall|ya dont|wont|cant|didnt stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these|the|those|this|your|all|my|it
         if|when|until|till|unless you|u|yall|ya do|will|can not stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these|the|those|this|your|all|my|it
         unless you|u|yall|ya stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these TEXTNOUN?
@@ -64,8 +74,8 @@ RULES = {
         if these|those|the|your|all TEXTNOUN dont|doesnt|wont|do not? stop|end|cease
         if you|u|yall|ya keep|continue|text|message|send ~ TEXTVERB|me|again ~~ sue|report|lawyer|police|attorney|fcc|complain|complaint|block
         why dont|wont|cant|havent|didnt|arent|not you|u|yall|ya ever|just|please? stop|stopped|quit|cease|end|ended TEXTVERB|sending|bothering|these|those|the|your TEXTNOUN?
-        you|u|yall|ya never|didnt|havent|still|dont|wont ever? stop|stopped|quit|cancel|cancelled|canceled|end|ended TEXTVERB|sending|these|those|the|your|my|them TEXTNOUN|like|as|,|.|$
-        you|u|yall|ya never|didnt|havent|dont|wont ever? stop|stopped|quit TEXTVERB|sending|bothering
+        you|u|yall|ya still? never|didnt|havent|still|dont|wont ever? stop|stopped|quit|cancel|cancelled|canceled|end|ended TEXTVERB|sending|these|those|the|your|my|them TEXTNOUN|like|as|,|.|$
+        you|u|yall|ya still? never|didnt|havent|dont|wont ever? stop|stopped|quit TEXTVERB|sending|bothering
         cant|couldnt|cannot|unable|possible to? unsubscribe|unsub|unsuscribe|unsubcribe|deregister|unenroll !from
         can|could|does|will|did not unsubscribe|unsub|unsuscribe|unsubcribe !from
         cant|couldnt|cannot|wont|doesnt|didnt|not unsubscribe|unsub me|us|this|it|from this|these|the|your|you|,|.|$
@@ -91,6 +101,7 @@ RULES = {
         you|u|yall|ya ~ start|started|starting|begin|began TEXTVERB ~ again ~ ,|. please|just? stop|quit|REMOVE
     """,
     "opt_out_key": """
+        ^ STOPIT ~ till|until hell|kingdom|doomsday
         STOPIT|dont|not|never ~ TEXTVERB|TEXT|send ~ till|until hell|kingdom|doomsday
         until|till i ask|say|tell ~~ which|thats|meaning|is ~ never
     """,
@@ -101,6 +112,13 @@ RULES = {
     "opt_in_not": """
         can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put !me !us !my !him !her !this
         can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put my !name !number !phone !cell !mom !wife !husband
+    """,
+    "opt_out_denied": """
+        if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
+        why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
+        i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
+        ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
     """,
     "opt_out_past": """
         didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit

@@ -9,7 +9,7 @@ RULES = {
         # was|is a|my|the|just? just|a? mistake|typo|error|slip
         # is|was what|the|number? one|number? i|we SAIDWORD
         CLIENTLIKE|PERSON would say|put|call|rate ~ # ,? but? i|id|me
-        CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ # ,? but|and|. i|me|mine
+        CLIENTLIKE|PERSON says|said|thinks|put|wrote ~ _? # ,? but|and|.? i|im|id|me|mine
     """,
     "num.times_through": """
         everything|them|em|lot|list|program|routine|exercises|thing|shebang|sheet|workout|works|nonsense USED TIMES
@@ -26,28 +26,38 @@ RULES = {
         a|an sharp|dull|honest|generous|hard|firm|strong|weak|low|high|real|bad|nasty|mild|light|slight|steady|soft|small|big #
         mistake|error|typo for #
         BODY FILL* LOUD me|to|at? me? ,? FILL* #
+        was|is|were # when|once|before|until|till
+        this time|session ,? FILL* #
+        mine FILL* #
     """,
     "num.now": """
-        last|yesterday week|month|year|time|night? to FILL* #
-        # when|once|as i|we got|woke|get|wake
+        last|yesterday week|month|year|time|night? down|up? to FILL* #
+        # now|nowadays|currently|lately ,|.|$
+        # when|once|as i|we first? got|woke|get|wake|stood|sat|bent|moved|walked|stepped|lay|tried|twisted|lifted|reached|turned
+        # when|once|as i|we first? started|began !therapy !treatment !physio !pt !rehab !coming !seeing !with !this !here
+        # before|after|til|till|until ~ _? coffee|breakfast|tea|lunch|dinner|supper|pill|pills|tablet|tablets|meds|medicine|medication|tylenol|ibuprofen|paracetamol|advil|aleve|shower|bath|bed|bedtime|nap|shift
         never went|got|rose|climbed|was|been|hit over|above|past|beyond|higher #
         these days ,? FILL* #
         nowadays ,? FILL* #
-        this time|week|month|session|morning ,? FILL* #
+        ^ this time ,? FILL* #
+        ,|.|and|but|so this time ,? FILL* #
+        this week|month|session|morning ,? FILL* #
     """,
     "num.never": """
         would|wouldve|id|might be|been FILL* # if|without|unless|otherwise
+        if ~ gets|got|goes|went|hits|reaches|climbs|rises up|back? to|above|over|past? FILL* #
     """,
     "num.meant": """
         it|that was|is|should in|really|actually fact? FILL* #
         its actually|really|in fact? FILL* #
         mistake|error|typo for #
-        MEANT to? SAIDWORD? FILL* #
-        should|supposed have|be|to? been|say|said|read|be? FILL* #
+        MEANT to? SAIDWORD? FILL* YESKEY? #
+        should|supposed have|be|to? been|say|said|read|be? FILL* YESKEY? #
     """,
     "pain_none": """
         PAINWORD ? none|nope|N0|nil|no|nada ,|.|$
         no more pain ,|.|$|all|today|now|at|since|done|done
+        not|nary|without a|an|one|the|single|slightest twinge|ache|peep|niggle|whimper|murmur|grumble|pang ,|.|$|all|today|from|out|in|anywhere
         not one|# bit|lick|twinge|speck|hint|ounce|iota|drop|peep|murmur|whimper of? PAINWORD
         what pain ,|.|$
         denies|denied ~ pain|discomfort
@@ -80,7 +90,9 @@ RULES = {
     "pain_none_not": """
         want|wanted|wish|wishing|need|like|pray|praying|hope|hoping ~ no more pain
         cant|couldnt|cannot|wont say|claim|pretend|tell|swear ~ no|zero PAINWORD
-        no|not longer? PAINWORD free
+        no|not|never|hardly|isnt|arent|havent|wasnt been|quite|longer|completely|totally|entirely? PAINWORD free
+        lie|lying|liar|fib|fibbing ~~ say|said|tell|told|claim|claimed ~ no|zero|without PAINWORD
+        cant|couldnt|cannot|wont honestly|truthfully|really say|claim|pretend|tell|swear ~ no|zero PAINWORD
         no|zero|without PAINWORD in|on|at|with the|my left|right? BODY ,|.? but|just|only|though|however|except
         NO|no PAINWORD relief|reliever|relievers|control|management|gel|specialist|clinic
         cant|cannot|couldnt|wont|not|never take|stand|bear|handle|stick|tolerate|live ~ pain any|no
@@ -135,7 +147,7 @@ RULES = {
         ^ zippo|zipp|nuttin|diddly|diddlysquat|squat|zerooo|goose|bupkis|nowt|nuthing|nein|nyet
         none whatsoever|at|today|now|really
         ^ nought|naught|neg|negative
-        ^ NO|none|NOPE|nothing|nothin|nuthin|not|zip|zilch|nada|zero|nil
+        ^ no|zero|without|nil|minus|any|neither|nor|none|NOPE|nothing|nothin|nuthin|not|zip|zilch|nada|zero|nil
         ^ not really? any|none|at|today
         nothing hurts
         not any
@@ -148,6 +160,11 @@ RULES = {
     "pain_answer_words": """
         not N0|nothing|none|nil
         minus #
+        not|never|isnt|arent|aint|wasnt|hardly|havent|no FILL? quite|completely|exactly|totally|entirely|been|yet|longer? pain free
+        not|never|isnt|arent|aint|wasnt|hardly|havent|no FILL? quite|completely|exactly|totally|entirely|been|yet|longer? painless|painfree
+        ^ none|nothing|nope|no|zero in|on|at the|my|left|right? BODY ~~ SORE|HURT|PAIN
+        lie|lying|liar|fib|fibbing ~~ no|none|zero|nothing|without
+        cant|couldnt|cannot|wont honestly|truthfully|really? say|claim|pretend|tell|swear
         nothing|nothin to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out
         not enough|exactly|quite|hardly|bad|too|much|terrible|great|good|sure|so|that|as|really !any
         nothing i cant
@@ -168,6 +185,12 @@ RULES = {
         <today|now|tonight ,|but|and was|had FILL* # FILL* on? WEEKDAY
         <today|now|tonight ,? but|and? it|that was FILL* # FILL* on? WEEKDAY
         was|had FILL* # on? WEEKDAY ,? but|and|now|its|today ~ >#
+        # when|before|til|till|until i|we|you first? ~ therapy|treatment|physio|pt|rehab|coming|seeing|with|here|program
+        # before
+        before ITS|PAINNOUN|WASWORD|MY FILL* PAINISH? FILL* #
+        before|until therapy|treatment|physio|physiotherapy|rehab|pt|injection|injections|shot|shots ~~ # ~~ >today|nowadays|lately|these
+        LASTTIME|ago at|about|around? this time ~ #
+        year|month|week|summer|winter ago ~ #
         # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
     """,
     "num.own": """

@@ -9,9 +9,8 @@ _BEHIND = """
         been|for|in|after # SPAN since|that|now|already|straight
         texted|texting|sent|sending|bothering|bothered|messaged|messaging|receiving|getting|gotten|got|annoying|hounding|calling ~ for ~ SPAN
         every|each # SPAN
-        for|over|past ~ # SPAN now|,? i|ive|we|weve|you|youve|u been|keep|kept|asked|told|have|had|got ~ asking|telling|saying|getting|receiving|trying|begging|texting|sending|you
-        had|gotten|received|been !no ~ TEXT|these|those|them ~ for ~ # SPAN
-        had|gotten|received !no ~ TEXT|these|those|them ~ for ~ SPAN
+        for|over|past ~ # SPAN now|,? i|ive|we|weve been|keep|kept|have|had? asking|asked|telling|told|getting|gotten|receiving|received|trying|begging
+        had|gotten|received|getting|receiving the|your|all|so|many|of* TEXT|these|those|them TEXT? now? for ~ SPAN
 """  # a stretch of time told of what was: it asks for no pause
 
 RULES = {
@@ -115,6 +114,9 @@ RULES = {
     """,
     "pause_plain": """
         ^ PAUSEIT the|my|me|these|all|it|them|this? EXERNOUN|TEXTNOUN? please|now? $
+        ^ STOPIT TEXTVERB|sending me|us|them|these|texts|reminders? for now|awhile
+        ^ STOPIT the|these|those|my|your|all? TEXTNOUN for now|awhile
+        away|gone|out|vacation|traveling|cruise for ~ SPAN ,? STOPIT|no the|these|my? TEXTNOUN
     """,
     "resume_plain": """
         back on deck|board|duty|track from|on|starting? WEEKDAY|today|tomorrow|now

@@ -15,11 +15,14 @@ RULES = {
         # no ,|.|$
         para|pa no decir #
         por no decir #
+        CLIENTLIKE|PERSON dice|dijo|puso|cree|piensa ~ _? # ,? y|pero|.? el|la|a? yo|mio|mia
         dije|puse|escribi que ~ #
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
         ni|sin pizca|gota|chispa|asomo|rastro de PAINWORD
+        PAINWORD ni|no|nunca se? asomo|asoma|aparecio|presento|existio|existe ,|.|$|hoy
+        PAINWORD brillo|brilla por su ausencia
         libre|libres de PAINWORD
         ni|sin una|un gota|pizca|chispa|asomo|rastro de PAINWORD
         dolor no tengo|tuve|hay|siento|traigo|hubo|senti
@@ -53,6 +56,8 @@ RULES = {
     "pain_none_not": """
         sin|cero|ningun|nada PAINWORD|de en|de? el|la|los|las|mi BODY ,|pero ~~ si me? dolio|duele|molesta|molesto|dolieron|duelen
         no puedo|podria|voy a? decir que no|sin|cero|nada
+        mentiria|miento|mentir|mentira|mentirosa|mentiroso ~~ no ~ duele|dolio|duelen|molesta|tengo|hay
+        mentiria|miento|mentir|mentira|mentirosa|mentiroso ~~ sin|cero|ningun|nada PAINWORD
         cero|0 no es|fue|era
         sin dolor no hay|gana
         no me? duele|dolio|dolia|duela ~ ,? pero ~~ si ,|.|$|me|duele
@@ -102,14 +107,19 @@ RULES = {
     """,
     "pain_answer_none": """
         ^ na $
+        ^ na de na|nada
         ^ no $
         ^ no ,|.
-        ^ NO|nada|nadita|ninguno|ninguna|cero|nulo
+        ^ no|sin|nada|nadita|ninguno|ninguna|ningun|cero|nulo
+        ^ ni PAINWORD|tantito|poquito|poco|pizca|gota|asomo|rastro|chispa|nada|cosquillas
+        ^ ni un|una tantito|poquito|poco|pizca|gota|chispa|PAINWORD
+        ^ ni me|lo? duele|dolio|molesta|molesto|senti|siento
         ^ no ~ duele|dolio|nada|tengo|siento|hay
         nada ~ gracias|nada
     """,
     "pain_answer_words": """
         no puedo decir|negar
+        mentiria|miento|mentir|mentira|mentirosa|mentiroso
         no es que no|sea
         ni un solo|dia
         ^ lo de siempre|costumbre
@@ -136,6 +146,11 @@ RULES = {
         YESTERDAYISH ,? FILL* # ,? y|pero? hoy|ahora FILL* #
         esta|anda|ando|amaneci|amanecio|sigue|sigo|va|estoy en FILL* #
         el mio|mia FILL* #
+        yo # ,|.|$
+        lo|la tuve|tenia|traigo|traia|tengo FILL* #
+    """,
+    "num.own": """
+        pongo|pondria|doy|daria|diria|digo|califico|calculo FILL* #
     """,
     "num.past": """
         WEEKDAY FILL* # ~~ >hoy
@@ -153,6 +168,7 @@ RULES = {
     """,
     "num.other": """
         ARTICLE # al|a|para ~ programa|servicio|atencion|doctora|terapeuta|clinica|equipo|video|videos
+        a|al la|el|los|las|su? programa|servicio|rutina|ejercicios|doctora|terapeuta|clinica|equipo le|les doy|pongo|califico ~ #
         # FRAC10? ,? lo|los|las|le repetiria|recomiendo|recomendaria|haria|volveria
         FRAC10 ,? lo|los|las|le|el|al|de|para repetiria|recomiendo|recomendaria|volveria|servicio|programa
         le|les|lo|los pongo|doy|saque|sacamos|califico ~ # al|a|de|en ~ programa|servicio|rutina|ejercicios|ustedes|doctora|video|videos

@@ -70,7 +70,7 @@ CONCEPTS = {
     "THAT": "eso esto ese esa este esta esos esas estos",
     "OF": "de del a por con en al",
     "OF_MONTH": "de",
-    "FILL": "es fue era esta estaba estuvo de un una el la los como a en mas menos nivel solo nomas nada diria digo que le pongo pondria puse seria anda ando andaba andaban tuve tengo siento senti llego llega llegaba subio bajo bajo hasta fue maximo max promedio entre casi tipo quedo quedaria quede ahi ya por del me unos unas aproximadamente aprox creo tantito poquito hoy ahorita ahora quiza quizas tal vez numero calificacion escala doy va si seguro no fueron sera digamos y mi al se empezo empece acabe termine dolio andube anduve traigo trae total molesto sentido pasa paso tirandole ha sido anduvo andubo estuve rondo ronda rondaba oscila oscilo vario d",
+    "FILL": "eh ehh mmm mm es fue era esta estaba estuvo de un una el la los como a en mas menos nivel solo nomas nada diria digo que le pongo pondria puse seria anda ando andaba andaban tuve tengo siento senti llego llega llegaba subio bajo bajo hasta fue maximo max promedio entre casi tipo quedo quedaria quede ahi ya por del me unos unas aproximadamente aprox creo tantito poquito hoy ahorita ahora quiza quizas tal vez numero calificacion escala doy va si seguro no fueron sera digamos y mi al se empezo empece acabe termine dolio andube anduve traigo trae total molesto sentido pasa paso tirandole ha sido anduvo andubo estuve rondo ronda rondaba oscila oscilo vario d",
     "LINK": "de sola solo buena",
     "LINK_HALF": "y",
     "HALFWORD": "medio media",
@@ -80,6 +80,14 @@ CONCEPTS = {
     "ONE_AFTER": "solo nomas dolor en un de fue pain hice tambien",
     "ONE_BEFORE": "serie series set sets ronda vuelta tanda rep repeticion vez de x por y",
     "LETTERWORD": "a e o y",
+    # numbers and pain
+    "THOSE": "ellos ellas ustedes nosotros nosotras",
+    "MORESETS": "unica unico unicas",
+    "REVIEWED": "pelicula novela comida misa fiesta pastel partido",
+    "PASSES": "pasa pasaba paso pasado baja bajaba bajado bajo sube subia subio subido supera supero rebasa rebaso excede afloja",
+    "LIMIT": "de del el al",
+    "PERWORD": "por",
+    "COUNTED_THING": "hoyos canciones tamales huevos tortillas",
 }
 NUMBERS = {
     "cero": 0, "un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4, "cinco": 5, "seis": 6, "siete": 7,

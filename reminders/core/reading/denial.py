@@ -1,0 +1,125 @@
+"""Whether a stretch of a text is denied: how far a "no" or "never" reaches, and what it is about."""
+
+from dataclasses import dataclass
+
+from reminders.core.reading.clauses import Clauses
+from reminders.core.reading.lexicon import UNKNOWN
+from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
+
+_FIRST = 6  # words behind a stretch in which "until today" stands
+_NEAR = 5  # a denial reaches this many words onward
+_ENDS = STOP + QUESTION
+
+
+@dataclass(slots=True, kw_only=True)
+class Denial(Clauses):
+    """A text whose denials are asked for."""
+
+    def is_denied(self, start: int, reach: int | None = None, over_and: bool = True) -> bool:
+        """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
+        chars, lexicon = self.text.signature, self.lexicon
+        negators = lexicon.chars("NEGATOR")
+        if negators.isdisjoint(chars[:start]) or self._is_there(start):
+            return False
+        if chars[start] in negators and (self._has("AND", start - 1, start) or self._has("WITHOUT", start - 3, start)):
+            return False  # "no fever and no air" denies anew, "without help can't get up"
+        steps = 0
+        for at in range(start - 1, -1, -1):
+            char = chars[at]
+            if char in _ENDS or char == BUT or lexicon.is_in("BUT", char) or self._is_contrast(at):
+                return False
+            if reach is not None and lexicon.is_in("NOBODY", char):
+                continue
+            if not over_and and lexicon.is_in("AND_THEN", char):
+                return False  # "no falls and I want to die"
+            if char in negators and not self._has("EXCLAIM", at + 1, at + 2):
+                return not (
+                    self._is_plain_no(at, start)
+                    or self._is_twice_denied(at)
+                    or self._is_object(at)
+                    or self._says_more(at, start)
+                )
+            if char == COMMA:
+                if not self._is_list(at) or (at + 1 == start and self._has("THEN_PAST", start, start + 1)):
+                    return False
+                continue
+            if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
+                return False
+            if lexicon.is_in("JOIN", char) and self._is_new_clause(at + 1, start):
+                return False
+            if lexicon.is_in("AND_THEN", char) and self._goes_on(at):
+                return False
+            if not lexicon.is_in("SYMPTOM", char):
+                steps += 1
+            if steps > (_NEAR if reach is None else reach):
+                return False
+        return False
+
+    def _is_new_clause(self, at: int, start: int) -> bool:
+        """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es fuerte", "no falls and I am dizzy"."""
+        is_told = at + 1 == start and self._has("THE", at, start) and self._has("IS", start, start + 4)
+        return is_told or self._has("NEW_CLAUSE", at, at + 1)
+
+    def _is_contrast(self, at: int) -> bool:
+        """Tell whether "just" tells what is instead: "not dizzy just short of breath", not "not just numb"."""
+        is_single = self._has("NEGATOR", at - 1, at) or self._has("ART", at - 1, at)  # "sin un solo mareo"
+        return self._has("JUST_THAT", at, at + 1) and at > 1 and not is_single
+
+    def _goes_on(self, at: int) -> bool:
+        """Tell whether "and" goes on to what happened: "didn't look and fell", not "never slipped and fell"."""
+        chars, listed = self.text.signature, self.lexicon.either("SYMPTOM", "SLIPWORD", "THEN_PAST")
+        return self.lexicon.is_in("THEN_PAST", chars[at + 1 : at + 2]) and chars[at - 1 : at] not in listed
+
+    def _is_plain_no(self, at: int, start: int) -> bool:
+        """Tell whether this "no" is an answer by itself: "no I fell", "no, my chest hurts"."""
+        chars = self.text.signature
+        if not self.lexicon.is_in("ANSWER_NO", chars[at]):
+            return False
+        following = chars[at + 1] if at + 1 < len(chars) else ""
+        return (
+            following == COMMA
+            or self.lexicon.is_in("ANSWER_SUBJECT", following)
+            or self.lexicon.is_in("VERB_PAST", following)
+        )
+
+    def _is_twice_denied(self, at: int) -> bool:
+        """Tell whether "can't ... without" makes the denial a statement."""
+        return self._has("WITHOUT", at, at + 1) and self._has("CANT", max(0, at - 7), at)
+
+    def _is_object(self, at: int) -> bool:
+        """Tell whether this "nothing" belongs to what stands before: "no hice nada", "de la nada"."""
+        is_undone = self._has("NOT", at - 2, at - 1) and not self._has("DE", at + 1, at + 2)
+        return self._has("NOTHING", at, at + 1) and (is_undone or self._has("THE", at - 1, at))
+
+    def _is_list(self, comma: int) -> bool:
+        """Tell whether a comma stands in a list of symptoms."""
+        return self._has("SYMPTOM", comma - 1, comma)
+
+    def _is_there(self, start: int) -> bool:
+        """Tell whether the words before a stretch say that it is there: "not hurt in the fall", "not with this pain"."""
+        known = self._has("FALLNOUN", start, start + 1) and self._has("THE", start - 1, start)
+        if (known and self._has("OUT_OF", start - 2, start - 1)) or self._has("THIS", start - 1, start):
+            return True
+        return self._has("DONE_THINGS", start - 1, start)  # "didn't get to them dizzy", "not up to it today chest pain"
+
+    def _says_more(self, at: int, start: int) -> bool:
+        """Tell whether what is denied is another thing: "no change in the pain", "not sure how I fell", "never so
+        dizzy", "no es dolor es mareo".
+        """
+        chars = self.text.signature
+        if self._has("UNCHANGED", at + 1, min(start, at + 4)) or self._has("NOT_ABOUT", at + 1, at + 2):
+            return True
+        if start > at + 2 and chars[at + 1] in (chars[start - 1], chars[start]) and chars[at + 1] != UNKNOWN:
+            return True  # the verb anew: "no tengo dolor tengo mareo"
+        if not self._has("NEVER", at, at + 1):
+            return False
+        return self._has("SO_MUCH", at + 1, start) or self._is_first_time(start)
+
+    def _is_first_time(self, start: int) -> bool:
+        """Tell whether what "never" was is so now: "never fell like that", "never dizzy until today"."""
+        for at in range(start, min(start + _FIRST, len(self.text.signature))):
+            if self._has("LIKE_WORD", at, at + 1) and self._has("THAT", at + 1, at + 2):
+                return True
+            if self._has("UNTIL_NOW", at, at + 1) and self._has("RECENT", at + 1, at + 4):
+                return True
+        return self._has("SO_AFTER", start, start + 4)
