@@ -18,7 +18,7 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     named = at - 3 if at > 2 and lexicon.is_in("FILL", chars[at - 2]) else at - 2
     if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[named]):
         return True  # "pain: one", "pain level: one"
-    if at and _is_time_a_side(chars, at, lexicon):
+    if at and (_is_time_a_side(chars, at, lexicon) or _is_dose(chars, at, lexicon)):
         return True
     if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
         return False
@@ -37,6 +37,13 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
         at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
     )
+
+
+def _is_dose(chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "de" and a number follow: "la silla una de diez"; number words have no signature of their own."""
+    if at + 2 >= len(chars) or not lexicon.is_in("DE", chars[at + 1]):
+        return False
+    return chars[at + 2] == UNKNOWN or lexicon.is_in("#", chars[at + 2])
 
 
 def _is_time_a_side(chars: list[str], at: int, lexicon: Lexicon) -> bool:

@@ -104,9 +104,8 @@ def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) ->
     """Tell whether the words hold for this client, now; a wish to die is one even when it is only supposed."""
     start, end = span
     is_crisis = flag == "crisis"
-    if (
-        scope.is_denied(start, _CRISIS_REACH if is_crisis else None, over_and=not is_crisis)
-        or (flag != "crisis" and not is_now and scope.is_supposed(start, end))
+    if scope.is_denied(start, _CRISIS_REACH if is_crisis else None, over_and=not is_crisis) or (
+        flag != "crisis" and not is_now and scope.is_supposed(start, end)
     ):
         return False
     whose = "self" if flag == "crisis" and scope.names_writer(start, end) else scope.whose(start, end)
@@ -160,7 +159,9 @@ def _undoes(label: str, mark: Span, span: Span, flag: str, scope: Scope) -> bool
     """
     start, end = span
     if mark[1] <= start:
-        return label != "put_right" and not (scope.turns(mark[1], start) or (label != "taken_back" and scope.is_apart(mark[1], start, *span)))
+        return label != "put_right" and not (
+            scope.turns(mark[1], start) or (label != "taken_back" and scope.is_apart(mark[1], start, *span))
+        )
     if mark[0] < end or label in ("taken_back", "put_right"):
         return True
     if flag == "crisis":

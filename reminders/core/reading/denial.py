@@ -56,7 +56,7 @@ class Denial(Clauses):
         return False
 
     def _is_new_clause(self, at: int, start: int) -> bool:
-        """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es fuerte", "no falls and I am dizzy"."""
+        """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es", "no falls and I am dizzy"."""
         is_told = at + 1 == start and self._has("THE", at, start) and self._has("IS", start, start + 4)
         return is_told or self._has("NEW_CLAUSE", at, at + 1)
 
@@ -96,7 +96,7 @@ class Denial(Clauses):
         return self._has("SYMPTOM", comma - 1, comma)
 
     def _is_there(self, start: int) -> bool:
-        """Tell whether the words before a stretch say that it is there: "not hurt in the fall", "not with this pain"."""
+        """Tell whether the words before a stretch say that it is there: "not hurt in the fall", "not with this"."""
         known = self._has("FALLNOUN", start, start + 1) and self._has("THE", start - 1, start)
         if (known and self._has("OUT_OF", start - 2, start - 1)) or self._has("THIS", start - 1, start):
             return True

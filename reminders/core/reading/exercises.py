@@ -29,6 +29,7 @@ _STATUS_LABELS = (
     ("ex.part", "part", "either"),
     ("ex.part_after", "part", "after"),
 )
+_OPENS = tuple(_ENDS)  # what a sentence may stand behind
 _TOO_MANY = 60  # no repetitions, but a pulse or a weight
 
 
@@ -57,6 +58,7 @@ class Teller:
             for one in mentions
         ]
         sharing.close_doses(self._told, len(doses), self._chars, lexicon)
+        self._starts: dict[int, int] = {}  # last word of a run of marks → its first
         self._owners = Owners(self._told, text, self._chars, lexicon)
 
     def tell(self) -> SessionTold:
@@ -109,6 +111,7 @@ class Teller:
         for amount in sorted(self._numbers.amounts, key=lambda one: one.start):
             if amount in given:
                 continue
+            amount = self._owners.whole(amount)
             owner = (
                 None if sharing.is_for_all(amount, self._told, self._chars, self._lexicon) else self._owners.of(amount)
             )
@@ -172,23 +175,27 @@ class Teller:
         marks: dict[int, tuple[str, str]] = {}
         for label, status, way in _STATUS_LABELS:
             for start, end in self._hits.get(label, ()):
+                if label == "ex.but" and self._chars[start - 1 : start] in _OPENS:
+                    continue  # "All done. But standing from the chair that last time"
                 for at in range(start, end):
                     if self._chars[at] not in (NAMED, NAMED_ON, *_ENDS):
                         marks[at] = (status, listing.faced(self._chars, at, way, self._lexicon))
         runs: list[tuple[int, str, str]] = []
+        self._starts = {}
         leads = listing.marks_lead(self._told, self._chars, self._lexicon)
         for at in sorted(marks):
             status, way = marks[at]
             way = "before" if leads else way
             if runs and runs[-1][1] == "not" and listing.repeats(self._chars, runs[-1][0], at, self._lexicon):
                 status = "not"  # "left out the carry, and the lifts too"
+            goes_on = bool(runs) and runs[-1][0] == at - 1
             adds = self._lexicon.is_in("JOIN", self._chars[at])  # "heels no nor chair"
-            if runs and runs[-1][0] == at - 1 and runs[-1][1] == status and not adds:
-                runs[-1] = (at, status, way if runs[-1][2] == way else "either")
-            elif runs and runs[-1][0] == at - 1 and status == "part":
-                runs[-1] = (at, status, way)
-            else:
-                runs.append((at, status, way))
+            if goes_on and runs[-1][1] == status and not adds:
+                way = way if runs[-1][2] == way else "either"
+            elif not (goes_on and status == "part"):
+                goes_on = False
+            self._starts[at] = self._starts[runs.pop()[0]] if goes_on else at
+            runs.append((at, status, way))
         return runs
 
     def _give_status(self, at: int, status: str, way: str, comes_first: bool) -> bool:
@@ -198,7 +205,8 @@ class Teller:
         before = [one for one in self._told if one.mention.end <= at]
         for told in reversed(before):
             over_but = (status, way) == ("part", "after")  # "the wall, but I did not finish it"
-            if told.status or not listing.reaches(self._chars, told.mention.end, at, self._lexicon, over_but):
+            start = self._starts.get(at, at) if status == "part" else at
+            if told.status or not listing.reaches(self._chars, told.mention.end, start, self._lexicon, over_but):
                 break
             if open_before and listing.is_apart(self._chars, told, open_before[-1], status, self._lexicon):
                 break
@@ -216,6 +224,10 @@ class Teller:
         if listing.closes_name(self._chars, self._text.words, at, status, self._lexicon):
             leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None
+        if last is not None and way == "after" and status == "not" and last.status == "done":
+            if last.mention.end == self._starts[at]:
+                last.status = status  # "only the carry got left out"
+                return True
         if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
             return True
         if way != "before" and open_before and (not leads or not comes_first):

@@ -155,7 +155,9 @@ def _is_last_wish(evidence: Evidence, spans: list[Span]) -> bool:
     lexicon, chars = evidence.scope.lexicon, evidence.signature
     end = max(high for label in ("opt_in", "opt_out_past") for _, high in evidence.spans(label))
     anew = lexicon.either("AND_THEN", "POLITE", "BUT") | frozenset(_ENDS + COMMA + BUT)
-    return any(start >= end and (start == end or chars[start - 1] in anew or chars[start] in anew) for start, _ in spans)
+    return any(
+        start >= end and (start == end or chars[start - 1] in anew or chars[start] in anew) for start, _ in spans
+    )
 
 
 def _stranger(evidence: Evidence) -> str | None:

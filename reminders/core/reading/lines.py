@@ -101,7 +101,8 @@ def completed_by(sets: int | None, reps: int | None, exercise: SessionExercise, 
     if amount is not None and amount.kind == "pair" and exercise.seconds and (amount.reps or 0) < exercise.seconds:
         is_uneven = True  # "10 sec and 10 sec" of 20
     if sets is None:
-        return "part" if reps is not None and wanted_reps and reps < wanted_reps * wanted_sets else "all"
+        wanted = (wanted_reps or 0) * (1 if amount is not None and amount.kind == "each" else wanted_sets)
+        return "part" if reps is not None and reps < wanted else "all"
     if sets < wanted_sets:
         return "part"
     if reps is None:

@@ -96,6 +96,9 @@ def _is_rated_alone(mention: Mention, mentions: list[Mention], chars: str, lexic
     ]
     left = _unfilled(chars, mention.end, lexicon)
     after = left[mention.end + 1 : mention.end + 2]
+    second = left[mention.end + 2 : mention.end + 3]
+    if lexicon.is_in("DE", after) and lexicon.is_in("#", second) and not lexicon.is_in("TEN", second):
+        return False  # "talones dos de doce"
     ends = after in ("", COMMA, STOP) or any(lexicon.is_in(one, after) for one in ("NOWISH", "ATMOVE", "IN_BODY"))
     return not others and ends and _rated(mention.end - 1, left, lexicon)
 
@@ -186,7 +189,12 @@ def _is_did(chars: str, at: int, lexicon: Lexicon) -> bool:
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a weak name that is also a body part is meant as the body: "my hip hurts", "heel 3"."""
     before = chars[max(0, mention.start - 2) : mention.start]
-    around = before + chars[mention.end : mention.end + 2]
+    after = chars[mention.end : mention.end + 2].split(STOP)[0]  # "no hips. Pain 5"
+    if lexicon.is_in("#", chars[mention.end + 1 : mention.end + 2]) and any(
+        lexicon.is_in("JOIN", char) for char in before
+    ):
+        after = ""  # "the wall or the heels pain 3"
+    around = before + after
     is_mine = any(lexicon.is_in("MY", char) for char in before)  # "not the heels as my foot is swollen" is none
     return is_mine or any(lexicon.is_in("PAINISH", char) for char in around)
 

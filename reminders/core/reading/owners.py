@@ -11,6 +11,7 @@ from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION
 _SETS = (1, 2, 3, 4, 5, 6)
+_FEWEST_REPS, _MOST_REPS = 5, 30
 
 
 class Owners:
@@ -58,6 +59,15 @@ class Owners:
                 owner = None
         return owner
 
+    def whole(self, amount: Amount) -> Amount:
+        """Return a lone number with the repetitions told behind it: "the sit to stands, two of ten"."""
+        at = amount.end
+        reps = self._text.values[at + 1] if amount.kind == "beside" and at + 1 < len(self._chars) else None
+        is_of = any(self._lexicon.is_in(one, self._chars[at : at + 1]) for one in ("of", "DE"))
+        if reps is None or not is_of or amount.reps not in _SETS or not _FEWEST_REPS <= reps <= _MOST_REPS:
+            return amount
+        return Amount(amount.start, at + 2, amount.reps, int(reps), "of")
+
     def puts_right(self, old: Amount, new: Amount) -> bool:
         """Tell whether an amount takes back another that was told before: "I told you 2x12, it was 1x12"."""
         said = any(
@@ -84,6 +94,7 @@ class Owners:
 
     def _leads_to(self, start: int, end: int) -> bool:
         """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
+        start += self._lexicon.is_in("SIDEWORD", self._chars[start : start + 1])  # "one set of 10 each side for the"
         return end - start <= 4 and all(self._lexicon.is_in("LEADS", char) for char in self._chars[start:end])
 
     def _is_close(self, start: int, end: int) -> bool:

@@ -75,21 +75,27 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     # "The pain does not go above 4": not what she herself did not go past.
     (
         "pain_level",
-        "PAINISH !i !we !ive _? !i !we !ive _? !i !we !ive _? NOT|NEVER !i _? PASSES LIMIT ARTICLE? #"
+        "PAINISH !i !we _? !i !we _? !i !we _? !i !we _? !i !we _? NOT|NEVER !i _? PASSES LIMIT ARTICLE? #"
         " !SET !REP !X !TIMES !EACHWORD !@ !MEASURE_AFTER !TIMEUNIT",
     ),
     ("other", "NOT FILL? REACHES TO_SCALE ARTICLE? #"),
     ("pain_level", "PAINISH ~~ ~~ , RANGE_START # JOINAND|RANGE # >$|,|."),
     ("rated", "# IN_IT|AT_RATING THE? BODYSIDE? BODY ,? BUT|JOINAND? ARTICLE? # IN_IT|AT_RATING THE? BODYSIDE"),
     ("rated", "# IN_IT|AT_RATING THE? BODYSIDE? BODY ,? BUT|JOINAND? ARTICLE? # ELSEWHERE|REST_ALL"),
-    ("rated", "# IN_IT|AT_RATING THE? BODYSIDE? BODY ,? BUT|JOINAND? ARTICLE? # IN_IT|AT_RATING THE? BODYSIDE? BODY|REST_ALL"),
+    (
+        "rated",
+        "# IN_IT|AT_RATING THE? BODYSIDE? BODY ,? BUT|JOINAND? ARTICLE? # IN_IT|AT_RATING THE? BODYSIDE? BODY|REST_ALL",
+    ),
     ("pain_level", "PAINISH ,? BEFOREWORD FILL* # ,? BUT|JOINAND? AFTERWORD FILL* #"),
     ("rated", "# BEFOREWORD ,? BUT|JOINAND? # AFTERWORD IN_BODY THE? PAINNOUN"),
     ("pain_level", "PAINISH FILL* STARTED FILL* # ,? BUT|JOINAND? FILL* PEAKED FILL* #"),
     ("pain_level", "PAINISH FILL* GONE FILL* FROM_SCALE FILL? # _? TO_SCALE FILL* #"),
     ("pain_level", "STARTED IN_BODY|WITHWORD? PAINISH FILL* # ,? BUT|JOINAND? ENDED IN_BODY|WITHWORD? FILL* #"),
-    ("pain_last", "IF TEN|N0 IS|WASWORD ~~ , FILL* #"),
+    ("pain_last", "IF TEN|N0 IS|WASWORD ~~ , ~ #"),
+    ("other", "TO_SCALE THE? EXERNOUN|PRAISED THIRD? RATESAY ARTICLE? # OUTOF|DE OF? TEN"),
+    ("other", "TO_SCALE THE? EXERNOUN|PRAISED THIRD? RATESAY ARTICLE? #"),
     ("other", "# OUTOF OF? TEN THE PRAISED"),
+    ("rated", "BODY ~~ ~~ they WASWORD ARTICLE SMALL !SET !REP !X"),
     ("rated", "WORST ,? FILL* # ,|JOINAND ,? FILL* LEAST FILL* #"),
     ("rated", "WASWORD SMALL WHENWORD SENDER first? got up|out|going|home|down"),
     ("rated", "WASWORD SMALL WHENWORD SENDER first? RISES"),

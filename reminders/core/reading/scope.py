@@ -70,9 +70,12 @@ class Scope(Denial):
         return not (self._has("I", start, end + 1) or self._has("BODY", start, end))
 
     def _is_led_anew(self, start: int) -> bool:
-        """Tell whether a noun of its own begins right behind "and" or "but": "rain so stayed in and the pain is bad"."""
+        """Tell whether a noun of its own begins right behind "and" or "but": "rain so stayed in and the pain is bad".
+        """
         at = start - 2 - self._has("NOW", start - 2, start - 1)
-        return at >= 0 and self._has("THE", start - 1, start) and (bool(self.joints(at, at + 1)) or self.turns(at, at + 1))
+        return (
+            at >= 0 and self._has("THE", start - 1, start) and (bool(self.joints(at, at + 1)) or self.turns(at, at + 1))
+        )
 
     def _governs(self, at: int, start: int) -> bool:
         """Tell whether the stretch can be told of a noun: not after "with", "at", "to" or a pause and a verb."""
@@ -202,7 +205,7 @@ class Scope(Denial):
         joints = self.joints(end, mark) if mark >= end else self.joints(mark + 1, start)
         if not joints:
             return True
-        if self.is_current(start, end):
+        if self.is_current(start, end) or (mark < start and self._has("NOW", mark, start)):
             return False
         return mark < start or not (self.begins_anew(end, mark) or self.leads_clause(joints[-1], mark))
 
@@ -218,10 +221,8 @@ class Scope(Denial):
             return None
         marks = [at for at in range(low, high) if self._is_long_ago(at, start, low, high)]
         mark = next((at for at in marks if not self._is_ongoing(at, start, end)), None)
-        if mark is None or not self._has("NOW", low, high):
-            return mark
-        is_own = not self.joints(min(end, mark), max(start, mark))  # "today was hard, I broke my hip in 2019"
-        return mark if is_own and not self._has("NOW", *self.clause(start, end)) else None
+        # "today was hard, I broke my hip in 2019": only a "now" in its own clause tells of now
+        return None if mark is None or self._has("NOW", *self.clause(start, end)) else mark
 
     def _is_ongoing(self, mark: int, start: int, end: int) -> bool:
         """Tell whether a mark of long ago only says since when, what it is like or where she was operated: "since last
@@ -235,7 +236,9 @@ class Scope(Denial):
     def _is_compared(self, end: int, mark: int) -> bool:
         """Tell whether "than" or "like" leads to a mark of long ago; not "like five years ago"."""
         return any(
-            self._has("COMPARED", at, at + 1) and not self._has("AGOMARK", at - 1, at) and not self._has("#", at + 1, at + 2)
+            self._has("COMPARED", at, at + 1)
+            and not self._has("AGOMARK", at - 1, at)
+            and not self._has("#", at + 1, at + 2)
             for at in range(max(end, mark - 3), mark)
         )
 

@@ -231,7 +231,7 @@ RULES = {
         STOPIT ~ while
         STOPIT ~ when !i !im !ive
         STOPIT ~ when i|im|ive !ask !asked !asking !tell !told !telling !say !said !saying
-        stop|quit|end|halt for !$ !good !ever !gods !heavens !heaven !christ !christs !petes !fucks !cryin !crying !always !all !my !me !us !him !her !goodness
+        stop|quit|end|halt for !$ !the !good !ever !gods !heavens !heaven !christ !christs !petes !fucks !cryin !crying !always !all !my !me !us !him !her !goodness
         STOPIT ~ for a|an|now|today|tonight|tomorrow|this|next|couple|few|several|some|awhile|WEEKDAY|MONTH|DATE|lunch|dinner|supper|breakfast|xmas|christmas|easter|thanksgiving
         STOPIT ~ for # more? SPAN|TIMEUNIT|night|nights
         STOPIT ~ for # or|to|DASH # SPAN|TIMEUNIT|night|nights

@@ -133,6 +133,7 @@ RULES = {
         @ ,? all|both? got the boot|chop|push|ax|axe|heave
         @ ,? all|both? fell by the wayside
         @ negative|neg ,|.|$
+        @ n ,|.|$
         @ _ _? _? ,? so|and i|ive|we? just? left|skipped|dropped|ditched it|that|them|those|this ,? out|off|alone|be? ,|.|$|today
         @ not yet? attempted|tried|done|touched|started|performed
         @ i|we didnt|couldnt|havent|cant|wont

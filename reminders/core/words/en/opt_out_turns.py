@@ -32,14 +32,20 @@ RULES = {
         can|could|will|would you|u|yall please|pls|kindly|just|possibly? remove|delete|cancel|end my|the|these|those|your|all|any exercise|exercises|daily|balance|therapy? reminder|reminders|texts|notifications|alerts|program|service !on !at !until !till !in !while !this !today !tomorrow !WEEKDAY
         ^ STOPKEY because|cause|cuz|since|as ~~ died|dead|deceased|hospice|cured|healed|hate|hates|annoying|useless|fed
         ^ STOPKEY because|cause|cuz|since|as ~ passed !out
-        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she ~ moved|changed|finished|done with|away|therapy|therapists|doctors|phones|number|numbers
-        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she have|has moved|changed|died
+        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she have|has|already|just? moved ,|.|$|to|away|house|out|home|and|so|last
+        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she ~ changed|switched ~ therapists|therapist|doctors|doctor|phones|phone|number|numbers|clinic|clinics
+        ^ STOPKEY because|cause|cuz|since|as i|we|im|ive|weve|he|she ~ finished|done|through with? ~ therapy|physio|pt|program|rehab|treatment|this|you
+        ^ STOPKEY because|cause|cuz|since|as ~ phone|number belongs|is
         ^ STOPKEY because|cause|cuz|since|as ~ dont|didnt|never|no|not ~ want|need|like|signed|sign|asked|ask|agreed|interested
         ^ STOPKEY|STOPIT at once|last
         ^ stop|quit in the? future
         ^ stop|quit|cease doing this|that|it to? me|us? ,|.|$|now|please
         ^ stop|quit|cease doing this|that to me|us
         ,|. please? stop|quit right? now|immediately|already $
+        already unsubscribed|unenrolled !from
+        have|get me|us|my removed|unsubscribed|deleted ,|.|$|please|now|by|from
+        can|could|may|might i|we please|just? be|get removed|unsubscribed|deleted ,|.|$|by|now|please
+        these|those|TEXT ~~ ,|. no more please|pls|,|.|$
         no longer wish|want|care|wants|wishes to take part|participate
         dont|not|longer wish|want|care to take part in the|this|your ~ TEXTNOUN|TEXTVERB|texting|study
         like|want|wanna|need|wish out of the|this|your|these TEXTVERB|TEXTNOUN|texting|reminder thing|program|service|stuff|,|.|$?
@@ -49,11 +55,18 @@ RULES = {
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
         if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
+        said|say|know|told|sure ~ when to stop
         why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
         why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
         i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
         ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
         push off from|of|the|my|a|using|on
+        no need to send|resend|text it|that again
+        dont|not TEXTVERB me|us tomorrow|today|tonight ,|.|$|please|i|im|we|cause|because
+        dont|not TEXTVERB me|us on WEEKDAY ,|.|$|please|i|im|we|cause|because
+        dont|not TEXTVERB me|us this|next week|weekend|month|WEEKDAY ,|.|$|please|i|im|we|cause|because
+        dont|not|never TEXTVERB me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. #|CLOCK AMPM? is|works|would better|good|fine|best|ok|okay|be
         push off with !the !your !these !those
         push off with the|your|these|those !TEXTNOUN
         dont|not|never TEXTVERB me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. make|send|text|after|do|use|try|rather|later|anytime|any|how|noon !not
@@ -63,6 +76,7 @@ RULES = {
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """,
     "opt_out_sure": """
+        STOPKEY|STOPIT for the last|third|umpteenth|tenth|hundredth|# ORD? time
         what|how do|must|should|can|could|would i|we have|need|got? to? text|send|reply|type|press|push|write|answer to STOPIT this|these|them|it? ,|.|$
         dont|doesnt|not|longer want|wish|care|interested|like to|in take|taking part|participate|participating ,|.|$|anymore|any
         no longer interested in doing|continuing this|that|it|these|them ,|.|$|please|anymore
@@ -79,21 +93,28 @@ RULES = {
         cant|couldnt|cannot|unable|possible to? unsubscribe|unsub|unsuscribe|unsubcribe|deregister|unenroll !from
         can|could|does|will|did not unsubscribe|unsub|unsuscribe|unsubcribe !from
         cant|couldnt|cannot|wont|doesnt|didnt|not unsubscribe|unsub me|us|this|it|from this|these|the|your|you|,|.|$
-        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|twice|many? times? before|already ,|.|to|please? STOPIT|stop|REMOVE|take
+        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|twice|many? times? before|already ,|.|to|please? STOPIT|stop
+        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|twice|many? times? before|already ,|.|to|please? REMOVE|take me|us|my|him|her
         STOPIT|dont|not|never ~ TEXTVERB|TEXT|send ~ till|until hell|kingdom|doomsday
-        no more today|now|tonight ,? or|nor|and ever|never
-        no need|reason|call to TEXTVERB ~~ ever|anymore|more !today !tonight !till !until !this !pain
+        no more today|now|tonight ,? or|nor|and ever|never|any
+        not taking|take part ~ anymore|longer
+        want|like|ask|asked|asking|wish to be removed ,|.|$|please|by|now|at
+        want|like|ask|asked|asking|need|wish to be taken off ,|.|$|please|now|this
+        want|like|ask|asked|asking|need|wish to be taken off by|at WEEKDAY|tomorrow|today|tonight|once
+        STOPIT today|todays|tonight|tonights|tomorrow|tomorrows|WEEKDAY|this ~ AND all|every|any of? the? rest|others of them|these|those|the
+        no need|reason|call to TEXTVERB ~~ ever|anymore|longer !today !tonight !till !until !this
+        no need|reason|call to TEXTVERB ~~ any more|longer !today !tonight !till !until !this !EXERNOUN
         no need|reason|call to TEXTVERB ~ again ,|.|$|please|ever
         no need|reason|call to TEXTVERB ~~ from now|here
         dont|not need|have to TEXTVERB me|us ~ ever|anymore !today
-        STOPIT ~ AND all|everything|anything|any ~ after|afterwards|thereafter|following|from|else|future
-        STOPIT ~ AND all|every|any|the of? the|my|your? other|others|future one|ones|TEXTNOUN
-        STOPIT ~ AND all|every|any the? others|rest ,|.|$|please
+        STOPIT today|todays|tonight|tonights|tomorrow|tomorrows|WEEKDAY|this ~ AND all|everything|anything|any ~ after|afterwards|thereafter|following|from|else|future
+        STOPIT today|todays|tonight|tonights|tomorrow|tomorrows|WEEKDAY|this ~ AND all|every|any|the of? the|my|your? other|others|future one|ones|TEXTNOUN
+        STOPIT today|todays|tonight|tonights|tomorrow|tomorrows|WEEKDAY|this ~ AND all|every|any the? others|rest ,|.|$|please
         texts|messages|reminders|notifications|alerts|msgs|txts|emails ~~ make|get them|these|those to? stop
         texting|messaging|reminding is|are ~~ make|get it|this to? stop
         dont|doesnt|not|no want|need|wish|more|care these|them|those|it|any|your|for|the* TEXTNOUN? full stop
         STOPIT|dont|not|never ~ TEXTVERB ~~ or|nor at all|$
-        STOPIT|dont|not|never ~ TEXTVERB ~~ or|nor ever|anytime
+        STOPIT|dont|not|never ~ TEXTVERB ~~ or|nor ever
         not|no|isnt|aint interested|interest in doing|continuing|keeping this|it|that|these|them up? anymore|longer|again !today
         not|no interested|interest in doing|continuing this|it|that|these|them any more|longer !today !tonight !now
         what|how do|must|should|can ~ i|we ~~ so|for you|yall|ya to|would|will|can? leave me|us alone|be
@@ -106,6 +127,8 @@ RULES = {
         until|till i ask|say|tell ~~ which|thats|meaning|is ~ never
     """,
     "opt_out_sure_not": """
+        you|u|youve|dr|doc|doctor|therapist|he|she|they|pt ~ told|said|say|asked|requested|wrote|texted once|twice|before|already
+        no need to send|resend|text it|that again
         i|we dont|didnt|wont|wouldnt|never unsubscribe|stop|quit|cancel
         if|when you stop|quit
     """,
@@ -115,6 +138,8 @@ RULES = {
     """,
     "opt_out_denied": """
         if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
+        said|say|know|told|sure ~ when to stop
         why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
         why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
         i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.

@@ -162,7 +162,7 @@ RULES = {
         minus #
         not|never|isnt|arent|aint|wasnt|hardly|havent|no FILL? quite|completely|exactly|totally|entirely|been|yet|longer? pain free
         not|never|isnt|arent|aint|wasnt|hardly|havent|no FILL? quite|completely|exactly|totally|entirely|been|yet|longer? painless|painfree
-        ^ none|nothing|nope|no|zero in|on|at the|my|left|right? BODY ~~ SORE|HURT|PAIN
+        ^ none|nothing|nope|no|zero in|on|at the|my|left|right? BODY|@ ~~ SORE|HURT|PAIN
         lie|lying|liar|fib|fibbing ~~ no|none|zero|nothing|without
         cant|couldnt|cannot|wont honestly|truthfully|really? say|claim|pretend|tell|swear
         nothing|nothin to write|new|much|major|bad|terrible|serious|crazy|special|unusual|too|out

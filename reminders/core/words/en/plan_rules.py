@@ -218,6 +218,7 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "reschedule_plain": """
+        dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. #|CLOCK AMPM? is|works|would better|good|fine|best|ok|okay|be
         dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. make it|them # ,|.|$|AMPM|instead|please
         dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. after|make|text|send|try it|them|me|at|after? #|CLOCK
     """,

@@ -63,6 +63,7 @@ RULES = {
         encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
     """,
     "danger.faint_or_dizzy": """
+        no supe de mi
         marearme|marearse|mareandome|mareandose asi|tanto|mucho|seguido|cada|al|cuando|otra
         vi|veo|veia|viendo estrellitas|lucecitas|chispitas|puntitos
         se|me ha|he desmayado|desvanecido|desvanecio|desplomado
@@ -132,18 +133,22 @@ RULES = {
     """,
     "idiom.faint_or_dizzy": """
         puede|pueden|podria|podrian dar|causar|provocar|producir mareo|mareos|vertigo|desmayo|desmayos
-        vueltas en la? cabeza lo|el|la|que|un|una|este|esto
-        tanto|tanta|tantos|tantas papeleo|numeros|tramite|tramites|papel|papeles|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas !pero ~ mareado|mareada|marea|marean
+        vueltas en la? cabeza lo|que|esto|eso
+        vueltas en la? cabeza el|la|un|una|este|esta|ese|esa idea|pregunta|asunto|tema|cancion|problema|noticia|frase|cosa|pensamiento|recuerdo
+        tanto|tanta|tantos|tantas papeleo|papeles|papel|numeros|tramite|tramites|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas|nietos|preguntas que? ya? me|nos? marea|marean|mareo
+        tanto|tanta|tantos|tantas papeleo|papeles|papel|numeros|tramite|tramites|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas|nietos|preguntas ,? que? ya? me|nos tiene|tienen|trae|traen|deja|dejan mareada|mareado|mareados|mareadas
+        con tanto|tanta|tantos|tantas papeleo|papeles|papel|numeros|tramite|tramites|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas|nietos|preguntas ya? ando|estoy|quede|acabe|termine mareada|mareado
         papeleo|numeros|tramites|papeles|cuentas|formularios ~ me|nos tiene|tienen|trae|traen|deja|dejan mareado|mareada|mareados|mareadas
         marea|marean|mareo|mareado|mareada|marearme tanto|tanta|tantos|tantas botones|boton|papeleo|papel|papeles|mensaje|mensajes|noticia|opciones|letra|numero|numeros|cosa
         corrector ~ desmayo
         era desayuno
         desayuno
-        me ~ mareo ~ con ~ tantos|papeles|numeros|nietos|tramites
+        marearon|marean|mareo|maree|mareado|mareada|mareados con tanto|tantos|tanta|tantas|los|las|esos|estos|sus? papeleo|papeles|papel|numeros|tramite|tramites|botones|boton|noticias|citas|mensajes|formularios|opciones|cuentas|nietos|preguntas
         montana rusa
         marea ~ alta|baja
-        borracho|borracha ~ vecino|fiesta|boda
-        mareo ~ barco|carro|camion|lancha
+        borracho|borracha en|de|del|por|con la|el|un|una|mi? vecino|fiesta|boda
+        vecino borracho
+        mareo|mareos de barco|carro|viaje|mar
     """,
     "faint_full": """
         me|se ~ desmaye|desmayo|desvaneci|desvanecio

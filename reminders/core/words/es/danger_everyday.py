@@ -5,10 +5,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py. T
 
 RULES = {
     "idiom.crisis": """
-        no quiero|deseo seguir con el|la|los|las|estos|esta|mi ejercicio|ejercicios|rutina|terapia|programa|tratamiento
+        no quiero|deseo seguir con el|la|los|las|estos|esta|mi ejercicio|ejercicios|rutina|terapia|programa|tratamiento !ni !,
+        no quiero|deseo seguir con el|la|los|las|estos|esta|mi ejercicio|ejercicios|rutina|terapia|programa|tratamiento , !ni
         no|ni quiero|deseo|quisiera seguir recibiendo|participando|inscrita|inscrito|suscrita|suscrito
         no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN
-        me ~ voy|vas|va a ~ matar ~ con ~ tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas
+        me|nos ~ voy|vas|va|van a ~ matar con ese|esa|este|esta|estos|esos|tanto|tanta|tantos|tantas|el|la|los|las|sus? tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas|talon !de
         dormida|dormido en ~ silla|sofa
     """,
     "danger.chest_or_breathing": """
@@ -214,35 +215,36 @@ RULES = {
         ya no ~ quiero|tengo ganas|vale ~ vivir|vida|estar|seguir
     """,
     "idiom.chest_or_breathing": """
-        corazon ~ salta|brinca|late|palpita|baila ~ de|por|pero alegria|emocion|gusto|felicidad|contento|contenta|amor|orgullo
+        corazon ~ salta|brinca|late|palpita|baila ~ de|por|pero alegria|emocion|gusto|felicidad|contento|contenta|amor|orgullo !no
         corazon ~ late|palpita fuerte? pero? por mi|el _ jaja|jajaja
         dejo|deja|quita|quito|robo|roba sin|el aliento|aire|respiracion esa|ese|la|el|tu|su|esta|este foto|fotos|vista|paisaje|noticia|belleza|video|vestido|atardecer|nieto|nieta|bebe
         casi me infarto|infarta
-        infarto ~ con|de|por ~ penal|gol|partido|cuenta|precio|susto
+        casi ~ infarto ~ con|de|por ~ penal|gol|partido|cuenta|precio|susto
         sin aliento|aire|respiracion ~ de la|tanta? emocion|risa
-        sin aliento|aire ~ con|por el|la gol|noticia|belleza|atardecer|partido|novela|pelicula|concierto
+        sin aliento|aire con|por el|la|ese|tanta|tanto gol|noticia|belleza|atardecer|partido|novela|pelicula|concierto
         sin aliento|aire con el|la final|capitulo ~ partido|juego|novela|pelicula|serie
-        robo|quito|quita|deja ~ aliento|respiracion ~~ belleza|vista|paisaje|atardecer|bonito|nieto|vestido|precio
+        robo|quito|quita|deja ~ aliento|respiracion !al !cuando !si ~~ belleza|vista|paisaje|atardecer|bonito|nieto|vestido|precio
         tomar|agarrar|coger ~ aire fresco
         aire acondicionado|fresco|libre
-        infarto ~ susto|precio|partido|cuenta
+        casi ~ infarto ~ susto|precio|partido|cuenta
     """,
     "idiom.nerve_or_bladder": """
         cae|cayo ~ cara ~ verguenza|pena
         quede|quede|me dormida|dormido ~ en ~ silla|sofa|sillon|cama|tele
-        dormida|dormido ~~ antes ~ operacion|cirugia
-        bebe|nieto|nieta|nino|nina|gato|gata|perro|perrita|perrito ~ durmio ~ pierna|piernas|brazo|brazos|encima
-        PERSON|nieto|nieta|gato|gata|perro|perrita ~ durmio ~ en ~ pierna|piernas|brazo|brazos|regazo
-        risa ~ pipi|orine|orino|hice
-        orine|pipi|hice ~ de la? risa
+        dormida|dormido ya? desde? antes de la|mi operacion|cirugia
+        bebe|nieto|nieta|nino|nina|gato|gata|perro|perrita|perrito se? me? durmio|queda|quedo dormido|dormida? en|encima|sobre ~ pierna|piernas|brazo|brazos|mi|mia
+        PERSON|nieto|nieta|gato|gata|perro|perrita se? me? durmio|queda|quedo ~ en ~ pierna|piernas|brazo|brazos|regazo
+        risa casi|hasta|que|y? casi? me hice|orine|orino|hago|hacia !sin
+        orine|pipi|hice|encima de la|pura|tanta? risa !y
+        orine|pipi|hice|encima de la|pura|tanta? risa y !al !cuando !tambien !sin
     """,
     "idiom.fall_or_injury": """
         de golpe
         me tiro|tire|tiramos al|en|a el|la? piso|suelo|pasto|alfombra a|pa|para jugar|hacer|descansar|estirar|dormir|reir|gatear|ver
         dio|da|dan|dieron un|unos? ahogo|ahogos|mareo|mareos|vahido|vertigo
-        gato|perro|nino|nieto|viento|perra ~ tumbo|tiro|boto ~ florero|vaso|maceta|lampara|plato|mesa|cafe|agua
+        gato|perro|nino|nieto|nieta|viento|perra|aire me|nos|ya|casi? tumbo|tiro|boto el|la|un|una|mi|los|las|todo florero|vaso|maceta|lampara|plato|mesa|cafe|agua|ropa
         peso|dolar|bolsa|precio ~ cayo
-        zafe|zafo ~ del? ~ compromiso|trabajo|reunion|apuro
+        zafe|zafo|zafar de|del un|una|ese|esa|el|la|mi? compromiso|trabajo|reunion|apuro
         tire en|a la? cama|sofa|sillon|hamaca
         me tire ~ cama|sofa|sillon|dormir|descansar
         torcida|torcido ~ cuello ~~ almohada|dormir|dormi
@@ -250,10 +252,10 @@ RULES = {
         quebre|rompi|quebro|rompio ~ una $
         quebre|rompi|quebro|rompio la una ~ pared|uñas|pintada|puerta|dedo|jaja
         quebre|rompi el|la|un|una|mi|los|mis? plato|vaso|taza|dieta|record|silla|banda|liga|florero|lentes
-        se me fue el|la|de? dedo|mano|onda|tiempo|hora|pedo
+        se me fue el|la|de? dedo|mano|onda|tiempo|hora|pedo !en
+        se me fue el|la dedo|mano en|con el|la|los|las celular|teclado|tecla|telefono|numero|mensaje|sal|azucar|chile
         cai en la? cuenta
-        me|le|nos|les cayo muy|re|tan? gordo|bien|mal|veinte
-        cayo mucha|la|el|una|tremenda? nieve|lluvia|noche|veinte
+        cayo mucha|la|el|una|tremenda? nieve|lluvia|veinte
         calambre|calambres|calambrito
         me cae muy|re|tan? bien|mal|gordo
         golpe de suerte|estado|vista
@@ -261,7 +263,6 @@ RULES = {
     "idiom.faint_or_dizzy": """
         ni que ~ desmayar|marear|desmayara
         bajon ~ de? flojera|sueno|animo|luz|pilas|tristeza
-        mareo|marea|mareada|mareado ~ con ~ papeles|cuentas|noticias|numeros
         di|dar|dimos vueltas por|al|a|en el|la? casa|centro|tienda|banco|mandados|asunto
         dando vueltas por|al|a el|la? casa|centro|tienda|banco|mandados|asunto
     """,
@@ -269,10 +270,11 @@ RULES = {
         no ~ aguanto|soporto ~ calor|frio|ruido|vecino|vecina|suegra|ganas|hambre|sueno|risa
     """,
     "told_of": """
-        antes !de !del ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no ,|.|$|me|se|le|duele|da
-        antes !de !del ~~ ahora ya no ,|.|$
+        antes !de !del ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no >,|.|$|me|se|le|duele|da
+        antes !de !del ~~ ahora ya no >,|.|$
     """,
     "happening": """
+        me pasa cada|siempre|todos|diario|seguido|a
         ayer|hoy|anoche y? hoy|ayer? me paso|pasa|pasó|ha|sucedio|dio
         me paso|sucedio ayer|hoy|anoche|al|cuando|otra|de
         siento|tengo|me ~~ ahorita|ahora|orita|ahoritita ,|.|$

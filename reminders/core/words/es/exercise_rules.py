@@ -53,7 +53,8 @@ RULES = {
         # SEC nomas|namas|solamente|no|nada
         aguante|dure|llegue|alcance ~ TEN|SMALL SEC
         lado|derecho|derecha|izquierda|pierna|pie si ,|y|pero? izquierdo|izquierda|otro|otra|derecho|derecha no
-        solo|nomas ~ con ~ derecha|izquierda|un|una
+        solo|nomas ~ con ~ derecha|izquierda
+        solo|nomas ~ con un|una pierna|pie|lado|pata|brazo|rodilla
         solo|nomas ~ lado|derecha|izquierda|derecho|izquierdo
         no ~ todo|completo|termine|complete
         solo # SECNUM

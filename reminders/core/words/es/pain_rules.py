@@ -168,7 +168,6 @@ RULES = {
     """,
     "num.other": """
         ARTICLE # al|a|para ~ programa|servicio|atencion|doctora|terapeuta|clinica|equipo|video|videos
-        a|al la|el|los|las|su? programa|servicio|rutina|ejercicios|doctora|terapeuta|clinica|equipo le|les doy|pongo|califico ~ #
         # FRAC10? ,? lo|los|las|le repetiria|recomiendo|recomendaria|haria|volveria
         FRAC10 ,? lo|los|las|le|el|al|de|para repetiria|recomiendo|recomendaria|volveria|servicio|programa
         le|les|lo|los pongo|doy|saque|sacamos|califico ~ # al|a|de|en ~ programa|servicio|rutina|ejercicios|ustedes|doctora|video|videos
