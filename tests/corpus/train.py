@@ -10,6 +10,7 @@ import math
 import random
 from collections import Counter
 from collections.abc import Iterable, Mapping
+from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 from typing import Any
 
@@ -126,7 +127,21 @@ BUILD = (
     "es-build-23",
     "en-build-24",
     "en-build-25",
+    "en-build-26",
+    "en-build-27",
+    "en-build-28",
+    "en-build-29",
+    "en-build-30",
+    "en-build-31",
+    "en-build-32",
+    "en-build-33",
+    "es-build-24",
+    "es-build-25",
+    "es-build-26",
+    "es-build-27",
+    "es-build-28",
 )
+HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")
 EPOCHS, STEP, DECAY = 30, 0.25, 0.012
 SMALLEST = 4  # hundredths: a feature whose weights are all below this is left out
@@ -221,6 +236,7 @@ def _words_alone(features: dict[str, float]) -> dict[str, float]:
 def phrases() -> list[dict[str, Any]]:
     """Return the tables of danger signs, and of what only sounds like one, as rows that teach only danger."""
     signs = [(lang, flag, text) for lang, told in SIGNS.items() for flag, text in told]
+    signs += [(row["lang"], row["signs"][0], row["text"]) for path in HIDDEN for row in rows_of(path)]
     calm = [(lang, "", text) for lang, texts in HARMLESS.items() for text in texts]
     return [row_of(text, lang) | {"flag": flag or "none"} for lang, flag, text in signs + calm]
 
@@ -291,7 +307,9 @@ def main() -> None:
         for name, judged in questions.items():
             left_out(name, judged)
         return
-    models = {name: rounded(train([sample for _, sample in judged])) for name, judged in questions.items()}
+    samples = [[sample for _, sample in judged] for judged in questions.values()]
+    with ProcessPoolExecutor() as pool:  # a question is trained by itself, so the order of work changes nothing
+        models = dict(zip(questions, map(rounded, pool.map(train, samples)), strict=True))
     TARGET.write_text(json.dumps(models, ensure_ascii=False, separators=(",", ":")) + "\n", encoding="utf-8")
     print({name: len(model["weights"]) for name, model in models.items()}, TARGET.stat().st_size, "bytes")
 

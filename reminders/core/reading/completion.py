@@ -23,11 +23,7 @@ def add_groups(evidence: Evidence, session: Sequence[SessionExercise]) -> None:
     if not told.by_exercise:
         _add_in_order(evidence, session)
         return
-    named = {one.name for one in told.by_exercise}
-    others = [exercise.name for exercise in session if exercise.name not in named]
-    if "others_not" in evidence.held:
-        told.by_exercise += tuple(ExerciseDone(name, None, None, "none") for name in others)
-    elif "rest_not" in evidence.held:
+    if evidence.has("others_not", "rest_not"):  # "the other two I left": only what is named is listed
         told.rest = "not"
     elif evidence.has("rest_done", "others_done"):
         told.rest = "done"

@@ -93,6 +93,7 @@ SHARED_RULES: dict[str, str] = {
     """,
     "num.theirs": """
         MY|THE PERSON|CLIENTLIKE PAINISH|BODY FILL* #
+        MY|THE PERSON|CLIENTLIKE THIRD? HAS_IT ARTICLE? # OF|DE PAINNOUN
     """,
     "num.alone": """
         ^ FILL* # ,

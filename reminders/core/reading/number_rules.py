@@ -276,6 +276,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "BODY FILL* ,? FILL* # PERWORD SIDEWORD"),
     ("rated", "BODY FILL* ,? FILL* # RANGE FILL* #"),
     ("rated", "BODY FILL* ,? FILL* #"),
+    ("other", "WON ARTICLE? # TO_SCALE|DASH #"),
+    ("other", "WON ARTICLE? #"),
     ("hour", "AWARDS MYSELF ARTICLE? #"),
     ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? #"),

@@ -152,10 +152,12 @@ def _still_standing(
     never = _places(hits, "num.never") - _places(hits, "num.now")  # "never went over 4" is a 4
     figures = [figure for figure in figures if figure.at not in never]
     current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
-    figures = figures if is_lone_answer and len(figures) == 1 and "pain_none" not in hits else current
+    is_lone = is_lone_answer and len(figures) == 1 and _NO_PAIN_LABELS.isdisjoint(hits)
+    figures = figures if is_lone else current
     figures = [figure for figure in figures if not (_is_asked(figure, scope) or _is_theirs(figure, hits, scope))]
     if not (is_lone_answer or _corrects(hits) or "num.said" in hits):  # "he only two"
         figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]
+        figures = [one for one in figures if one.stated or not _is_of_unknown(one, scope)]
     if len(figures) > 1:
         outside = [figure for figure in figures if not _in_question(figure, scope)]
         figures = outside or figures
@@ -190,6 +192,17 @@ def _is_theirs(figure: Figure, hits: Hits, scope: Scope) -> bool:
     return told and not scope.helper and scope.whose(figure.at, figure.at + 1) == "other"
 
 
+def _is_of_unknown(figure: Figure, scope: Scope) -> bool:
+    """Tell whether a noun that no rule knows was so much: "the soup was a 10"."""
+    signature, lexicon, at = scope.text.signature, scope.lexicon, figure.at - 1
+    verbs, small = lexicon.chars("WASWORD"), lexicon.either("FILL", "ARTICLE", "WASWORD")
+    is_told = False
+    while at > 1 and signature[at] in small:
+        is_told |= signature[at] in verbs
+        at -= 1
+    return is_told and signature[at] == UNKNOWN and lexicon.is_in("THE", signature[at - 1])
+
+
 def _in_question(figure: Figure, scope: Scope) -> bool:
     """Tell whether a figure stands in a sentence that asks."""
     end = scope.sentence(figure.at, figure.at + 1)[1]
@@ -199,15 +212,15 @@ def _in_question(figure: Figure, scope: Scope) -> bool:
 def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
     """Tell whether a figure belongs to another day while the reply also speaks of now."""
     at = figure.at
+    if any(s <= at < e for s, e in hits.get("num.other", ())):
+        return True
     if any(s <= at < e for s, e in hits.get("num.now", ())):
         return False  # "since yesterday, I give it a 6"
     if "num.after" in hits and any(s <= at < e for s, e in hits.get("num.before", ())):
         return scope.is_past(at, at + 1) or not scope.lexicon.chars("SURGERY").isdisjoint(scope.text.signature)
     if any(s <= at < e for s, e in hits.get("num.past", ())):
         return True
-    if scope.is_past(at, at + 1):
-        return True
-    return any(s <= at < e for s, e in hits.get("num.other", ()))
+    return scope.is_past(at, at + 1)
 
 
 def _no_pain(hits: Hits, scope: Scope, asked: str | None) -> list[Span]:

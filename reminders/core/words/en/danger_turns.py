@@ -152,16 +152,26 @@ RULES = {
         cut|cutting|slashed|slashing|slit|scratched|burned|burnt my left|right|own|both? arm|arms|leg|legs|thigh again .|,|$|last|tonight|today|to
     """,
     "idiom.chest_or_breathing": """
+        breathless|winded from|with laughing|laughter|singing|cheering
         not short of breath|wind|puff|air ,|.|$|or|nor|and|just|but|at|either
         chest press|presses|fly|flies|expander machine|bar|exercise|exercises|reps|sets|with|is|was|at
     """,
     "idiom.nerve_or_bladder": """
+        dead on my|me|our|his|her feet
         breath|breathless|winded|wind|puff|puffed|air|wheezing all? day|today|night|morning|after? ,|and|so? i|im? CANT|cant|couldnt|could hardly|barely|even? talk|speak !right !properly !clearly !words
         CANT|cant|couldnt|cannot hardly|barely|even? talk|speak|finish in? a|one? full|whole sentence|sentences
         legs are|were|feel|felt|like like? jelly|jello|noodles|spaghetti ,|but|and? happy|worth|proud|chuffed|delighted|pleased
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        fell|falling|fall|sank|dropped to|on my|his|her|our knees in|and|to prayer|prayed|pray|praying|thanks|gave|worship
+        first|last day|week|day of fall
+        happy fall
+        slipped|snuck out of church|mass|work|class|meeting|school|service|practice|there
+        slipped|snuck out to church|bingo|the|my|a|get|buy|see|lunch|dinner|vote|mass
+        fallen|fell|fall|falling to|into pieces
+        little|younger|older|young one|ones fell|tripped|slipped|bumped !on !into
+        hit|struck with|by a|an great? bout|wave|burst|bolt of energy|inspiration|sleepiness|giggles|nostalgia
         pride took|had|got|suffered|taken a|quite|bit|of* tumble|knock|bruise|bruising|hit|fall|bump|dent|beating
         only thing|part hurt|bruised was|is my pride
         slipped|squeezed|snuck|fit|fitted # set|sets|round|rounds|go|goes in
@@ -181,11 +191,17 @@ RULES = {
         BACKBONE|hip|hips|knees|joints but a sharp|stabbing|sudden
     """,
     "idiom.faint_or_dizzy": """
+        nearly|almost|about|practically fainted|dropped|collapsed|keeled when|at|over ~~ bill|price|cost|prices|receipt|total|estimate|quote
+        passed|passing|pass out my|the|some|our|all|more* sheets|sheet|exercises|handouts|copies|bulletins|invitations
+        street|block|town|neighborhood|neighbourhood|city|building|house blacked out
+        spinning|spins from|with all? these|the|those|my|that tax|insurance|medicare|legal forms|papers|paperwork|rules
         DIZZY|faint|fainting ? no|nope|nah|none not today|now|lately|really|at|since|this
         collapsed|collapse|collapsing the|my|a|an|our|that? table|tent|stroller|pushchair|box|boxes|trolley|umbrella|cane|deckchair|buggy
         knocked|knocks|knocking|knock the|my|your|those|these|all? EXWORD|it|them|that EXWORD? out of the|our? park|ballpark
     """,
     "idiom.severe_pain": """
+        heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|wind|smoke is|was|are|getting|got|just|really|so* unbearable|intolerable|awful ,|.|$|so|out|today|here|and|outside|again
+        agony of choosing|deciding|waiting|defeat|watching|picking
         is|was|pure|be|what|sheer agony|torture watching|listening|deciding|choosing !to
     """,
     "idiom.crisis": """

@@ -49,6 +49,12 @@ RULES = {
         no longer wish|want|care|wants|wishes to take part|participate
         dont|not|longer wish|want|care to take part in the|this|your ~ TEXTNOUN|TEXTVERB|texting|study
         like|want|wanna|need|wish out of the|this|your|these TEXTVERB|TEXTNOUN|texting|reminder thing|program|service|stuff|,|.|$?
+        not|never|no|didnt ~ permission|authorize|authorized|allowed|consent|right|give ~ TEXTVERB me|us|this
+        didnt|never|not give|gave|given you|yall|u my number to|for TEXTVERB
+        you|u|yall cant|cannot|mustnt|shouldnt be? TEXTVERB me|us|this|here ~ MORE|again|ever !today
+        you|u|yall can|may|must|should not be? TEXTVERB me|us|this|here ~ MORE|again|ever !today
+        nobody|noone should|can|may|must|is to? TEXTVERB me|us
+        get|take this|that|it|these off my|our phone|cell|mobile
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
@@ -62,6 +68,10 @@ RULES = {
         i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
         ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
         push off from|of|the|my|a|using|on
+        dont|never|not forget|hesitate|fail to TEXTVERB
+        dont|never|not be afraid to TEXTVERB
+        cancel this|next|the week|weekend|month
+        dont|not TEXTVERB me|us at|during|in|on the|my? night|nights|evening|evenings|morning|mornings|weekend|weekends ~~ ,|. DAYTIME is|are|better|good|work|works|please|only
         no need to send|resend|text it|that again
         dont|not TEXTVERB me|us tomorrow|today|tonight ,|.|$|please|i|im|we|cause|because
         dont|not TEXTVERB me|us on WEEKDAY ,|.|$|please|i|im|we|cause|because
@@ -76,6 +86,10 @@ RULES = {
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """,
     "opt_out_sure": """
+        after|though i|we|ive|weve said|told|asked you|u|yall|them? to? STOPIT
+        if|unless you|u|yall|ya dont|wont|do|not* stop|quit ,? ~~ sue|report|lawyer|police|attorney|block|complain|complaint
+        they|clinic|office never|didnt|havent stopped|cancelled|canceled|ended TEXTVERB|sending|these|those|the|my TEXTNOUN?
+        not|dont|never to? be contacted|texted|messaged|reminded again|anymore|further|ever
         STOPKEY|STOPIT for the last|third|umpteenth|tenth|hundredth|# ORD? time
         what|how do|must|should|can|could|would i|we have|need|got? to? text|send|reply|type|press|push|write|answer to STOPIT this|these|them|it? ,|.|$
         dont|doesnt|not|longer want|wish|care|interested|like to|in take|taking part|participate|participating ,|.|$|anymore|any
@@ -93,8 +107,8 @@ RULES = {
         cant|couldnt|cannot|unable|possible to? unsubscribe|unsub|unsuscribe|unsubcribe|deregister|unenroll !from
         can|could|does|will|did not unsubscribe|unsub|unsuscribe|unsubcribe !from
         cant|couldnt|cannot|wont|doesnt|didnt|not unsubscribe|unsub me|us|this|it|from this|these|the|your|you|,|.|$
-        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|twice|many? times? before|already ,|.|to|please? STOPIT|stop
-        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|twice|many? times? before|already ,|.|to|please? REMOVE|take me|us|my|him|her
+        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|#|many? times? before|already ,|.|to|please? STOPIT|stop
+        told|asked|said|say|requested|texted|wrote you|u|yall|ya|them|this|it? once|#|many? times? before|already ,|.|to|please? REMOVE|take me|us|my|him|her
         STOPIT|dont|not|never ~ TEXTVERB|TEXT|send ~ till|until hell|kingdom|doomsday
         no more today|now|tonight ,? or|nor|and ever|never|any
         not taking|take part ~ anymore|longer

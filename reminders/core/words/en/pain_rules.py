@@ -29,6 +29,9 @@ RULES = {
         was|is|were # when|once|before|until|till
         this time|session ,? FILL* #
         mine FILL* #
+        # at rest
+        # on|up|down|climbing the? stairs|steps|hill|hills
+        no|not more|higher|worse than FILL* #
     """,
     "num.now": """
         last|yesterday week|month|year|time|night? down|up? to FILL* #
@@ -44,6 +47,7 @@ RULES = {
         this week|month|session|morning ,? FILL* #
     """,
     "num.never": """
+        SAIDWORD ~ # PAINWORD? ,|and|but ~ wasnt|isnt|not true|right|so|correct|honest|accurate
         would|wouldve|id|might be|been FILL* # if|without|unless|otherwise
         if ~ gets|got|goes|went|hits|reaches|climbs|rises up|back? to|above|over|past? FILL* #
     """,
@@ -85,7 +89,7 @@ RULES = {
         not in any? PAINWORD
         none PAINWORD
         no|not|aint|didnt|doesnt hurting|hurt|hurtin none|any|nothing|$
-        nary a
+        nary a !one
     """,
     "pain_none_not": """
         want|wanted|wish|wishing|need|like|pray|praying|hope|hoping ~ no more pain
@@ -159,6 +163,8 @@ RULES = {
     """,
     "pain_answer_words": """
         not N0|nothing|none|nil
+        not even|quite a|an? #
+        not|never reach|reached|hit|get|got|gotten|make|made ~ #
         minus #
         not|never|isnt|arent|aint|wasnt|hardly|havent|no FILL? quite|completely|exactly|totally|entirely|been|yet|longer? pain free
         not|never|isnt|arent|aint|wasnt|hardly|havent|no FILL? quite|completely|exactly|totally|entirely|been|yet|longer? painless|painfree
@@ -189,6 +195,7 @@ RULES = {
         # before
         before ITS|PAINNOUN|WASWORD|MY FILL* PAINISH? FILL* #
         before|until therapy|treatment|physio|physiotherapy|rehab|pt|injection|injections|shot|shots ~~ # ~~ >today|nowadays|lately|these
+        when ~ started|began|came|met|joined ~ you|therapy|treatment|physio|pt|rehab|coming|seeing|here|program ~ was|were FILL* #
         LASTTIME|ago at|about|around? this time ~ #
         year|month|week|summer|winter ago ~ #
         # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays

@@ -13,6 +13,7 @@ CONCEPTS = {
     "PEAKED": "peaked topped maxed spiked",
     "GONE": "gone risen crept climbed jumped",
     "RISES": "woke stood sat bent walked stepped",
+    "WON": "won lost beat scored",
     "AWARDS": "give gave giving award awarded",
     "MYSELF": "myself",
     "PERWORD": "per",

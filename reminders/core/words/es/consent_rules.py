@@ -124,18 +124,35 @@ RULES = {
     """,
     "opt_out_not": """
         ^ ya no quiero $
-        no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche
-        de TEXTVERB los|el|esos? TEXT? los|el WEEKDAY
-        TEXT tan|muy temprano|tarde|noche|seguido
-        TEXT los|el WEEKDAY
+        no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche !ni
+        no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche ni tan|muy|a|de|en
+        de TEXTVERB los|el|esos? TEXT? los|el WEEKDAY !ni !y
+        de TEXTVERB los|el|esos? TEXT? los|el WEEKDAY y !todos !nunca !ya
+        de TEXTVERB los|el|esos? TEXT? los|el WEEKDAY ni los|el? WEEKDAY|feriados|festivos
+        TEXT tan|muy temprano|tarde|noche|seguido !ni
+        TEXT tan|muy temprano|tarde|noche|seguido ni tan|muy|a|de|en
+        TEXT los|el WEEKDAY !ni !y
+        TEXT los|el WEEKDAY y !todos !nunca !ya
+        TEXT los|el WEEKDAY ni los|el? WEEKDAY|feriados|festivos
         fue|fueron|llego|llegaron|llega|cayo|entro a|al|en spam
         carpeta de? spam
-        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY
-        para seguir|continuar|recibir|volver|retomar|empezar|contestar|responder|leer|entender|usar|mandar|ver
+        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY !ni !y
+        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY y !todos !nunca !ya
+        no me? TEXTVERB nada|mensajes|mensaje|avisos|ejercicios|recordatorios? los WEEKDAY ni los|el? WEEKDAY|feriados|festivos
+        para recibir|volver|retomar|empezar|contestar|responder|leer|entender|usar|mandar|ver
+        para seguir|continuar !recibiendo
+        ^ para seguir|continuar recibiendo
+        <hago|hacer|numero|telefono|celular|ayuda|aqui|quiero|puse|paso|todo|bien|necesito|debo|gracias|listo|lista|, para seguir|continuar recibiendo
         SET|REP|@|#|vez|veces|todo no mas
-        volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme el|la|los|las lista|listado|hoja|rutina|ejercicios|tabla
-        ^ pare|paro|parar a|en|al|cuando|porque|xq|pq|despues|tras|antes ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
-        ^ pare ~ porque|xq|pq|cuando
+        ^ volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme el|la|los|las lista|listado|hoja|rutina|ejercicios|tabla
+        <puede|pueden|podria|podrian|puedes|podrias|podes|favor|de|porfa|,|.|y|que|si|pido|necesito|quiero volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme el|la|los|las lista|listado|hoja|rutina|ejercicios|tabla
+        ^ pare|paro|parar a|en|al|cuando|despues|tras|antes ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
+        ^ pare|paro|parar porque|xq|pq !me ~~ mitad|media|medias|rutina|ejercicio|ejercicios|serie|ronda|vuelta|@|#|me|sono|llego|llegaron|senti|dolia|duele
+        ^ pare|paro porque|xq|pq me !llegan !mandan !molestan !escriben !llaman !despiertan
+        ^ pare porque|xq|pq !me
+        ^ pare cuando
+        ^ pare !los !las !esos !sus !estos _ ~ porque|xq|pq|cuando
+        ^ pare los|las !TEXT !TEXTNOUN _ ~ porque|xq|pq|cuando
         no ~ den|demos|dar ~ de baja
         quite|quiten|quitele|quitenle|saquen|levanten|termine|terminen ~ pausa
         los WEEKDAY ~ no ~ TEXTVERB
@@ -143,7 +160,8 @@ RULES = {
         quiten|quitenme|quite|saquen|dejen ~~ el|los|la|las de ~ pared|silla|equilibrio|talones|tandem
         dejen de ~ mandarme ~ el|la|los|las de
         repeticiones|veces|series y no mas
-        no ~ tan temprano|tarde|noche
+        no ~ tan temprano|tarde|noche !ni
+        no ~ tan temprano|tarde|noche ni tan|muy|a|de|en
         si|debo|puedo|cuando ~ paro|parar|dejo|dejar !de !esto !con !los !estos !sus
         tuve|tuvimos|tengo que ~ parar|dejar|detener|suspender|cancelar
         debo|deberia parar
@@ -156,13 +174,18 @@ RULES = {
         cancele mi|la ~ cita
         cancelar ~ cita
         baja ~ presion|azucar|la
-        baja por !favor !$
-        le pare
+        baja por enfermedad|maternidad|incapacidad|accidente|trabajo|lesion|depresion|estres|ansiedad|covid|riesgo
+        baja por la|el|un|una|mi|los|las escalera|escaleras|calle|cuesta|pierna|brazo|espalda|pecho|enfermedad|trabajo|lesion|cirugia|operacion|rodilla|cadera|noche|noches|tarde|tardes|dia|dias|manana|mananas|seguro
+        le pare !a !ya !con
+        le pare a la|el|las|los|mi|media|medio !TEXT !TEXTNOUN
+        le pare con la|el|los|las !TEXT !TEXTNOUN
         por fin
         al fin
-        fin de !los !estos !esos !sus !mensajes
+        fin de !los !estos !esos !sus !mensajes !la !mi
+        fin de la|mi semana|rutina|serie|sesion|clase|terapia|vida
         en fin
-        para hacer|el|la|mi|manana|ver|las|mis|un
+        para hacer|manana|ver
+        para el|la|mi|las|mis|un !TEXT !TEXTNOUN
         para que !me
         para que me !borren|quiten|saquen|eliminen|retiren
         para los !TEXT
@@ -170,9 +193,11 @@ RULES = {
         para para
         parar ~ primera|de puntas
         hasta que ~ alto
-        la lista ~ me|borro|perdi|otra
-        borre ~ lista|mensaje|lo|que
-        borre lo
+        la lista se? me !borran !borren !quitan !quiten !sacan !saquen !eliminan !eliminen
+        la lista ~ borro|perdi|otra
+        borre el|la|su|ese|un|mi? lista|mensaje
+        borre el|la|los? que
+        borre lo !mio !mis !nuestro
         no me ~ molesta|molesto
     """,
     "opt_out_past": """

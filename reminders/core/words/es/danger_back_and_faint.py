@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.possible_fracture": """
+        clac|crac|crack|trac|trak|clack . ~ me? duele|dolor|dolio ~ BACKBONE|cadera|costilla|costillas
         dolor ~ golpe|repente|pronto|subito ~~ omoplatos|paletas|paletillas|escapulas|espalda|columna|lomo|cintura
         sin avisar|aviso|previo|mas ~ pinchazo|punzada|puntada|latigazo|dolor ~~ BACKBONE
         BODY ~ trono|trueno|sono|crujio|tronaron|chasqueo ~~ no ~ puedo|pude|aguanto apoyar|apoyarlo|apoyarla|pisar|mover|moverlo|caminar
@@ -63,6 +64,8 @@ RULES = {
         encogi|encogiendo|achaparrando|jorobando|jorobada ~~ dolor|espalda|centimetros|estatura
     """,
     "danger.faint_or_dizzy": """
+        me fui , ~ me fui
+        me fui , y|cuando|hasta desperte|volvi|recobre
         no supe de mi
         marearme|marearse|mareandome|mareandose asi|tanto|mucho|seguido|cada|al|cuando|otra
         vi|veo|veia|viendo estrellitas|lucecitas|chispitas|puntitos
@@ -132,6 +135,13 @@ RULES = {
         palida|palido ~ como ~ papel|cera|muerto
     """,
     "idiom.faint_or_dizzy": """
+        noche|noches dando|di|doy|daba vueltas
+        vueltas en la cama
+        calor|frio|sueno de perder el sentido|conocimiento
+        que mareo debe|deben|daria|ha
+        me desmayo de la? hambre|calor|sueno
+        vertigo|mareo|mareos da|dan|me? el|los|la|las precio|precios|cuenta|renta
+        desmaye|desmayo|desmayar|desmayaba de la|pura? alegria|emocion|gusto|felicidad|risa
         puede|pueden|podria|podrian dar|causar|provocar|producir mareo|mareos|vertigo|desmayo|desmayos
         vueltas en la? cabeza lo|que|esto|eso
         vueltas en la? cabeza el|la|un|una|este|esta|ese|esa idea|pregunta|asunto|tema|cancion|problema|noticia|frase|cosa|pensamiento|recuerdo

@@ -231,7 +231,7 @@ RULES = {
     "idiom.nerve_or_bladder": """
         cae|cayo ~ cara ~ verguenza|pena
         quede|quede|me dormida|dormido ~ en ~ silla|sofa|sillon|cama|tele
-        dormida|dormido ya? desde? antes de la|mi operacion|cirugia
+        dormida|dormido ya|fue|era? desde? antes de la|mi operacion|cirugia
         bebe|nieto|nieta|nino|nina|gato|gata|perro|perrita|perrito se? me? durmio|queda|quedo dormido|dormida? en|encima|sobre ~ pierna|piernas|brazo|brazos|mi|mia
         PERSON|nieto|nieta|gato|gata|perro|perrita se? me? durmio|queda|quedo ~ en ~ pierna|piernas|brazo|brazos|regazo
         risa casi|hasta|que|y? casi? me hice|orine|orino|hago|hacia !sin
@@ -246,7 +246,7 @@ RULES = {
         peso|dolar|bolsa|precio ~ cayo
         zafe|zafo|zafar de|del un|una|ese|esa|el|la|mi? compromiso|trabajo|reunion|apuro
         tire en|a la? cama|sofa|sillon|hamaca
-        me tire ~ cama|sofa|sillon|dormir|descansar
+        me tire en|a|al|sobre|un ~ cama|sofa|sillon|dormir|descansar
         torcida|torcido ~ cuello ~~ almohada|dormir|dormi
         amaneci torcida|torcido
         quebre|rompi|quebro|rompio ~ una $

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.fall_or_injury": """
+        me e caido|resbalado|golpeado|pegado
+        encontre|encontramos|halle|hallamos|encontraron tirada|tirado|caida|caido
+        boca|ceja|frente|labio|cabeza|nariz|barbilla|menton partida|partido|descalabrada|descalabrado
         me somate|somato|somataron|somatado
         me|le somate|somato ~ BODY
         culetazo|culazo|culada|trancazo|trompazo|cabezazo|rodillazo|codazo ~ en|contra|con|al|cuando|bajando|subiendo|.|,|$
@@ -122,46 +125,61 @@ RULES = {
         latigazo cervical
     """,
     "idiom.fall_or_injury": """
+        cabeza dando|da|daba|dan vueltas
+        nietito|nietita|bisnieto|bisnieta que? se golpeo|cayo|pego|quebro|lastimo
+        cai|cayo redondita|redondito
+        de golpe y porrazo
+        torci .? de la? risa
+        de chica|nina|chiquita|muchacha|chiquito|morra me cai|quebre|rompi
+        cayendo|caigo|caia|caida|caido|caer|cae de la|el|puro|pura|tanto|tanta|un? sueno|hambre|risa|cansancio|maduro|madura|vieja|viejo y !me !en !pegue !golpee !del
+        cai|caigo|caer|caerme|cayendo|caia|caemos muerta|muerto|rendida|rendido|redonda|redondo? de la? risa|sueno|cansancio|hambre|cansada|cansado y !me !en !pegue !golpee !del
         rompi|rompo|rompiendo|rompia|quebre|quebrando|quebrar|romper la|el cabeza|cabesa|coco ~ crucigrama|rompecabezas|sudoku|pensando|tarea|cuentas|sopa|letras|acertijo|recordando
         me|nos? rompi|rompo|rompiendo|rompia|quebre|quebrando los sesos con|en|pensando?
         ni|no me pegue|golpee|lastime|lesione ,|.|$|ni|nada|hechos|hice|y|pero
         torci|torcer|torciendo|tuerzo|retorci|exprimi la|el|las|los|un|una ropa|trapo|trapos|trapeador|sabana|sabanas|toalla|toallas|pescuezo
-        cayo|cae|caia|cayendo|callo la|el|una noche|lluvia|nieve|tarde|visita|granizo|helada|aguacero|chaparron|tormenta
         cai|caigo|cayo|caia|caido|caida|cae dormida|dormido ,|.|$|en|como|despues|viendo|anoche|temprano|toda|todo
         caido|cai|caiste|cae|caigo|caer del guindo|nido
-        se ~ cae|cayo ~ brazo|parpado|boca|cara|mano|pelo|diente
+        se me|le|nos|les cae|cayo el|la|las|los|un|una? brazo|parpado|boca|cara|mano|pelo|diente
         tocado caerme
-        cai|caigo|caer|caerme|cayendo|caia|caemos muerta|muerto|rendida|rendido|redonda|redondo? de la? risa|sueno|cansancio|hambre|cansada|cansado
-        cai|caigo|caer|caerme|caemos de|del la|un? nube|catre
+        cai|caigo|caer|caerme|cayendo|caia|caemos muerta|muerto|rendida|rendido|redonda|redondo? de la? risa|sueno|cansancio|hambre|cansada|cansado !en !y !por !bajando !subiendo
+        cai|caigo|caer|caerme|caemos de|del la|un? nube
         cai malo|mala|enferma|enfermo|gorda|redonda|parada
-        cayo|cayeron|cae|caen ~ pesada|pesado|pesadas|mal|bien|de perlas|gordo
         caer|cayo ~ alma ~ pies
         caia|cai ~ de ~ puente ~ sueno
         de rodillas ante|a rezar|rezando
         caida de camus
-        pelota|gol|equipo ~ cayo
-        dio ~ patada ~ jaja
-        me tiro ~ la cama
+        la|una|mi pelota se? me|nos|le? cayo
+        el|mi|otro equipo|gol ya? se? cayo
+        dio ~ patada ~ LOL ,|.|$
+        me tiro en|a|sobre|un rato? en|a? la|mi cama
         tiro a la cama
-        quebro ~ silla|vaso|taza
+        quebro la|el|un|una|mi|otro|otra silla|vaso|taza !conmigo !y !cuando
+        quebro la|el|un|una|mi|otro|otra vaso|taza y
         pego ~ resfrio|gripa|gripe|covid|bicho
         me pego ~ resfriado|gripa|gripe|sol|calor
-        golpe ~ estado|vista|suerte|bolsillo
-        pelicula|novela|sone donde|que|y|en|porque|cuando ~ cai|cae|caia|caer
-        <un|el|mi|en sueno ~~ cai|cae|caia|caer
+        golpe de estado|vista|suerte
+        golpe al|a|en el|la|mi|un? bolsillo|presupuesto|cartera|economia
+        pelicula|novela donde|que|en|porque|cuando ~ cae|caia|caer|cayo
+        sone donde|que me|se|no? cai|cae|caia|caigo|caer
+        <un|el|mi|en sueno ~~ caia|caigo
+        <un|el|mi|en sueno donde|que|en ~ cai|cae|caer
         me movio ~ piso|tapete
-        cayendo|caigo|caia|caida|caido|caer|cae ~ de ~ sueno|hambre|risa|cansancio|maduro|madura|vieja|viejo
+        cayendo|caigo|caia|caida|caido|caer|cae de la|el|puro|pura|tanto|tanta|un? sueno|hambre|risa|cansancio|maduro|madura|vieja|viejo !en !y !por
+        sueno|hambre|cansancio|flojera que me caigo|cai|muero|desmayo
         cai|cayo|caimos|cae|caigo|caer malo|mala|enfermo|enferma|redondo|redonda|rendida|rendido|frito|privada|privado
-        cai|caigo|caer|caen de ~ risa
-        me cai de ~ risa
-        cai|cayo|caer|caigo ~ rodillas ~~ ante|rezar|altar|santisimo|virgen|dios|orar|misa|iglesia
-        se ~ me? ~ cayo|cae|callo ~ el|la|los|las ~ alma|celu|cel|cara|ojos|pelo|baba|sistema|moco|internet|veinte|luz|jornal|app|quijada|andamio|barda|calzon|calzones|panuelo|lista|red|teja|estante|poste
-        cayo|caen|cayeron|cae ~ pesado|pesada|pesados|gordo|gorda|bien|mal|chistoso|chistosa|granizo|agua|nieve|rayo|helada|novia|visita
-        sone|sonaba|sonando|pesadilla|pesadillas|pelicula|novela|videojuego ~~ caia|cai|caida|cayo|caer|tropece
-        caida ~ camus|libre|cabello
+        cai|caigo|caer|caen de la|pura|tanta? risa
+        cai|cayo|caer|caigo de rodillas ante|frente|para|a|, ~ rezar|orar|altar|santisimo|virgen|dios|jesus|cruz|gracias|cristo|senor
+        cai|cayo|caer|caigo de rodillas rezando|orando|llorando
+        se? me|nos|le|les? cayo|cae|callo|cayeron|caen el|la|los|las|mi|un|una alma|celu|cel|cara|ojos|pelo|baba|sistema|moco|internet|veinte|luz|jornal|app|quijada|andamio|barda|calzon|calzones|panuelo|lista|red|teja|estante|poste !encima !en !sobre
+        se? me|nos|le|les? cayo|cae|callo|cayeron|caen el|la|los|las|mi|un|una alma|celu|cel|cara|ojos|pelo|baba|sistema|moco|internet|veinte|luz|jornal|app|quijada|andamio|barda|calzon|calzones|panuelo|lista|red|teja|estante|poste en|al|a el|la|los? piso|suelo|agua|pies|bano|calle
+        cayo|caen|cayeron|cae un|una|el|la|mucha|mucho|tremenda|tremendo|puro|los|las? granizo|nieve|rayo|helada|novia|visita
+        me|le|les|nos cayo|caen|cayeron|cae ~ chistoso|chistosa
+        sone|sonaba|sonando|pesadilla|pesadillas|videojuego ~~ caia|caida|caer|caigo
+        pelicula|novela|videojuego ~~ se cayo|cae|caia
+        caida de|del camus|cabello
         cayo|cae ~ # a #
         echar|echo|eche ~ mano
-        di ~ golpe ~ estado|suerte|mesa
+        di un golpe de estado|suerte
         metio|meti ~ pata
         meti ~ gol
         saco ~ susto|jugo
@@ -171,17 +189,16 @@ RULES = {
         puntos ~ examen|partido|tienda|tarjeta|liga
         me ~ volteo a ver
         pise ~ el acelerador
-        corto|corte ~ pelo|cabello|luz|una?s|pasto|zacate|vestidos|tela|pastel|dedo de queso
+        corto|corte|cortaron el|la|las|los|mi|mis|un|una|unos|unas|#? pelo|cabello|luz|una?s|pasto|zacate|vestidos|tela|pastel|dedo de queso
         corte|corto ~ #|dos|tres ~ vestidos
         salio ~ todo ~ bien
-        se ~ cayo|callo ~ la noche
     """,
     "near_fall": """
         pense|crei que me caia|iba ,? pero no $|y|.
-        casi|por poco|poquito ~ cai|caigo|voy|cae|caer|resbalo|resbale|fui|tropiezo|caia|mato|azoto|doy
+        casi|por poco|poquito !pero ~ cai|caigo|voy|cae|caer|resbalo|resbale|fui|tropiezo|caia|mato|azoto|doy
         casi me ~ cai|caigo|voy|resbalo|fui
-        por poco ~ me ~ caigo|cai|voy|resbalo|mato
-        por poquito
+        por poco !pero ~ me ~ caigo|cai|voy|resbalo|mato
+        por poquito !pero
         estuve a punto ~ caer|caerme
         iba a caer
     """,

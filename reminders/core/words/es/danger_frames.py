@@ -53,6 +53,7 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        LIMB|LEG|manos|pies ~~ no la|lo|las|los siento|sentia|senti ,|.|$|nada|casi
         LEG|LIMB ~ se me hacen|hace|hicieron|ponen|pusieron de|como? atole|gelatina|agua|trapo|aguadas|hule|chicle
         se me va|fue|iba|van la|el|las pierna|pie|mano|piernas ,? sola|solo|pa|para|hacia|sin|al
         LEG|LIMB ~~ no lo|la|los|las puedo|logro|puede|pude levantar|mover|sentir|doblar|alzar
@@ -92,6 +93,8 @@ RULES = {
         se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
     """,
     "danger.fall_or_injury": """
+        cayo|cayeron un|una|el|la|mi|unas _ de|con ~ en|sobre|encima ~ JOINT|LIMB|HEADPART|BODY
+        cai como _ en|por|de el|la ducha|regadera|bano|piso|escalera|calle|tina|cocina|patio|banqueta|suelo
         vine|fui|baje|cai|caimos rodando
         perdi el paso|escalon|pie
         cayo|cayeron un|una|el|la|mi|unas _ en|sobre|encima ~ JOINT|LIMB|HEADPART|BODY
@@ -240,9 +243,9 @@ RULES = {
     """,
     "idiom.chest_or_breathing": """
         brinco|salto|vuelco el? corazon ~ cuando|al|de vi|ver|alegria|gusto|emocion
-        falto|falta aire para inflar|soplar
+        falto|falta aire para inflar|soplar el|la|los|las|un|una|unos? globo|globos|llanta|llantas|pelota|velas|velitas|colchon
         para que entre|circule el|# aire
-        ahogada|ahogado|ahogadas|ahogados|asfixiada|asfixiado|sofocada|sofocado de|en|entre tanto|tanta|mucho|puro|puras|el|las|los? trabajo|deudas|pendientes|papeles|tareas|chamba|quehacer|cuentas|tramites|pagos|juntas|tarea
+        ahogada|ahogado|ahogadas|ahogados|asfixiada|asfixiado|sofocada|sofocado de|en|entre tanto|tanta|mucho|puro|puras|el|las|los? trabajo|deudas|pendientes|papeles|tareas|chamba|quehacer|cuentas|tramites|pagos|juntas|tarea !al !cuando !si !subiendo !caminando
         sin aliento|aire|respiracion con el|la|ese|este gol|golazo|penal|final|partido|noticia|pelicula|novela
         golazo|gol|partidazo ~ me|nos dejo|deja sin aliento|aire|habla|respiracion
         ahogando|ahogo|ahogada|ahogado en|con los|las|tantos|tantas|puros|puras? papeles|deudas|cuentas|tramites|facturas|taxes|impuestos|recibos|pendientes
@@ -257,24 +260,31 @@ RULES = {
         perdi|perdio|pierdo|perdido el? control remoto
         perdi|perdio|pierdo|perdido el? control de la|el|mi|los|las tele|television|tv|perro|perra|aire|situacion|ninos|nietos|clima
         con mas|mucha|buena|toda|harta fuerza
-        LIMB|LEG con fuerza ,|.|$
-        durmio el|la|mi ANIMAL|nieto|nieta|bebe|nino|nina en|encima|sobre
+        ^ levanto|levante|levantamos|subi|subo|aprieto|aprete|hice|muevo|movi|estire|empuje|baje|siento|senti la|el|las|los|mi LIMB|LEG con fuerza ,|.|$
+        <,|.|y|ya|hoy|yo|bien|que levanto|levante|levantamos|subi|subo|aprieto|aprete|hice|muevo|movi|estire|empuje|baje|siento|senti la|el|las|los|mi LIMB|LEG con fuerza ,|.|$
+        ^ la|el|las|los|mi LIMB|LEG con fuerza ,|.|$
+        se? me? durmio|quedo dormido|dormida? el|la|mi|un|una ANIMAL|nieto|nieta|bebe|nino|nina en|encima|sobre ~ LIMB|regazo|brazos|mi|mia|hombro
     """,
     "idiom.fall_or_injury": """
         me resbale del horario|tema
         con|las? la pierna|piernas|rodilla en alto
-        queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar
+        queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar|pestanas !y
+        queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar|pestanas y !la !el !mi !un
         me siento|sente|acuesto|acoste|hinco|arrodillo|arrodille|hinque|tumbo|tumbe|extiendo|estiro en|al el? piso|suelo a|para
-        caida de la|las|los|el tarde|noche|ventas|precios|acciones|hojas|bolsa|senal|tension
-        caida del dolar|peso|pelo|cabello|gobierno|muro|internet|sistema|dia|sistema|telon|euro
+        a|hasta|con la caida de la tarde|noche
+        caida de la|las|los|el ventas|precios|acciones|hojas|bolsa|senal|tension
+        caida del dolar|peso|pelo|cabello|gobierno|muro|internet|sistema|telon|euro
+        a|hasta|con la caida del dia|sol
         choque las|los palmas|manos|cinco|vasos|copas
-        ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera #|como|despacio|bien|sin|asi
+        ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera #|despacio|bien|sin|asi
+        ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera como dijo|dijeron|me|usted|decia|indica|siempre|el
         y|luego|,|.|despues doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera # veces
         con|de|a|por mi|la|el|una|un tia|tio|hermana|hermano|hija|hijo|abuela|abuelo|suegra|suegro|cunada|cunado que se cayo|callo|golpeo|quebro|rompio|fracturo|resbalo|lastimo|accidento
     """,
     "idiom.possible_fracture": """
+        punalada por|en la espalda la|lo de|del
         tronido|trueno|crujido|estallido|chasquido afuera|lejos|arriba|abajo
-        fractura|fisura vieja|antigua|operada|soldada|sanada|curada|pasada|consolidada
+        fractura|fisura vieja|antigua|operada|soldada|sanada|curada|pasada|consolidada !y
         quebradura vieja|antigua
         se me quebro|rompio|kebro|rompieron|quebraron un|el|unos|los|mi plato|vaso|platos|vasos|florero|celular|lentes
         se me quebro|rompio|kebro una|la|mi taza|olla|silla|liga|banda|lampara|maceta
@@ -282,9 +292,11 @@ RULES = {
     """,
     "idiom.faint_or_dizzy": """
         da|dan|dando vueltas la|el|una idea|pregunta|cancion|asunto
-        patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto
-        vi|veo|viendo|mirando|mirar|ver las|unas? estrellas en|del|con el|la|los cielo|campo|noche|telescopio|playa|patio
-        pierdo|perdi|perder el? equilibrio ~ ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
+        patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto !y
+        patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto y !me !quede !perdi !fui
+        vi|veo|viendo|mirando|mirar|ver las estrellas en|del|con|desde el|la|los|mi cielo|campo|noche|telescopio|playa|patio !al !cuando
+        vi|veo|viendo|mirando|mirar|ver unas? estrellas en|del|con|desde el|la|los cielo|campo|telescopio|playa !al !cuando
+        perdi|perder el? equilibrio ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
         se me apago todo|toda la|el|lo luz|compu|computadora|tele|casa|celular|aparato
     """,
 }

@@ -89,12 +89,17 @@ RULES = {
         dolor|duele|corre|baja|sube ~ al|hacia|por ~ brazo|mandibula|quijada ~~ pecho|sudor|sudo
     """,
     "idiom.chest_or_breathing": """
+        corazon en la boca con|por|del|de|pero|, ~ partido|susto|temblor|final|gol|juego|noticia|sismo
+        nos dejo|deja|tiene|tuvo con? el corazon en la boca
+        sin aliento|aire de solo|nomas|puro ver|verlo|mirar|pensar
+        sin falta de aire|aliento
         vista|vistas|paisaje|belleza quita|quitan|quito|robo|corta el aliento|aire|respiracion
         aire ,|.? acondicionado
         donde ~~ les|le|se da|dio|dan un? infarto|ataque
-        mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~~ dejo|dejaron|deja|quede sin aliento|respiracion|habla
-        no es que me falte ~ aire
-        no es que me ahogue
+        mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~ me|nos|te dejo|dejaron|deja|dejan sin aliento|respiracion|habla
+        quede|quedo|quedamos sin aliento|respiracion|habla con|por|de|al ver? el|la|los|las|su|sus|tu|tus|un|una? mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto
+        no es que me falte el? aire !siempre !todo !tanto
+        no es que me ahogue !siempre !todo !tanto
         no|ni me|le falta ~ aire|respiracion|aliento
     """,
 }

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.nerve_or_bladder": """
+        LIMB|LEG|manos|dedos sin|perdio|pierde sensibilidad|tacto|sensacion
         desde ~~ no|ni sienta|siento|sentia|senti nada|casi|bien entre|en|de ~ piernas|entrepierna|partes|genitales|abajo
         no|ni sienta|siento|sentia|senti nada|casi|bien ~ entre las? piernas|nalgas
         no ~ puedo|pude|puede|logro cerrar|abrir|apretar|agarrar|doblar|estirar el|la|los|las mano|manos|puno|dedos|boca|ojo|parpado
@@ -140,23 +141,36 @@ RULES = {
         confundida|confundido|desorientada|desorientado ~~ reconoce|sabe|habla|repente
     """,
     "idiom.nerve_or_bladder": """
-        no puedo decir que
+        no veo|ve|leo bien la|las|los|el letra|letras|letritas|numeros|pantalla|letrero|mensaje
+        cara como un|una globo|melon|sapo|tomate|pelota
+        adormece|duermen|duerme|entume ~ hasta ~ ideas|neuronas|pensamiento
+        comadre|vecina|vecino|amiga|amigo|hermana|hermano|prima|primo|cunada me? conto|dice|dijo|platico que se le NUMB ~ LIMB
+        no puedo decir que !sienta !siento
         no|ni|nunca senti|siento|sentimos|sentia ningun|ninguna|ni? tronido|crujido|ruido|chasquido|dolor|molestia|mareo|hormigueo|malestar|cansancio
-        sin|ni|nada hormigueo|hormigueos|adormecimiento|entumecimiento|calambres ,|.|$|y|ni|hoy|dolor
-        hago|hice|hacia|haciendo|meo|mee|orino|orine|meaba pis|pipi|encima? de la? risa|carcajada|tanto
+        sin|ni|cero hormigueo|hormigueos|adormecimiento|entumecimiento|calambres ,|.|$|y|ni|hoy|dolor
+        ^ nada de? hormigueo|hormigueos|adormecimiento|entumecimiento|calambres
+        <,|.|y nada de? hormigueo|hormigueos|adormecimiento|entumecimiento|calambres
+        hago|hice|hacia|haciendo|meo|mee|orino|orine|meaba pis|pipi|encima? de la? risa|carcajada !y
+        hago|hice|hacia|haciendo|meo|mee|orino|orine|meaba pis|pipi|encima? de la? risa|carcajada y !al !cuando !tambien !sin
+        hago|hice|hacia|haciendo|meo|mee|orino|orine|meaba pis|pipi|encima? de tanto|tanta reir|reirme|reirnos|risa
         control ,|.|? remoto|del|de la? tele|television|tv|perro|carro|coche
         durmio ~ nalga|pierna|pie ~ manejar|sentada|sentado|jeje|jaja
         no sabe|se leer|escribir
-        dentista|muela|anestesia|endodoncia ~~ boca|cara|lengua|labio ~ dormida|dormido|adormecida|adormecido
-        dentista|muela|anestesia|endodoncia ~~ dormida|dormido|adormecida ~ boca|cara|lengua|labio
-        NUMB ~~ ya ~ quito|paso ~~ sentada|manejar|cruzada
+        dentista|muela|endodoncia !ni ,? ~ boca|cara|lengua|labio ~ dormida|dormido|adormecida|adormecido
+        <la|con|por|de anestesia ,? ~ boca|cara|lengua|labio ~ dormida|dormido|adormecida|adormecido
+        dentista|muela|endodoncia !ni ,? ~ dormida|dormido|adormecida ~ boca|cara|lengua|labio
+        <la|con|por|de anestesia ,? ~ dormida|dormido|adormecida ~ boca|cara|lengua|labio
+        NUMB ~~ ya se? me? quito|paso ,? fue|es|era|estaba|por|de|tenia|estuve|nomas ~ sentada|sentado|manejar|cruzada|cruzado
         durmio ~ nalga|pompi
-        perro|gato|perra|perrito|cachorro|nino|bebe|nieto ~ orina|orino|mea|meo|pipi
+        perro|gato|perra|perrito|cachorro|nino|bebe|nieto|nieta|gata ya|todo|siempre? se? orina|mea
+        perro|gato|perra|perrito|cachorro|nino|bebe|nieto|nieta|gata ya? se orino|meo
+        perro|gato|perra|perrito|cachorro|nino|bebe|nieto|nieta|gata me orino|meo el|la|los|las|mi|toda|todo
+        perro|gato|perra|perrito|cachorro|nino|bebe|nieto|nieta|gata ~ hizo|hace|hacia|hicieron pipi|popo|caca|pis|chis
         costo ~ ojo ~ cara
-        risa ~ orino|meo|orine
+        risa casi|hasta|que|y? casi? me orino|meo|orine|meaba|orinaba !sin
         no|ni|sin ~ alteraciones
-        me ~ orino|meo|orine|orinaba ~ de ~ risa
-        cara ~ sueno|pocos|felicidad|risa
+        me ~ orino|meo|orine|orinaba encima? de la|pura|tanta? risa !y
+        cara de mucho|mucha|puro|pura? sueno|pocos|felicidad|risa
         habla|hablo|hablar ~ hasta por los codos
         se me fue la lengua
         meti la pata

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.severe_pain": """
+        dolor ~ no baja|bajo|bajaba de 8|9|10|ocho|nueve|diez
         dolor ~~ paso|pasa|mas de lo que ~ puede|puedo|aguanta|aguanto|soporto|soporta
         mas de lo que ~ puede|puedo aguantar|soportar|tolerar
         dolor del demonio|diablo|infierno|carajo
@@ -68,8 +69,14 @@ RULES = {
         pasa de ~ diez|10
     """,
     "idiom.severe_pain": """
-        calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla esta|es|tan|muy? tan|muy? insoportable|insufrible|intolerable|inaguantable
-        lloro|llore|llorar|llorando|grite|grito de gusto|risa|emocion|alegria|felicidad|coraje
+        aguanto|soporto a los|las|mis|esos|esas|mi|ese|esa|tanta !hora !noche
+        me|nos estan|esta|van|va? matando|matar|matan con tanto|tanta|tantos|tantas|ese|esos|estos talon|talones|ejercicio|ejercicios|sentadilla|sentadillas|lagartijas|series|silla
+        calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla tan|muy|mas? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este
+        ^ el|la|este|esta|un|ese|esa|mucho|hoy|que? calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla esta|es|tan|muy tan|muy? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este
+        <,|.|y|que|porque|pero|hace|hay|pues el|la|este|esta|un|ese|esa|mucho? calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla esta|es|tan|muy tan|muy? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este
+        insoportable|insufrible|intolerable|inaguantable el|la|este|esta|tanto|tanta|ese|esa calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla 
+        esperar|espera|fila|cola|papeleo ~ ~ es|esta|fue insoportable|insufrible|intolerable|inaguantable
+        lloro|llore|llorar|llorando|grite|grito de gusto|risa|emocion|alegria|felicidad|coraje !y !pero
         lloro|llore|llorar|llorando ~ novela|pelicula|cebolla|boda
         no ~ lo|la|los aguanto ~ calor|frio|vecino|vecina|tele|ruido|suegra|cunado
         no aguanto ~ a mi|la PERSON
@@ -191,18 +198,25 @@ RULES = {
         no ~ le ~ veo ~ salida|sentido|caso ~~ vida|vivir|nada|seguir
     """,
     "idiom.crisis": """
+        no pienso|planeo|voy a? morirme|morir todavia|aun|tan|pronto
+        ganas de vivir me|nos sobran|sobra
+        me|nos sobran las? ganas de vivir
         matar|matando entrenando|trabajando|corriendo|ejercitandome
         no quiero seguir|continuar en|con|recibiendo esto|los|estos|el|la|lo|sus|tantos de? los|el|la? mensajes|mensaje|avisos|textos|recordatorios
-        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida
-        un|una senor|senora|muchacho|muchacha|joven|actriz|actor|hombre|mujer|cantante que se ~ quitar|quito|mato|colgo|suicido|matar
-        suicidio de un|una|la|el|aquel
+        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida !y
+        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida y no|ya|hice|lloramos|lloro|llore|que|termine|acabe
+        ^ un|una senor|senora|muchacho|muchacha|joven|actriz|actor|hombre|mujer|cantante que se ~ quitar|quito|mato|colgo|suicido|matar
+        <de|vi|vimos|sobre|era|habia|conoci|hay|salio|,|.|y|a|por|porque|donde|con|contra un|una senor|senora|muchacho|muchacha|joven|actriz|actor|hombre|mujer|cantante que se ~ quitar|quito|mato|colgo|suicido|matar
+        suicidio de un|una|la|el|aquel _ !pienso !quiero !y
         no porque ~ quiera morir|morirme
-        me quiero matar ~ jaja|jeje
-        muero|morir|matar|mata|matan|morirme de ~ risa|hambre|sueno|verguenza|ganas|amor|frio|calor|aburrimiento
+        me quiero matar|morir LOL !no !de
+        me quiero matar|morir , LOL !no !de
+        me quiero matar|morir con|por|de ~ LOL !no
+        muero|morir|matar|mata|matan|morirme de la|pura|puro|tanta|tanto|el? risa|hambre|sueno|verguenza|ganas|amor|frio|calor|aburrimiento
         voy a morir de amor
         tiro|tirarme ~ piso ~ ejercicio
         tirarme ~ cama|sofa|sillon|alberca|playa
-        me quiero morir ~ verguenza|pena|risa|jaja
-        acabar|terminar con ~ todo ~ rutina|ejercicios|lista|pendientes|quehacer
+        me quiero morir de|por la|pura|tanta|el? verguenza|pena|risa|calor|ganas
+        acabar|terminar con todo|toda|todos lo? de? la|los|el|mi|mis|las? rutina|ejercicios|lista|pendientes|quehacer
     """,
 }

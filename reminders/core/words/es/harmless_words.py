@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        la|el que se mareo|cayo|callo|desmayo|golpeo|lastimo|ahogo fue la|el|mi|un|una ANIMAL|cabra|nieta|nieto|vecina|vecino|hija|hijo|hermana|hermano|comadre|suegra
+        ANIMAL ya|casi? se me|nos? desmayo|mareo|desvanecio|ahogaba|ahogo|ahoga|lastimo|quebro
+        hablaron|hablan|charla|programa|reportaje|campana ~ del|de|sobre un|los|la|el? derrame|derrames|infarto|infartos|embolia|ictus
         cai como un|una? piedra|tronco|tabla en la|mi cama
         caigo|caemos como un|una? piedra|tronco|tabla !en
         casi me desmayo|infarto|infarta|muero cuando|al vi|ver|veo el|la|los|las precio|precios|boleta|recibo|cuenta|factura|noticia
@@ -64,7 +67,7 @@ RULES = {
         se? me|nos|le|les cayo|cayeron|cae|callo el|la|mi|un|una celular|celu|cel|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|olla|silla|florero|servilleta|papel|pelo|diente|luz|app|control|caja|libro|cuchara|pastilla|pastillas|lentes|llaves|bolsa en|al el|la? piso|suelo|agua|bano|excusado|inodoro|patio|calle
         se cayo|callo|cae el|la|mi|los|un|una celular|celu|cel|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|florero|servilleta|papel|pelo|diente|luz|app|control|caja|libro|cuchara|pastilla|pastillas|lentes|llaves|bolsa !en !encima !sobre
         deje|dejar caer
-        muero|morir|muere|morirme|muriendo|muerta|muerto|morirse de ~ hambre|sueno|risa|calor|frio|sed|ganas|cansancio|amor|verguenza|miedo|pena|coraje|gusto|nervios|flojera|hueva|aburrimiento|envidia|curiosidad
+        muero|morir|muere|morirme|muriendo|muerta|muerto|morirse de la|pura|puro|tanta|tanto|el|puras? purita|puritita? hambre|sueno|risa|calor|frio|sed|ganas|cansancio|amor|verguenza|miedo|pena|coraje|gusto|nervios|flojera|hueva|aburrimiento|envidia|curiosidad
         muero|muriendo|muero por ~ comer|un|una|ver|ir|probar
         matar|mata|matando|mato|mataron de|el|la|los|mi|mis|tanta|tanto|este|esta|un|su? pura|puro? risa|hambre|calor|coraje|nieto|nietos|nervios|tiempo|trabajo|susto|curiosidad
         risa|hambre|calor|coraje|nieto|nietos|nervios|trabajo|curiosidad me|nos esta|estan matando|mata|matan

@@ -38,6 +38,20 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        ^ fin de la|mi suscripcion|inscripcion|afiliacion ,|.|$|por
+        <fin dejan|paran|dejaran|dejen de TO_SEND
+        que|digale|pido ~ le pare|paren ya? a|con los|las|sus|estos|tantos|esos TEXT
+        ^ le pare|paren ya? a|con los|las|sus|estos|tantos|esos TEXT
+        ^ ya? pare|paren porque|xq|pq me|nos llegan|mandan|molestan|escriben|llaman|despiertan
+        no paran los|sus|estos|tantos|tanto TEXT
+        no quiero|queremos|deseo|deseamos nada que venga|manden|llegue|sea de
+        no quiero|queremos|deseo|deseamos nada de? ustedes ,|.|$
+        ya no me|nos mandan|escriben|llaman|envian|molestan|textean ,? por? favor|porfa|porfavor
+        quiero|quisiera|deseo|voy a? desapuntarme|desapuntar|desanotar|desanotarme
+        me|nos quiero|queremos|quisiera|gustaria desapuntar|desanotar|desuscribir|desafiliar|desinscribir
+        no me|nos textien|texteien|tecsteen
+        no doy|dimos|di|damos mi? permiso|autorizacion|consentimiento >,|.|$|para|de
+        ya? no tengo|tenemos interes|intencion|deseo|deseos para|de|en seguir|continuar recibiendo
         quisiera|quiero|gustaria|prefiero|agradeceria|necesito que ya? suspendieran|pararan|dejaran|quitaran|cancelaran|suspendan|cancelen|detuvieran|detengan|terminaran los|sus|estos|las|esos? TEXT|TEXTNOUN|avisos
         suspendan|suspendieran|cancelen|quiten|paren ~ TEXT|TEXTNOUN|avisos para|por siempre
         renuncio a los|sus|estos|las? TEXT|TEXTNOUN|mensajitos
@@ -173,49 +187,64 @@ RULES = {
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
     "opt_out_not": """
+        vendedor|vendedora|banco|encuesta|telefonia ~~ dije|dijo que ya? no me|le? SENDING
+        no me borre|sali|quite|desuscribi de esto|la|el|aqui|este
         quitenme|quiten|quita|quiteme|quitar la pausa
-        no me|nos? manden|mandeis|mande|envien|envieis|mandes caritas|carita|fotos|cadenas|stickers|emojis|videos|musica|memes|dibujitos
+        no me|nos? manden|mandeis|mande|envien|envieis|mandes caritas|carita|fotos|cadenas|stickers|emojis|videos|musica|memes|dibujitos|animo|animos|besos|bendiciones !ni
+        no me|nos? manden|mandeis|mande|envien|envieis|mandes caritas|carita|fotos|cadenas|stickers|emojis|videos|musica|memes|dibujitos|animo|animos|besos|bendiciones ni caritas|carita|fotos|cadenas|stickers|emojis|videos|musica|memes|dibujitos
         no puedo|aguanto mas ,|.|$|con
         basta de frio|calor|lluvia|nieve|problemas|chisme|chismes|comer|trabajo|viento|polvo
-        no quiero nada hoy|ahora|ahorita|por|mas? que
+        no quiero nada hoy|ahora|ahorita|por
+        no quiero nada mas que
+        no quiero nada que !venga !sea !me !manden !llegue
         nunca|jamas dejen|deje|paren|dejes|dejeis de
         no me|nos vayan|vaya? a? saquen|saque|quiten|borren|eliminen|quitar|sacar|dar ~ lista|baja|programa
-        no me lo|los|las? mande|manden|envien|envie|escriban de|en|por|tan|a|muy la? noche|madrugada|temprano|tarde|#|mediodia
+        no me lo|los|las? mande|manden|envien|envie|escriban de|en|por|tan|a|muy la? noche|madrugada|temprano|tarde|#|mediodia !ni
+        no me lo|los|las? mande|manden|envien|envie|escriban de|en|por|tan|a|muy la? noche|madrugada|temprano|tarde|#|mediodia ni en|de|por|tan|muy|a la? madrugada|tarde|manana|temprano|noche|mediodia
         pare por la|los|las|un|una|mi|mis|dolor|cansancio|que|culpa|miedo|mareo
         pare por el !amor
         no quiero mas|mas? dolor|dolores|pastillas|pastilla|sufrir|molestias|penas|pena|medicinas|operaciones|inyecciones
         ^ alto ,|. me? equivoque|corrijo|perdon|perdone|error|espera|espere|esperen
         silla|sillas|pared|talones|tandem|equilibrio|serie|series|rodilla|rodillas|vuelta|espalda ,? ya? no mas $
-        ^ pare , me dio|dolio|duele|canse|senti|maree|agote|falto|tiro|ardio|tembla
+        ^ pare , me dio|dolio|duele|senti|maree|falto|tiro|ardio|tembla
+        ^ pare , me canse|agote !de
+        ^ pare , me canse|agote de hacer|estar|caminar|subir|pie|tanto !TEXT
         ^ pare , senti|sentia|dolor|tuve|hice|iba|estaba
         saquenme|saqueme|sacame de? una|la|esta|mi|unas? duda|dudas|cita|copia|foto
         cita|turno|visita|consulta|ejercicio|@ ~ , cancelenlo|cancelelo|cancelalo|suspendanlo|quitenmelo
-        no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _
-        dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas|el|la|los? sillas|silla|talones|pared|tandem|equilibrio|series|repeticiones|lagartijas|sentadillas|ejercicios
+        no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _ !ni
+        no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _ ni a las|la
+        dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas|el|la|los? sillas|silla|talones|pared|tandem|equilibrio|series|repeticiones|lagartijas|sentadillas
+        dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas ejercicio|ejercicios
         no se moleste|molesten|preocupe ,|.|yo|usted|$
         quitenme|quiteme|quiten|quite|saquen|saquenme|bajenme|bajeme un|una|#|el|ese|este|algun|los|la|las ejercicio|ejercicios|serie|series|repeticion|repeticiones|vuelta|pared|silla|talones|tandem|peso|pesas|puntas
         ^ suficiente|basta ,? ya? hice|hoy|termine|acabe|pude
         hoy|ahorita|ahora ya no mas ,|.|$
-        ya estuvo ~ dolor|dolores|ejercicio|ejercicios|lluvia|calor
+        ya estuvo de|el|la|con|mucho|del|bueno? de? tanto|tanta|el|la? dolor|dolores|ejercicio|ejercicios|lluvia|calor
         no me|nos cansan|fastidian|hartan|aburren|estorban|molestan|molesta que|sus|los|el|los? TEXT|me|recibir
         no|ni|nunca quiero|queremos|deseo|quisiera|queria que ya? ENDS de
-        ^ manana|hoy|WEEKDAY ya? no me SENDING !mas !nunca !nada
-        ,|.|y|pero|gracias manana|hoy|WEEKDAY ya? no me SENDING !mas !nunca !nada
+        ^ manana|hoy|WEEKDAY ya? no me SENDING !mas !nunca !nada !ni
+        ,|.|y|pero|gracias manana|hoy|WEEKDAY ya? no me SENDING !mas !nunca !nada !ni
         saquenme|saqueme|denme|deme|sacame una|otra|la|mi|# cita|foto|hora|consulta|radiografia
         PART|mitad|medias|poco|poquito|pokito|poquitito|tantito|rato|ratito|primero|primera|segundo|segunda|tercero|ultimo|ultima|uno|una|dos|tres|cuatro|hoy|ayer|eso|ese|esos|asi|casi|aqui|ahi|ahorita|ahora|tandem|pared|silla|talones|puntas|equilibrio|sentadillas|lagartijas|flexiones|ejercicio|ejercicios|ronda|vuelta|series|serie|minutos|minuto|lado|lados|pierna|brazo|rodilla|dolor|duele|molestia no mas !TEXT
         hice|hise|alcance|pude|logre|llegue|complete|termine|acabe|cumpli|toco|dio|dieron|avance|trabaje|quede ~ no mas !TEXT !mensajes !por !porfa
         no mas hice|pude|alcance|logre|me|falta|falto|tengo|quiero|una|un|dos|la|el|los|las|lo|que|fue|es|queda
         no mas ,? hice|pude|alcance|logre|falto|queda
-        no me? llamen|llame|llames|hablen|hable|marquen|marque hoy|ahorita|manana|ahora|antes|despues|cuando|entre|durante|en|tan
+        no me? llamen|llame|llames|hablen|hable|marquen|marque hoy|ahorita|manana|ahora|antes|despues|cuando|entre|durante|tan !ni
+        no me? llamen|llame|llames|hablen|hable|marquen|marque en !ningun !ninguna
         no me? llamen|llame|llames|hablen|hable|marquen|marque ,|.|y|pero|mejor|solo ,? mejor|solo? mandenme|mandeme|mandame|escribanme|escribame|escribeme|texteenme|manden|mande|escriban|escriba|prefiero|por|un
-        no me SENDING el|la|los|las|otro|otra|ese|esa|esos|esas video|videos|foto|fotos|dibujo|dibujos|imagen|audio|audios|hoja|papel|factura|cuenta|mismo|misma|mismos
+        no me SENDING el|la|los|las|otro|otra|ese|esa|esos|esas video|videos|foto|fotos|dibujo|dibujos|imagen|audio|audios|hoja|papel|factura|cuenta|mismo|misma|mismos !ni
+        no me SENDING el|la|los|las|otro|otra|ese|esa|esos|esas video|videos|foto|fotos|dibujo|dibujos|imagen|audio|audios|hoja|papel|factura|cuenta|mismo|misma|mismos ni el|la|los|las? video|videos|foto|fotos|dibujo|dibujos|imagen|audio|audios|hoja|papel|factura|cuenta
         no me SENDING ya? mas? el|la|los|las|lo|ese|esa de? la|el|los|las|un|una? pared|silla|talones|talon|puntas|equilibrio|tandem|sentadillas|sentadilla|flexion|flexiones|lagartijas
         no me molesten|moleste|molestes ya? los|las|el|la|mis|mi vecinos|vecina|vecino|ninos|nietos|perros|rodilla|rodillas|espalda|cadera|dolores|dolor|hijos
         basta de|con el|los|tanto|tantos|tanta|la|las? dolor|dolores|sufrir|pena|penas|llorar|quejas|excusas|flojera
         me|nos lo|la|los|las pueden|puede|podrian|podria|puedes|podes volver a
-        no me|nos SENDING tan temprano|tarde|noche|seguido|rapido
+        no me|nos SENDING tan temprano|tarde|noche|seguido|rapido !ni
+        no me|nos SENDING tan temprano|tarde|noche|seguido|rapido ni tan|muy|a|de|en
         no dejen|deje|dejes|paren de
-        ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan
+        ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan !por !porfa !porfavor !,
+        ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan por !favor
+        ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan , !por !porfa
     """,
     "opt_in_not": """
         me|nos lo|la|los|las pueden|puede|podrian|podria|puedes|podes volver a

@@ -211,7 +211,9 @@ _REFUSED = """
 """
 _WISHED_NOT = """
     no|ni|nunca me? quiero|queremos|deseo|voy|vamos|pienso|quisiera a? que? me? dejar|darme|cancelar|salir|salirme|borren|quiten|saquen|eliminen|renunciar|retirarme|abandonar|borrarme|quitarme|desuscribirme|den
-    no|ni me|nos? cancelo|renuncio|abandono|salgo|borro|retiro|damos|doy
+    no|ni me|nos? cancelo|renuncio|abandono|salgo|borro|retiro
+    no|ni me|nos doy|damos
+    no doy|damos de
     que ya? no me|nos mandan|llegan|escriben|mandaron|llegaron|llamaron|envian
     ya? no me|nos llegan|llega|mandan|llego|llegaron|mandaron|enviaron|escribieron el|los|la|sus|ningun|un|mis TEXT|recordatorio
     dejar|deje|dejen|deja|puede de mandarme|mandar|enviarme el|la|los|las|lo de|del|@

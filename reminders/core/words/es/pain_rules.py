@@ -120,8 +120,11 @@ RULES = {
     "pain_answer_words": """
         no puedo decir|negar
         mentiria|miento|mentir|mentira|mentirosa|mentiroso
+        ^ nada|cero|no|ninguno en el|la|mi|los|las? BODY|@ ~~ HURT|SORE|PAIN
         no es que no|sea
         ni un solo|dia
+        no ~ llega|alcanza|pasa|baja|sube
+        ni a? #
         ^ lo de siempre|costumbre
         ^ lo mismo|igual de|que siempre|ayer|antes
         ^ va y viene
@@ -147,6 +150,7 @@ RULES = {
         esta|anda|ando|amaneci|amanecio|sigue|sigo|va|estoy en FILL* #
         el mio|mia FILL* #
         yo # ,|.|$
+        # al|a empezar|principio|inicio|comienzo|comenzar ,? y|pero? FILL* # al|a terminar|final|acabar
         lo|la tuve|tenia|traigo|traia|tengo FILL* #
     """,
     "num.own": """
@@ -164,6 +168,7 @@ RULES = {
         # cuando empece|comence|llegue
     """,
     "num.never": """
+        puse|marque|dije|escribi|mande ~ # de? PAINWORD? ,? y|pero? eso? no era|es|fue cierto|verdad|asi|correcto
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
