@@ -54,6 +54,27 @@ MERELY_CONTAIN = {
     ),
 }  # fmt: skip
 
+OTHER_WISHES = {
+    "dont text me at 6 in the morning, make it 9": "reschedule",
+    "Do NOT text me at 6 in the morning. After 9.": "reschedule",
+    "dont text me at 7, text me at 9 please": "reschedule",
+    "don't text me at 5:30am. 8 is better": "reschedule",
+    "Off to see my son in Denver the 3rd to the 12th, no reminders please": "pause",
+    "Gonna be on vacation Aug 2-16 please dont send any": "pause",
+    "dont text me tomorrow": "pause",
+    "don't text me this week": "pause",
+    "stop texting for now": "pause",
+    "stop the texts for one month": "pause",
+    "cant fibd the excersises send agian": "resend",
+    "Could you send the exercises one more time in bigger... never mind just send again": "resend",
+    "cant open it send again please": "resend",
+    "Dear Clinic, must I take my shoes off for the balancing? Phyllis": "question",
+    "dying to know, can I add weight?": "question",
+    "can you add me back": "opt_in",
+    "I said stop by mistake, put me back on": "opt_in",
+    "sign me back up, by mistake I hit stop": "opt_in",
+}
+
 
 def _rows(table: dict[str, tuple[str, ...]]) -> list[tuple[str, str]]:
     """Return (language, text) of a table."""
@@ -70,6 +91,12 @@ def test_a_wish_to_hear_no_more_is_an_opt_out(language: str, text: str) -> None:
 def test_a_sentence_that_merely_contains_such_a_word_is_no_opt_out(language: str, text: str) -> None:
     """Stopping an exercise is not stopping the texts."""
     assert read_reply(text, language, (), None).intent != "opt_out"
+
+
+@pytest.mark.parametrize(("text", "intent"), OTHER_WISHES.items())
+def test_what_is_asked_for_in_nearly_the_same_words_is_done(text: str, intent: str) -> None:
+    """Another hour, a time away, the list again, a question, a return."""
+    assert read_reply(text, "en", (), None).intent == intent
 
 
 @pytest.mark.parametrize(

@@ -93,7 +93,7 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
         return "part"
     counts = evidence.numbers.counts
     if counts:
-        return "all" if max(done for _, done, _ in counts) >= counts[0][2] and "part" not in evidence.held else "part"
+        return "all" if max(done for _, done, _ in counts) >= counts[0][2] and not _is_part(evidence) else "part"
     if "part" in evidence.held and not _all_beats_part(evidence):
         return "part"
     if "all" in evidence.held:
@@ -124,6 +124,11 @@ def is_percentage(evidence: Evidence) -> bool:
         and any(lexicon.is_in(one, chars[at + 1 : at + 2]) for one in ("DONE", "OF", "EXERNOUN"))
         for at, char in enumerate(chars)
     )
+
+
+def _is_part(evidence: Evidence) -> bool:
+    """Tell whether "all four" is taken back: by a sure word for part, or by any where nothing is told as done."""
+    return "part" in evidence.held and ("part_sure" in evidence.held or not evidence.done())
 
 
 def _all_beats_part(evidence: Evidence) -> bool:

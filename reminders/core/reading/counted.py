@@ -40,10 +40,11 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
 
 
 def _is_dose(chars: list[str], at: int, lexicon: Lexicon) -> bool:
-    """Tell whether "de" and a number follow: "la silla una de diez"; number words have no signature of their own."""
+    """Tell whether "de" and a number follow: "la silla una de diez"; most number words have no sign of their own."""
     if at + 2 >= len(chars) or not lexicon.is_in("DE", chars[at + 1]):
         return False
-    return chars[at + 2] == UNKNOWN or lexicon.is_in("#", chars[at + 2])
+    char = chars[at + 2]
+    return char == UNKNOWN or lexicon.is_in("#", char) or any(lexicon.is_in(word, char) for word in lexicon.numbers)
 
 
 def _is_time_a_side(chars: list[str], at: int, lexicon: Lexicon) -> bool:
@@ -62,7 +63,16 @@ def _is_next_set(chars: list[str], at: int, lexicon: Lexicon) -> bool:
     return (follows and lexicon.is_in("IN_BODY", chars[at + 1])) or lexicon.is_in("MORESETS", chars[at + 1])
 
 
-def is_next_round(words: Sequence[str], chars: str, values: Sequence[float | None], lexicon: Lexicon) -> bool:
+def counts_rounds(words: Sequence[str], chars: str, values: Sequence[float | None], lexicon: Lexicon) -> bool:
+    """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
+    if lexicon.chars("SET").isdisjoint(chars):
+        return False
+    if not lexicon.chars("ROUNDORD").isdisjoint(chars) or _is_next_round(words, chars, values, lexicon):
+        return True  # "una ronda, la segunda ya no"
+    return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
+
+
+def _is_next_round(words: Sequence[str], chars: str, values: Sequence[float | None], lexicon: Lexicon) -> bool:
     """Tell whether the one ordinal of a text follows sets that were counted: "one set, never got to the second"."""
     told = [at for at, word in enumerate(words) if word in lexicon.ordinals]
     if len(told) != 1 or lexicon.ordinals[words[told[0]]] not in (2, 3):

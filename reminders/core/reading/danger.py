@@ -20,7 +20,8 @@ _CONCERN_LABELS = frozenset(_CONCERNS.values())
 # What takes the words back ("just kidding"), tells them of a film or of childhood, or says that it was always so.
 _UNDOING = ("taken_back", "put_right", "told_of", "chronic")
 # Why a sign that was found does not count: a turn of speech explains it, or it is denied, past, another's, supposed.
-TURN, SCOPE = "turn", "scope"
+TURN, SCOPE, DENIED = "turn", "scope", "denied"
+_NEXT = 3  # words between signs of one denial, "never tripped and fell"
 # One thing leads to another, "I fell and I broke my hip in 2019": a mark of long ago behind one tells of both.
 _CHAIN = frozenset({"fall_or_injury", "possible_fracture", "faint_or_dizzy", "severe_pain"})
 Hits = dict[str, list[tuple[int, int]]]
@@ -61,7 +62,7 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             danger.spans[flag] = spans
             danger.grades[flag] = _grade(flag, spans, hits, scope)
         else:
-            danger.explained[flag] = SCOPE if said else TURN
+            danger.explained[flag] = _why(said, scope)
     for concern, label in () if _CONCERN_LABELS.isdisjoint(hits) else _CONCERNS.items():
         if label not in hits:
             continue
@@ -70,6 +71,15 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             danger.concerns.append(concern)
             danger.spans[label] = spans
     return danger
+
+
+def _why(said: list[Span], scope: Scope) -> str:
+    """Return why none of the words of a sign count: `said` are those that no turn of speech explains."""
+    if not said:
+        return TURN
+    starts = [start for start, _ in said]
+    plainly = scope.is_denied(min(starts)) and scope.is_right_behind_no(min(starts))
+    return DENIED if plainly and max(starts) - min(starts) <= _NEXT else SCOPE
 
 
 def _concerns_client(span: Span, scope: Scope) -> bool:

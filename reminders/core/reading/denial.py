@@ -21,8 +21,10 @@ class Denial(Clauses):
         negators = lexicon.chars("NEGATOR")
         if negators.isdisjoint(chars[:start]) or self._is_there(start):
             return False
-        if chars[start] in negators and (self._has("AND", start - 1, start) or self._has("WITHOUT", start - 3, start)):
-            return False  # "no fever and no air" denies anew, "without help can't get up"
+        if chars[start] in negators and self._has("AND", start - 1, start):
+            return False  # "no fever and no air" denies anew
+        if self._has("CANT", start, start + 1) and self._has("WITHOUT", start - 3, start):
+            return False  # "without help can't get up"
         steps = 0
         for at in range(start - 1, -1, -1):
             char = chars[at]
@@ -54,6 +56,10 @@ class Denial(Clauses):
             if steps > (_NEAR if reach is None else reach):
                 return False
         return False
+
+    def is_right_behind_no(self, start: int) -> bool:
+        """Tell whether a denial stands right before a stretch: "not dizzy", "I have not been dizzy"."""
+        return self._has("NEGATOR", start - 2, start) and COMMA not in self.text.chars[max(0, start - 2) : start]
 
     def _is_new_clause(self, at: int, start: int) -> bool:
         """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es", "no falls and I am dizzy"."""

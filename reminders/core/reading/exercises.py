@@ -18,18 +18,6 @@ from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION
-# Labels of words of done and not done: what they say, and which way they face.
-_STATUS_LABELS = (
-    ("ex.done", "done", "either"),
-    ("ex.done_before", "done", "before"),
-    ("ex.done_after", "done", "after"),
-    ("ex.not", "not", "either"),
-    ("ex.but", "not", "before"),
-    ("ex.not_after", "not", "after"),
-    ("ex.part", "part", "either"),
-    ("ex.part_after", "part", "after"),
-)
-_OPENS = tuple(_ENDS)  # what a sentence may stand behind
 _TOO_MANY = 60  # no repetitions, but a pulse or a weight
 
 
@@ -50,7 +38,10 @@ class Teller:
         self._lexicon = lexicon
         self._sides = lexicon.chars("BODYSIDE")
         self._chars = numbers.signature
-        asked, told_of = hits.get("ex.asked", ()), {low for low, _ in hits.get("ex.place", ()) if "all" in hits}
+        asked, told_of = (
+            hits.get("ex.asked", ()),
+            {at for low, high in hits.get("ex.place", ()) if "all" in hits for at in range(low, high)},
+        )
         mentions = [one for one in mentions if not any(low <= one.start < high for low, high in asked)]
         doses = sharing.in_order(numbers, mentions, session)
         self._told = doses + [
@@ -67,7 +58,7 @@ class Teller:
         free = self._give_amounts()
         sharing.share_amounts(self._told, self._chars, self._lexicon)
         self._owners.give_sides(self._numbers.amounts, self._session)
-        listing.share_none(self._told, self._chars, self._lexicon)
+        self._owners.share_none()
         self._give_statuses()
         self._give_holds()
         free = sharing.spread_sets(self._told, self._give_lone(sharing.in_turn(self._told, free)), self._chars)
@@ -116,6 +107,8 @@ class Teller:
                 None if sharing.is_for_all(amount, self._told, self._chars, self._lexicon) else self._owners.of(amount)
             )
             if owner is None:
+                owner = self._owners.put_right_by(amount)
+            if owner is None:
                 free.append(amount)
             elif owner.amount is None or self._owners.puts_right(owner.amount, amount):
                 owner.amount = amount
@@ -153,10 +146,10 @@ class Teller:
         """Give each word of done or not done to the names it stands with.
 
         Some lead on to names ("did", "all but"), some close them ("rows yes"), most do what the first does."""
-        marks = self._status_marks()
         if not self._told:
             return
-        self._marks = {at: status for at, status, _ in marks}
+        marks, self._starts = listing.status_marks(self._hits, self._told, self._chars, self._lexicon)
+        self._marks = {at: status for end, status, _ in marks for at in range(self._starts[end], end + 1)}
         comes_first = any(at < self._told[0].mention.start for at, _, way in marks if way != "after")
         waiting = []
         for at, status, way in marks:
@@ -169,34 +162,6 @@ class Teller:
                 listing.close_before(self._told, self._chars, at, self._lexicon)
         self._give_by_listing()
         listing.close_lists(self._told, self._chars, self._lexicon)
-
-    def _status_marks(self) -> list[tuple[int, str, str]]:
-        """Return the words of done and not done with their places and the way they face."""
-        marks: dict[int, tuple[str, str]] = {}
-        for label, status, way in _STATUS_LABELS:
-            for start, end in self._hits.get(label, ()):
-                if label == "ex.but" and self._chars[start - 1 : start] in _OPENS:
-                    continue  # "All done. But standing from the chair that last time"
-                for at in range(start, end):
-                    if self._chars[at] not in (NAMED, NAMED_ON, *_ENDS):
-                        marks[at] = (status, listing.faced(self._chars, at, way, self._lexicon))
-        runs: list[tuple[int, str, str]] = []
-        self._starts = {}
-        leads = listing.marks_lead(self._told, self._chars, self._lexicon)
-        for at in sorted(marks):
-            status, way = marks[at]
-            way = "before" if leads else way
-            if runs and runs[-1][1] == "not" and listing.repeats(self._chars, runs[-1][0], at, self._lexicon):
-                status = "not"  # "left out the carry, and the lifts too"
-            goes_on = bool(runs) and runs[-1][0] == at - 1
-            adds = self._lexicon.is_in("JOIN", self._chars[at])  # "heels no nor chair"
-            if goes_on and runs[-1][1] == status and not adds:
-                way = way if runs[-1][2] == way else "either"
-            elif not (goes_on and status == "part"):
-                goes_on = False
-            self._starts[at] = self._starts[runs.pop()[0]] if goes_on else at
-            runs.append((at, status, way))
-        return runs
 
     def _give_status(self, at: int, status: str, way: str, comes_first: bool) -> bool:
         """Give one word to the names behind it, or to those before it when it closes them; False when it finds none."""
@@ -224,10 +189,9 @@ class Teller:
         if listing.closes_name(self._chars, self._text.words, at, status, self._lexicon):
             leads = False  # "did rows, carries no, side leg ok"
         last = before[-1] if before and not open_before and not leads else None
-        if last is not None and way == "after" and status == "not" and last.status == "done":
-            if last.mention.end == self._starts[at]:
-                last.status = status  # "only the carry got left out"
-                return True
+        if last is not None and (status, way, self._starts[at]) == ("not", "after", last.mention.end):
+            last.status = status  # "only the carry got left out"
+            return True
         if last is not None and listing.overrules(self._chars, last, at, status, self._lexicon):
             return True
         if way != "before" and open_before and (not leads or not comes_first):

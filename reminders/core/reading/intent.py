@@ -151,13 +151,12 @@ def _opt_out(evidence: Evidence) -> str | None:
 
 
 def _is_last_wish(evidence: Evidence, spans: list[Span]) -> bool:
-    """Tell whether a wish to hear no more stands in a clause of its own behind all that was told: "..., stop texting"."""
+    """Tell whether a wish to hear no more stands in a clause of its own behind all else: "..., stop texting me"."""
     lexicon, chars = evidence.scope.lexicon, evidence.signature
     end = max(high for label in ("opt_in", "opt_out_past") for _, high in evidence.spans(label))
     anew = lexicon.either("AND_THEN", "POLITE", "BUT") | frozenset(_ENDS + COMMA + BUT)
-    return any(
-        start >= end and (start == end or chars[start - 1] in anew or chars[start] in anew) for start, _ in spans
-    )
+    behind = [start for start, _ in spans if start >= end]
+    return any(start == end or not anew.isdisjoint(chars[start - 1 : start + 1]) for start in behind)
 
 
 def _stranger(evidence: Evidence) -> str | None:

@@ -6,14 +6,60 @@ What each of them comes to is decided in `exercises.py` and `lines.py`.
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
+from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 
 _ENDS = STOP + QUESTION
+# Labels of words of done and not done: what they say, and which way they face.
+_STATUS_LABELS = (
+    ("ex.done", "done", "either"),
+    ("ex.done_before", "done", "before"),
+    ("ex.done_after", "done", "after"),
+    ("ex.not", "not", "either"),
+    ("ex.but", "not", "before"),
+    ("ex.not_after", "not", "after"),
+    ("ex.part", "part", "either"),
+    ("ex.part_after", "part", "after"),
+)
 _FAR = 12  # tokens between a name and the word of done or not done that closes it
 _SEVERAL = 2
 _LEADS_FAR = 9  # tokens between a word and the name it leads on to
+
+
+def status_marks(
+    hits: Hits, told: Sequence[Told], chars: str, lexicon: Lexicon
+) -> tuple[list[tuple[int, str, str]], dict[int, int]]:
+    """Return the words of done and not done with their places and the way they face, and where each run of them begins.
+
+    A run of several words stands at its last one.
+    """
+    marks: dict[int, tuple[str, str]] = {}
+    for label, status, way in _STATUS_LABELS:
+        for start, end in hits.get(label, ()):
+            if label == "ex.but" and start and chars[start - 1] in _ENDS:
+                continue  # "All done. But standing from the chair that last time"
+            for at in range(start, end):
+                if chars[at] not in (NAMED, NAMED_ON, *_ENDS):
+                    marks[at] = (status, faced(chars, at, way, lexicon))
+    runs: list[tuple[int, str, str]] = []
+    starts: dict[int, int] = {}
+    leads = marks_lead(told, chars, lexicon)
+    for at in sorted(marks):
+        status, way = marks[at]
+        way = "before" if leads else way
+        if runs and runs[-1][1] == "not" and repeats(chars, runs[-1][0], at, lexicon):
+            status = "not"  # "left out the carry, and the lifts too"
+        goes_on = bool(runs) and runs[-1][0] == at - 1
+        adds = lexicon.is_in("JOIN", chars[at])  # "heels no nor chair"
+        if goes_on and runs[-1][1] == status and not adds:
+            way = way if runs[-1][2] == way else "either"
+        elif not (goes_on and status == "part"):
+            goes_on = False
+        starts[at] = starts[runs.pop()[0]] if goes_on else at
+        runs.append((at, status, way))
+    return runs, starts
 
 
 def reaches(chars: str, start: int, end: int, lexicon: Lexicon, over_but: bool = False) -> bool:
@@ -74,12 +120,26 @@ def leads_to(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
 
 def governs(chars: str, start: int, end: int, lexicon: Lexicon) -> bool:
     """Tell whether a word of done or not done leads on to the names behind it."""
-    between = chars[start:end]
+    between = _less_asides(chars[start:end], lexicon)
     return len(between) <= _LEADS_FAR and all(
         char in (COMMA, NAMED, NAMED_ON, USED, SECONDS)
-        or any(lexicon.is_in(concept, char) for concept in ("LEADS", "LISTING", "REP"))
+        or any(lexicon.is_in(concept, char) for concept in ("LEADS", "LISTING", "REP", "SWEAR"))
         for char in between
     )
+
+
+def _less_asides(chars: str, lexicon: Lexicon) -> str:
+    """Return words less where something was done: "the wall ones on the trailer and calf raises"."""
+    at = 0
+    while at + 2 < len(chars):
+        end = at + 1
+        while end < len(chars) and (lexicon.is_in("THE", chars[end]) or lexicon.is_in("ART", chars[end])):
+            end += 1
+        is_joined = lexicon.is_in("PLACEWORD", chars[at]) and lexicon.is_in("JOINAND", chars[end + 1 : end + 2])
+        if is_joined and chars[end] not in (COMMA, NAMED, NAMED_ON, USED, *_ENDS):
+            chars = chars[:at] + chars[end + 1 :]
+        at += 1
+    return chars
 
 
 def faced(chars: str, at: int, way: str, lexicon: Lexicon) -> str:
@@ -139,10 +199,16 @@ def is_over(chars: str, at: int, status: str, lexicon: Lexicon) -> bool:
 
 def is_refused_list(told: Sequence[Told], at: int, marks: Mapping[int, str], chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a name opens another list, which a denial closes: "did A and B, C and D I left"."""
-    if not at or not parts_lists(chars, told[at - 1], told[at], lexicon):
+    is_parted = bool(at) and parts_lists(chars, told[at - 1], told[at], lexicon)
+    is_counted = (
+        bool(at) and told[at - 1].amount is not None and told[at].amount is None
+    )  # "A 2x10, and C and D I left"
+    if not is_parted and not is_counted:
         return False
     last = at
     while last + 1 < len(told) and joined(chars, told[last], told[last + 1], lexicon):
+        if not is_parted and COMMA in chars[told[last].mention.end : told[last + 1].mention.start]:
+            break
         last += 1
     end = told[last].mention.end
     return any(marks.get(place) == "not" for place in range(end, end + 3))
@@ -184,16 +250,6 @@ def closes(chars: str, at: int, lexicon: Lexicon) -> bool:
         or chars[at] in _ENDS
         or (lexicon.is_in("BUT", chars[at]) and chars[at + 1 : at + 2] in lexicon.either("NOT", "NO"))
     )
-
-
-def share_none(told: Sequence[Told], chars: str, lexicon: Lexicon) -> None:
-    """A nought behind a list is none of all its names: "heels and tandem zero"."""
-    for one, later in reversed(list(pairwise(told))):
-        is_none = later.status == "not" or (later.amount is not None and 0 in (later.amount.sets, later.amount.reps))
-        between = chars[one.mention.end : later.mention.start]
-        is_list = any(lexicon.is_in("JOINAND", char) for char in between) and joined(chars, one, later, lexicon)
-        if is_none and is_list and one.amount is None and one.status is None:
-            one.status = "not"
 
 
 def marks_lead(told: Sequence[Told], chars: str, lexicon: Lexicon) -> bool:

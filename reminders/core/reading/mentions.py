@@ -153,6 +153,8 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     at = mention.end
     if at < len(chars) and lexicon.is_in("ONE_OR_PART", chars[at]):
         return True
+    if any(lexicon.is_in(one, chars[at : at + 1]) for one in ("WASWORD", "GOT")):
+        at += lexicon.is_in("STATUS", chars[at + 1 : at + 2])  # "wall was skipped"
     while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
         at += 1
     if lexicon.is_in("X", chars[at : at + 1] or STOP) and lexicon.is_in("#", chars[at + 1 : at + 2]):

@@ -41,6 +41,7 @@ SHARED_RULES: dict[str, str] = {
         YES ~ EXERNOUN ,? # $
         . FILL* # $
         , FILL* # $
+        , # .
         ^ FILL* # ,|.
         . FILL* # ,|.
         DONE|ALL ,? FILL* # $
@@ -100,6 +101,7 @@ SHARED_RULES: dict[str, str] = {
         . # , # _? $
         , # $
         , # .
+        , # , !#
         . FILL* # $
         . FILL* # .
         ^ # .
@@ -113,7 +115,9 @@ SHARED_RULES: dict[str, str] = {
         # WASWORD BEFOREWORD ~ SURGERY
         # !DE !PAINNOUN ~~ IN_YEAR MONTH|YEAR
         YESTERDAYISH !JOINAND FILL* _? FILL* #
-        LASTTIME !that !few !SET !REP !EXERNOUN !ONEWORD !@ !# _? _? FILL* #
+        LASTTIME !that FILL* #
+        LASTTIME !that !few !SET !REP !EXERNOUN !ONEWORD !@ !# _ FILL* #
+        LASTTIME !that !few !SET !REP !EXERNOUN !ONEWORD !@ !# _ !# _ FILL* #
         USEDTO _? _? FILL* #
         # YESTERDAYISH
         # LASTTIME !few !SET !REP !EXERNOUN !ONEWORD !@
@@ -121,6 +125,7 @@ SHARED_RULES: dict[str, str] = {
     "num.now": """
         # TODAY >$|,|.
         ^ # ,|.
+        DONE|EXERNOUN ,? PAINISH FILL* # >$|,|.
         NEVER _? NOMORE THAN? #
     """,
     "num.before": """

@@ -277,7 +277,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("rated", "BODY FILL* ,? FILL* # RANGE FILL* #"),
     ("rated", "BODY FILL* ,? FILL* #"),
     ("other", "WON ARTICLE? # TO_SCALE|DASH #"),
-    ("other", "WON ARTICLE? #"),
+    ("hour", "WON ARTICLE? #"),
     ("hour", "AWARDS MYSELF ARTICLE? #"),
     ("rated", "RATESAY THAT? FILL? FILL? # RANGE FILL* #"),
     ("rated", "RATESAY THAT? FILL? FILL? #"),
@@ -285,5 +285,6 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sure_hour", "HOURPREP #"),
     ("hour", "CLOCKPREP # RANGE #"),
     ("hour", "CLOCKPREP #"),
-    ("other", "AGE_BEFORE #"),
+    ("other", "AGE_BEFORE BIG"),
+    ("hour", "AGE_BEFORE #"),
 )

@@ -1,9 +1,11 @@
 """To which of the exercises named an amount belongs: the one inside it, right behind it, or last before it."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
+from reminders.core.reading.listing import joined
 from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 from reminders.core.reading.quantities import Amount
@@ -77,6 +79,12 @@ class Owners:
         )
         return said and new.start > old.end and self._lexicon.is_in("WASWORD", self._chars[new.start - 1])
 
+    def put_right_by(self, amount: Amount) -> Told | None:
+        """Return the one exercise named, when an amount further on takes its own back: "but it was 1x10"."""
+        told = [one for one in self._told if one.amount is not None]
+        is_lone = len(told) == len(self._told) == 1 and told[0].amount is not None
+        return told[0] if is_lone and self.puts_right(told[0].amount or amount, amount) else None
+
     def give_sides(self, amounts: Sequence[Amount], session: Sequence[SessionExercise]) -> None:
         """Give a number told for each side to the hold named before it: "tandem 20 seconds, two each side"."""
         chars, lexicon = self._chars, self._lexicon
@@ -92,6 +100,18 @@ class Owners:
             if not set(chars[owner.mention.end : at]) & set(_ENDS):
                 owner.amount = Amount(at, at + 3, None, int(value), "beside")
 
+    def share_none(self) -> None:
+        """A nought behind a list is none of all its names: "heels and tandem zero"."""
+        for one, later in reversed(list(pairwise(self._told))):
+            is_none = later.status == "not" or (
+                later.amount is not None and 0 in (later.amount.sets, later.amount.reps)
+            )
+            between = self._chars[one.mention.end : later.mention.start]
+            is_list = any(self._lexicon.is_in("JOINAND", char) for char in between)
+            is_list = is_list and joined(self._chars, one, later, self._lexicon)
+            if is_none and is_list and one.amount is None and one.status is None:
+                one.status = "not"
+
     def _leads_to(self, start: int, end: int) -> bool:
         """Tell whether only joining words stand between an amount and the name behind it: "3 sets on the band"."""
         start += self._lexicon.is_in("SIDEWORD", self._chars[start : start + 1])  # "one set of 10 each side for the"
@@ -105,4 +125,6 @@ class Owners:
         commas = between.count(COMMA)
         if commas > 1 or (commas and len(between) > 3 and between[-1] != COMMA):
             return False
+        if between and self._lexicon.is_in("ALL", between[-1]) and not self._lexicon.is_in("REST", between[-1]):
+            between = between[:-1]  # "carries all four"
         return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))

@@ -77,14 +77,16 @@ def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits
     invited = _places(hits, "num.invited") if len(scope.text.raw[0]) == 1 else set()  # "Y6 and it is day 3 of rain"
     stated = max((one.value for one in figures if one.stated or one.at in invited), default=None)
     told = {at for label in _TOLD_OTHERWISE for s, e in hits.get(label, ()) for at in range(s, e)} | taken
+    worst, values = max(figure.value for figure in figures), scope.text.values
     bounds = [scope.sentence(figure.at, figure.at + 1) for figure in figures]
     return [
         at
         for at in numbers.loose
         if at not in told
-        and (scope.text.values[at] or 0) <= SCALE_TOP
+        and (values[at] or 0) <= SCALE_TOP
+        and worst_whole(values[at] or 0) != worst  # "9 when I got up and 9 still"
         and any(low <= at < high for low, high in bounds)
-        and (stated is None or ((scope.text.values[at] or 0) > stated and _goes_on(at, scope)))
+        and (stated is None or ((values[at] or 0) > stated and _goes_on(at, scope)))
     ]
 
 
@@ -93,7 +95,7 @@ def _goes_on(at: int, scope: Scope) -> bool:
     signature, lexicon = scope.text.signature, scope.lexicon
     if signature[at + 1 : at + 2] == UNKNOWN:
         return False  # "then 9 marbles"
-    joins, small = lexicon.either("JOINAND", "BUT", "THEN"), lexicon.either("FILL", "ARTICLE", "THEN")
+    joins, small = lexicon.either("JOINAND", "BUT", "THEN"), lexicon.either("FILL", "ARTICLE", "THEN", "ALMOST")
     at -= 1
     while at > 0 and signature[at] in small and signature[at] not in joins:
         at -= 1
@@ -151,9 +153,8 @@ def _still_standing(
         figures = [one for one in figures if not any(s <= one.at < e for s, e in hits.get("num.said", ()))]
     never = _places(hits, "num.never") - _places(hits, "num.now")  # "never went over 4" is a 4
     figures = [figure for figure in figures if figure.at not in never]
-    current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
     is_lone = is_lone_answer and len(figures) == 1 and _NO_PAIN_LABELS.isdisjoint(hits)
-    figures = figures if is_lone else current
+    figures = figures if is_lone else _current(figures, hits, scope)
     figures = [figure for figure in figures if not (_is_asked(figure, scope) or _is_theirs(figure, hits, scope))]
     if not (is_lone_answer or _corrects(hits) or "num.said" in hits):  # "he only two"
         figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]
@@ -165,6 +166,15 @@ def _still_standing(
             own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
             figures = own or figures
     return figures
+
+
+def _current(figures: list[Figure], hits: Hits, scope: Scope) -> list[Figure]:
+    """Return the figures of now, or of the session that is told: "did all yesterday, pain 2"."""
+    current = [figure for figure in figures if not _is_other_time(figure, hits, scope)]
+    if current or "done" not in hits or "day.yesterday" not in hits or "day.today" in hits:
+        return current
+    past = _places(hits, "num.past")
+    return [one for one in figures if one.stated and one.at in past and not scope.is_past(one.at, one.at + 1)]
 
 
 def _places(hits: Hits, label: str) -> set[int]:
@@ -182,7 +192,7 @@ def _is_asked(figure: Figure, scope: Scope) -> bool:
     first = scope.sentence(figure.at, figure.at + 1)[0]
     lexicon, opener = scope.lexicon, scope.text.signature[first]
     opens = first == figure.at - 1 and lexicon.is_in("QUESTIONER", opener)
-    opens = opens and not (lexicon.is_in("YES", opener) or lexicon.is_in("SAYS_RATE", opener))
+    opens = opens and not any(lexicon.is_in(kind, opener) for kind in ("YES", "SAYS_RATE", "I"))  # "tengo 8"
     return scope.is_asked(figure.at, figure.at + 1) or (opens and not figure.stated)
 
 
@@ -200,7 +210,8 @@ def _is_of_unknown(figure: Figure, scope: Scope) -> bool:
     while at > 1 and signature[at] in small:
         is_told |= signature[at] in verbs
         at -= 1
-    return is_told and signature[at] == UNKNOWN and lexicon.is_in("THE", signature[at - 1])
+    is_thing = lexicon.is_in("THE", signature[at - 1]) and not lexicon.is_in("MY", signature[at - 1])
+    return is_told and signature[at] == UNKNOWN and is_thing  # "my gout was a 7" is a rating
 
 
 def _in_question(figure: Figure, scope: Scope) -> bool:

@@ -5,13 +5,14 @@ Names and letters are found in `mentions.py`.
 
 from itertools import pairwise
 
-from reminders.core.reading.counted import is_next_round
+from reminders.core.reading.counted import counts_rounds
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.mentions import is_unit
 from reminders.core.reading.patterns import COMMA, STOP
 from reminders.core.reading.session import Mention
 from reminders.core.reading.tokens import Text
 
+_SHORT_FORM = 4  # letters of "ex.", "ejer."
 _TIMES = ("TIMEUNIT", "WEEKDAY", "DAYPART", "PASTSPAN", "TIMES")
 
 
@@ -20,7 +21,7 @@ def place_mentions(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
     found: list[Mention] = []
     if lexicon.ordinals.keys().isdisjoint(text.words) and not _may_list(text, lexicon):
         return found
-    if _counts_rounds(text, lexicon):
+    if counts_rounds(text.words, text.signature, text.values, lexicon):
         return found
     if items := _numbered_items(text, count, lexicon) or _told_numbers(text, count, lexicon):
         return items
@@ -49,18 +50,6 @@ def _left_over(text: Text, found: list[Mention], count: int, lexicon: Lexicon) -
     at, number = rest[0], text.values[rest[0]] or 0
     is_told = lexicon.is_in("STATUS_BEFORE", chars[at - 1]) and chars[at + 1 : at + 2] in ("", STOP, COMMA)
     return [Mention(at, at + 1, int(number) - 1, False)] if is_told and 1 <= number <= count else []
-
-
-def _counts_rounds(text: Text, lexicon: Lexicon) -> bool:
-    """Tell whether an ordinal counts rounds: "the first round yes, the second no"."""
-    words, chars = text.words, text.signature
-    if lexicon.chars("SET").isdisjoint(text.present):
-        return False
-    if not lexicon.chars("ROUNDORD").isdisjoint(text.present):
-        return True  # "una ronda, la segunda ya no"
-    if is_next_round(words, chars, text.values, lexicon):
-        return True
-    return any(words[at] in lexicon.ordinals and lexicon.is_in("SET", chars[at + 1]) for at in range(len(words) - 1))
 
 
 def _numbered_items(text: Text, count: int, lexicon: Lexicon) -> list[Mention]:
@@ -217,7 +206,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
             return [count - 1 if place < 0 else place - 1], end
     about_pain = at and lexicon.is_in("PAINISH", chars[at - 1])
     if lexicon.is_in("ITEMSIGN", chars[at]) and at + 1 < len(chars) and not about_pain:
-        number_at = at + 1 + (chars[at + 1] == STOP and at + 2 < len(chars))  # "ex. 2"
+        is_short = len(text.raw[at]) <= _SHORT_FORM and chars[at + 1] == STOP and at + 2 < len(chars)
+        number_at = at + 1 + is_short  # "ex. 2", not "did my exercises. One set"
         number = text.values[number_at]
         if number is not None and 1 <= number <= count and not is_unit(chars, number_at + 1, lexicon):
             places, end = _listed_places(text, number_at, count, lexicon, is_told=True)

@@ -127,7 +127,8 @@ class SessionNames:
     def _stem(self, word: str) -> str:
         """Return a word as the aliases spell it: singular, and one letter off mended."""
         stem = singular(word)
-        if stem not in self._words and len(stem) >= _FUZZY_FROM and not self._lexicon.knows(word):
+        is_known = self._lexicon.knows(word) or self._lexicon.knows(stem)  # "rains" is no "raise"
+        if stem not in self._words and len(stem) >= _FUZZY_FROM and not is_known:
             stem = next((known for known in self._long_words if one_off(stem, known)), stem)
         return stem
 
@@ -165,10 +166,15 @@ def is_movement(chars: str, at: int, after: str, lexicon: Lexicon) -> bool:
 
 
 def is_new_gear(chars: str, at: int, lexicon: Lexicon) -> bool:
-    """Tell whether a thing is told by its kind and not used: "fell in love with the new band"."""
-    if not (lexicon.is_in("GEAR", chars[at]) and lexicon.is_in("GEARKIND", chars[at - 1])):
+    """Tell whether a thing is told by its kind and not used: "fell in love with the new band", "my bag is packed"."""
+    if not lexicon.is_in("GEAR", chars[at]):
         return False
-    at -= 2
+    after = chars[at + 1 : at + 2]
+    told = any(lexicon.is_in(one, after) for one in ("#", "X", "STATUS", "JOIN", "COMMA", "STOP", "ONE_OR_PART"))
+    is_mine = lexicon.is_in("MY", chars[at - 1]) and after != "" and not told
+    if not is_mine and not lexicon.is_in("GEARKIND", chars[at - 1]):
+        return False
+    at -= 1 if is_mine else 2
     while at >= 0 and any(lexicon.is_in(one, chars[at]) for one in ("THE", "ART", "WITHWORD", "GEARKIND")):
         at -= 1
     return at < 0 or not any(lexicon.is_in(one, chars[at]) for one in ("DID", "STATUS_BEFORE", "#", "SET"))

@@ -235,7 +235,8 @@ RULES = {
         STOPIT ~ for a|an|now|today|tonight|tomorrow|this|next|couple|few|several|some|awhile|WEEKDAY|MONTH|DATE|lunch|dinner|supper|breakfast|xmas|christmas|easter|thanksgiving
         STOPIT ~ for # more? SPAN|TIMEUNIT|night|nights
         STOPIT ~ for # or|to|DASH # SPAN|TIMEUNIT|night|nights
-        STOPIT ~ for the next|weekend|week|month|day|night|morning|evening|afternoon|rest|time|moment|present|duration|meantime|summer|winter|spring|fall|autumn|holiday|holidays|#
+        STOPIT ~ for the !love !last !sake !umpteenth !patient !number !phone !person !lady !man !family !record !CLIENTLIKE
+        STOPIT ~ for one|over|about|around|almost|maybe|at ~ SPAN|TIMEUNIT|night
         cancel my !TEXTNOUN !exercise !exercises !daily !participation !account !subscription !number !service !membership ~ for
         STOPIT ~ after !today !tonight !this !WEEKDAY !tomorrow !all !everything !it
         before ~ STOPIT !TEXTVERB !TEXTNOUN !sending !the !these !your

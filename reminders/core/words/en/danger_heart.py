@@ -88,7 +88,7 @@ RULES = {
         not like heart
         sob none|neg|negative|nil|denied
         sob no ,|.|$
-        little|bit|tad winded|breathless|puffed ~~ like|any|anyone|anybody normal|usual|would|anyone|anybody|body !not
+        little|bit|tad winded|breathless|puffed ~~ like|any|anyone|anybody normal|usual|would|anyone|anybody|body|always !not
         little|bit|tad winded|breathless|puffed as|is|thats|like* normal|usual|always
         out of breath ~ like|any anyone|anybody ~
         put|hand ~ hand|hands on my heart and|,|.|$|for|when|to !it !racing !felt

@@ -28,6 +28,8 @@ RULES = {
         knocked|knock ~ out
         took care of
         VERYDONE it|em|them
+        VERYDONE the lot|whole|set|session|workout|list|program
+        threw|put in every|all
         wrapped ~ up
         i did
         we did
@@ -139,6 +141,9 @@ RULES = {
         100 percent
     """,
     "part": """
+        # quarters|thirds|fourths|fifths done|complete|completed|finished|through|there
+        # quarters|thirds|fourths|fifths of the|it|them|my|em
+        not ~ full|whole whack|shebang|hog|monty|enchilada|kit|shooting
         nearly|almost|practically|virtually ALL of? EM|EXER|THE|$|,|.
         ONLY ~ # each|per
         could only|barely|hardly
@@ -260,6 +265,8 @@ RULES = {
         ^ HALFWORD ,|.
     """,
     "part_sure": """
+        # quarters|thirds|fourths|fifths done|complete|completed|finished|through|there
+        not ~ full|whole whack|shebang|hog|monty|enchilada|kit|shooting
         nearly|almost|practically|virtually ALL
         thats|that is|was? all i|we had|did|managed|got
         @ ONLY ,|.|$|today|tonight

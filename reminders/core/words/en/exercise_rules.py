@@ -31,6 +31,8 @@ RULES = {
         @ made|makes|make|gave|give|gives|got|had|has my|me|it|one
         @ felt|feel|feels|seem|seemed|seems
         @ FILL* SMALL ,? FILL* everything|rest|others
+        love|loved|loving|hate|hated|enjoy|enjoyed|dread|dreaded|despise|adore|adored|cursing|cursed|cussing the|those|these|my|doing? @
+        love|romance with the|those|these|my|doing? @
     """,
     "ex.done_after": """
         @ ,? no prob|problem|problems|issue|issues|trouble|sweat|biggie|worries
@@ -78,6 +80,7 @@ RULES = {
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
+        never touched|tried|attempted|started|begun
         did|do|have|has|had|could|would not yet|even? touched|tried|attempted|started|begun|made|gotten|got to?
         havent|hadnt|didnt yet|even? touched|tried|attempted|started|begun|gotten|got to?
         held|hold|holding off on? the|my @

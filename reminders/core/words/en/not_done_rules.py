@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        never did|do|done|touched them|em|it|any|one|a ,|.|$|thing
+        havent|hadnt exercised|exercise|worked at? all? today|tonight|,|.|$
+        too late now? for|to EXERNOUN|exercise|do|start
+        ^ hail|hell|heck|lord|goodness no|nope
+        unable to? complete|do|perform|manage|attempt|finish today|todays|tonights|this|my EXERNOUN
+        not tonight ,|.|$
         zero|nil sets|reps|exercises ,|.|$|today|tonight|done
         none|nil|zero of the|them|my|these|those? #? exercises? done ,|.|$|today|tonight
         did|do know exercise|exercises|reps|sets|today
@@ -171,6 +177,7 @@ RULES = {
         ^ i? ran out of steam|time|energy before i began|started ,|.|$
     """,
     "skip_not": """
+        forget|forgot|forgets my|her|his|own head|name|own
         i SAIDWORD that? i? skipped|missed|didnt ~ but|that|. that|it was
         was|am|were not able to finish|complete
         could|can|did not finish|complete
@@ -195,6 +202,10 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        never did|do|done|touched them|em|it|any|one|a ,|.|$|thing
+        havent|hadnt exercised|exercise|worked at? all? today|tonight|,|.|$
+        too late now? for|to EXERNOUN
+        unable to? complete|do|perform|manage|attempt|finish today|todays|tonights|this|my EXERNOUN
         not a|even? one|single of? EM|EXER got|was|were done
         didnt|havent|never do|get|did|done
         ^ NO|NOPE $

@@ -53,6 +53,11 @@ RULES = {
         didnt|never|not give|gave|given you|yall|u my number to|for TEXTVERB
         you|u|yall cant|cannot|mustnt|shouldnt be? TEXTVERB me|us|this|here ~ MORE|again|ever !today
         you|u|yall can|may|must|should not be? TEXTVERB me|us|this|here ~ MORE|again|ever !today
+        werent|arent|isnt|wasnt|shouldnt|wouldnt|hadnt supposed|allowed|meant|be|to* TEXTVERB me|us|this ~ MORE|again|phone|$
+        hadnt|havent|never|didnt agreed|agree|consented|consent|authorized ~ TEXTVERB|texted|messaged|contacted
+        way to not be|get texted|messaged|reminded|contacted
+        dont|never|not call|ring|phone|email me|us? ,? or|nor text|message|contact !today !tonight !tomorrow !till !until !on !at !before
+        dont|never|not call|ring|phone|email , text|message or|nor|and email|call|write
         nobody|noone should|can|may|must|is to? TEXTVERB me|us
         get|take this|that|it|these off my|our phone|cell|mobile
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
@@ -60,7 +65,8 @@ RULES = {
     "opt_out_not": """
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
-        if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        ^ if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        ,|.|but|and|because|cause if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
         why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
         said|say|know|told|sure ~ when to stop
         why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
@@ -86,11 +92,12 @@ RULES = {
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """,
     "opt_out_sure": """
+        rather|prefer|wish|better|appreciate|glad|happy|grateful|nice it? if? you|u|yall didnt|wouldnt|dont|not|wont TEXTVERB me|us|this|any|these|$
         after|though i|we|ive|weve said|told|asked you|u|yall|them? to? STOPIT
         if|unless you|u|yall|ya dont|wont|do|not* stop|quit ,? ~~ sue|report|lawyer|police|attorney|block|complain|complaint
         they|clinic|office never|didnt|havent stopped|cancelled|canceled|ended TEXTVERB|sending|these|those|the|my TEXTNOUN?
         not|dont|never to? be contacted|texted|messaged|reminded again|anymore|further|ever
-        STOPKEY|STOPIT for the last|third|umpteenth|tenth|hundredth|# ORD? time
+        STOPKEY|STOPIT TEXTVERB|TEXTNOUN|it|this|these|them|me|us* for the last|third|umpteenth|tenth|hundredth|# ORD? time
         what|how do|must|should|can|could|would i|we have|need|got? to? text|send|reply|type|press|push|write|answer to STOPIT this|these|them|it? ,|.|$
         dont|doesnt|not|longer want|wish|care|interested|like to|in take|taking part|participate|participating ,|.|$|anymore|any
         no longer interested in doing|continuing this|that|it|these|them ,|.|$|please|anymore
@@ -98,8 +105,11 @@ RULES = {
         if|when|until|till|unless you|u|yall|ya dont|wont|cant|didnt stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these|the|those|this|your|all|my|it
         if|when|until|till|unless you|u|yall|ya do|will|can not stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these|the|those|this|your|all|my|it
         unless you|u|yall|ya stop|quit|cease|end|cancel TEXTVERB|sending|bothering|these TEXTNOUN?
-        if|until|till|unless you|u|yall|ya dont|wont|cant|didnt|not? REMOVE|take me|us|my name|number|phone? off|from
-        if these|those|the|your|all TEXTNOUN dont|doesnt|wont|do not? stop|end|cease
+        if|until|till|when you|u|yall|ya dont|wont|cant|didnt REMOVE|take me|us|my name|number|phone? off|from
+        if|until|till|when you|u|yall|ya do|can|will not REMOVE|take me|us|my name|number|phone? off|from
+        unless|until|till you|u|yall|ya REMOVE|take me|us|my name|number|phone? off|from
+        if these|those|the|your|all TEXTNOUN dont|doesnt|wont stop|end|cease
+        if these|those|the|your|all TEXTNOUN do|does|will not stop|end|cease
         if you|u|yall|ya keep|continue|text|message|send ~ TEXTVERB|me|again ~~ sue|report|lawyer|police|attorney|fcc|complain|complaint|block
         why dont|wont|cant|havent|didnt|arent|not you|u|yall|ya ever|just|please? stop|stopped|quit|cease|end|ended TEXTVERB|sending|bothering|these|those|the|your TEXTNOUN?
         you|u|yall|ya still? never|didnt|havent|still|dont|wont ever? stop|stopped|quit|cancel|cancelled|canceled|end|ended TEXTVERB|sending|these|those|the|your|my|them TEXTNOUN|like|as|,|.|$
@@ -136,6 +146,8 @@ RULES = {
         you|u|yall|ya ~ start|started|starting|begin|began TEXTVERB ~ again ~ ,|. please|just? stop|quit|REMOVE
     """,
     "opt_out_key": """
+        fact|actually|matter ,? just|please? STOPIT TEXTVERB|TEXTNOUN|altogether|completely
+        STOPIT TEXTVERB|TEXTNOUN|sending ~ altogether|completely|entirely|permanently|forever
         ^ STOPIT ~ till|until hell|kingdom|doomsday
         STOPIT|dont|not|never ~ TEXTVERB|TEXT|send ~ till|until hell|kingdom|doomsday
         until|till i ask|say|tell ~~ which|thats|meaning|is ~ never
@@ -144,14 +156,14 @@ RULES = {
         you|u|youve|dr|doc|doctor|therapist|he|she|they|pt ~ told|said|say|asked|requested|wrote|texted once|twice|before|already
         no need to send|resend|text it|that again
         i|we dont|didnt|wont|wouldnt|never unsubscribe|stop|quit|cancel
-        if|when you stop|quit
     """,
     "opt_in_not": """
-        can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put !me !us !my !him !her !this
+        can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put !me !us !my !him !her !this !myself !ourselves !back !on !mine
         can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put my !name !number !phone !cell !mom !wife !husband
     """,
     "opt_out_denied": """
-        if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        ^ if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        ,|.|but|and|because|cause if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
         why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
         said|say|know|told|sure ~ when to stop
         why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit

@@ -29,12 +29,17 @@ RULES = {
         was|is|were # when|once|before|until|till
         this time|session ,? FILL* #
         mine FILL* #
+        ^ # since|after
+        these days ,? FILL* #
+        nowadays ,? FILL* #
+        # and rising|climbing|counting|growing|worsening
         # at rest
         # on|up|down|climbing the? stairs|steps|hill|hills
         no|not more|higher|worse than FILL* #
     """,
     "num.now": """
         last|yesterday week|month|year|time|night? down|up? to FILL* #
+        today|tonight FILL* #
         # now|nowadays|currently|lately ,|.|$
         # when|once|as i|we first? got|woke|get|wake|stood|sat|bent|moved|walked|stepped|lay|tried|twisted|lifted|reached|turned
         # when|once|as i|we first? started|began !therapy !treatment !physio !pt !rehab !coming !seeing !with !this !here
@@ -47,7 +52,7 @@ RULES = {
         this week|month|session|morning ,? FILL* #
     """,
     "num.never": """
-        SAIDWORD ~ # PAINWORD? ,|and|but ~ wasnt|isnt|not true|right|so|correct|honest|accurate
+        SAIDWORD ~ # PAINWORD? ,|and|but ~ wasnt|isnt|not true|correct|honest|accurate
         would|wouldve|id|might be|been FILL* # if|without|unless|otherwise
         if ~ gets|got|goes|went|hits|reaches|climbs|rises up|back? to|above|over|past? FILL* #
     """,

@@ -114,6 +114,8 @@ RULES = {
     """,
     "pause_plain": """
         ^ PAUSEIT the|my|me|these|all|it|them|this? EXERNOUN|TEXTNOUN? please|now? $
+        dont|not TEXTVERB me|us today|tonight|tomorrow ,|.|$|please|i|im|we|cause|because
+        dont|not TEXTVERB me|us this|next week|weekend|month ,|.|$|please|i|im|we|cause|because
         ^ STOPIT TEXTVERB|sending me|us|them|these|texts|reminders? for now|awhile
         ^ STOPIT the|these|those|my|your|all? TEXTNOUN for now|awhile
         away|gone|out|vacation|traveling|cruise for ~ SPAN ,? STOPIT|no the|these|my? TEXTNOUN
@@ -217,7 +219,11 @@ RULES = {
         todays ~ please|list|exercises
         where ~ my? ~ list|exercises|text
     """,
+    "resend_not": """
+        no need to send|resend|text it|that again
+    """,
     "reschedule_plain": """
+        dont|not TEXTVERB me|us on WEEKDAY ,|.|$|please|i|im|we|cause|because
         dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. #|CLOCK AMPM? is|works|would better|good|fine|best|ok|okay|be
         dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. make it|them # ,|.|$|AMPM|instead|please
         dont|not|never|stop|quit TEXTVERB|texting me|us|them|it? at|before #|CLOCK AMPM? ~ ,|. after|make|text|send|try it|them|me|at|after? #|CLOCK

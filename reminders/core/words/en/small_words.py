@@ -88,7 +88,7 @@ CONCEPTS = {
     "THE": "the my his her your our",
     "THAT": "that this these those it",
     "OF": "of a for on at with in by",
-    "FILL": "uh uhh um umm hmm hm er erm unchanged index peaked topped maxed crept hovered inched bumped shot jumped climbed spiked rose went dropped is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
+    "FILL": "scored factor itself uh uhh um umm hmm hm er erm unchanged index peaked topped maxed crept hovered inched bumped shot jumped climbed spiked rose went dropped is was were at a an about bout around maybe like level lvl of just only still got to up it its been im id i say said call would be probably roughly approximately approx perhaps some kind sort well the my max worst peak tops but average overall rating rated score scale number as out on in this did number feels feeling felt sits hit hits reached went getting gets had have today now right am so do from between give gave or really currently both hovering ranged ranging more near close pretty roughly steady solid measly good runs running ran stayed staying remained",
     "LINK": "of to the",
     "LINK_HALF": "and a",
     "HALFWORD": "half haf hafl halve",

@@ -66,7 +66,7 @@ RULES = {
     "danger.faint_or_dizzy": """
         me fui , ~ me fui
         me fui , y|cuando|hasta desperte|volvi|recobre
-        no supe de mi
+        no supe de mi ,|.|$|hasta|por|un|y
         marearme|marearse|mareandome|mareandose asi|tanto|mucho|seguido|cada|al|cuando|otra
         vi|veo|veia|viendo estrellitas|lucecitas|chispitas|puntitos
         se|me ha|he desmayado|desvanecido|desvanecio|desplomado
@@ -136,10 +136,10 @@ RULES = {
     """,
     "idiom.faint_or_dizzy": """
         noche|noches dando|di|doy|daba vueltas
-        vueltas en la cama
+        di|daba|dando|doy vueltas en la cama
         calor|frio|sueno de perder el sentido|conocimiento
         que mareo debe|deben|daria|ha
-        me desmayo de la? hambre|calor|sueno
+        me desmayo de la? hambre|sueno
         vertigo|mareo|mareos da|dan|me? el|los|la|las precio|precios|cuenta|renta
         desmaye|desmayo|desmayar|desmayaba de la|pura? alegria|emocion|gusto|felicidad|risa
         puede|pueden|podria|podrian dar|causar|provocar|producir mareo|mareos|vertigo|desmayo|desmayos

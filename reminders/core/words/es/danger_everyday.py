@@ -8,7 +8,8 @@ RULES = {
         no quiero|deseo seguir con el|la|los|las|estos|esta|mi ejercicio|ejercicios|rutina|terapia|programa|tratamiento !ni !,
         no quiero|deseo seguir con el|la|los|las|estos|esta|mi ejercicio|ejercicios|rutina|terapia|programa|tratamiento , !ni
         no|ni quiero|deseo|quisiera seguir recibiendo|participando|inscrita|inscrito|suscrita|suscrito
-        no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN
+        no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN !ni
+        no quiero|quisiera seguir con esto|estos|los|el|la|tantos? de? los? TEXT|TEXTNOUN ni los|las|recibir|recibiendo|con|nada|sus|el
         me|nos ~ voy|vas|va|van a ~ matar con ese|esa|este|esta|estos|esos|tanto|tanta|tantos|tantas|el|la|los|las|sus? tandem|ejercicio|ejercicios|rutina|silla|talones|lagartijas|talon !de
         dormida|dormido en ~ silla|sofa
     """,
@@ -170,7 +171,7 @@ RULES = {
         duele|dolio|dolia ~ que me muero|moria|mato
         dolor ~ mil demonios|diablos|infiernos
         dolor al maximo|tope|limite|cien
-        me mata|matan|mataba el|la|las|los|mi ~ JOINT|BACKBONE|dolor|ciatica ,|.|y|no|$
+        me mata|matan|mataba el|la|las|los|mi ~ JOINT|BACKBONE|dolor|ciatica ,|.|y|no|$|con|hoy|de|al|desde|cuando
         ^ un? BIG de lo que ~ duele|dolio
         arrancarme|cortarme|arrancar|cortar ~ pierna|brazo|rodilla|cadera|espalda ~~ duele|dolor|dolia
         quisiera|kisiera|quiero arrancarme

@@ -5,9 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "danger.fall_or_injury": """
+        me pegue|golpee en|con|contra el|la|un|una bano|puerta|pared|escalera|cocina|ducha|regadera|esquina|mesa|mueble|tina|lavabo|marco
+        CLIENTLIKE ha caido
+        y|, me corte|rebane ,|.|$|feo|fea|hondo|con|mucho
         me e caido|resbalado|golpeado|pegado
-        encontre|encontramos|halle|hallamos|encontraron tirada|tirado|caida|caido
-        boca|ceja|frente|labio|cabeza|nariz|barbilla|menton partida|partido|descalabrada|descalabrado
+        encontre|encontramos|halle|hallamos|encontraron tirada|tirado|caida|caido !el !la !un !una !mi !los !las !su
+        boca|ceja|frente|cabeza|barbilla partida|descalabrada
         me somate|somato|somataron|somatado
         me|le somate|somato ~ BODY
         culetazo|culazo|culada|trancazo|trompazo|cabezazo|rodillazo|codazo ~ en|contra|con|al|cuando|bajando|subiendo|.|,|$
@@ -125,6 +128,9 @@ RULES = {
         latigazo cervical
     """,
     "idiom.fall_or_injury": """
+        cai|caigo muerta|muerto|rendida|rendido en el|la|mi sofa|cama|sillon|hamaca
+        cai|caigo|cayo en cama ,|.|$|con|por
+        me tiro la|el|una toalla|beso|besos|indirecta
         cabeza dando|da|daba|dan vueltas
         nietito|nietita|bisnieto|bisnieta que? se golpeo|cayo|pego|quebro|lastimo
         cai|cayo redondita|redondito
@@ -137,7 +143,7 @@ RULES = {
         me|nos? rompi|rompo|rompiendo|rompia|quebre|quebrando los sesos con|en|pensando?
         ni|no me pegue|golpee|lastime|lesione ,|.|$|ni|nada|hechos|hice|y|pero
         torci|torcer|torciendo|tuerzo|retorci|exprimi la|el|las|los|un|una ropa|trapo|trapos|trapeador|sabana|sabanas|toalla|toallas|pescuezo
-        cai|caigo|cayo|caia|caido|caida|cae dormida|dormido ,|.|$|en|como|despues|viendo|anoche|temprano|toda|todo
+        cai|caigo|cayo|caia|caido|caida|cae dormida|dormido ,|.|$|en|como|despues|viendo|anoche|temprano|toda|todo|a|tarde
         caido|cai|caiste|cae|caigo|caer del guindo|nido
         se me|le|nos|les cae|cayo el|la|las|los|un|una? brazo|parpado|boca|cara|mano|pelo|diente
         tocado caerme
@@ -175,7 +181,7 @@ RULES = {
         cayo|caen|cayeron|cae un|una|el|la|mucha|mucho|tremenda|tremendo|puro|los|las? granizo|nieve|rayo|helada|novia|visita
         me|le|les|nos cayo|caen|cayeron|cae ~ chistoso|chistosa
         sone|sonaba|sonando|pesadilla|pesadillas|videojuego ~~ caia|caida|caer|caigo
-        pelicula|novela|videojuego ~~ se cayo|cae|caia
+        en|de la|una|mi|esa|el|un pelicula|novela|videojuego ~ se cayo|cae|caia
         caida de|del camus|cabello
         cayo|cae ~ # a #
         echar|echo|eche ~ mano

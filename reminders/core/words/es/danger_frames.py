@@ -232,6 +232,7 @@ RULES = {
     """,
     # What shares the words and is no sign.
     "idiom": """
+        PAINWORD N0 caidas|caida|mareos|mareo|desmayos|golpes|hormigueo|hormigueos|palpitaciones|ahogos
         ^ N0 caidas|caida|mareos|mareo|desmayos|golpes|hormigueo|hormigueos|palpitaciones|ahogos|tropezones|tropiezos|resbalones
         ,|.|y|con|e N0 caidas|caida|mareos|mareo|desmayos|golpes|hormigueo|hormigueos|palpitaciones|ahogos|tropezones|tropiezos|resbalones
         antes !de !del !que me|se ~ mareaba|dolia|ahogaba|desmayaba|caia|faltaba|dormia ~ ,? pero? ahora|hoy no ,|.|$
@@ -252,6 +253,7 @@ RULES = {
         todo|mi|el? dolor de|en mi corazon|alma le|les|te|los
     """,
     "idiom.nerve_or_bladder": """
+        eche|echo|pongo|puse|meto|meti|hago|hice mas|mucha? fuerza
         LIMB|LEG|JOINT ya? tiene|tengo|agarra|agarro ya? mas|mucha|buena fuerza
         se me paso|fue la mano con|en
         mi|una|la|su|de|nuestra|otra|tu|mis tia
@@ -262,7 +264,7 @@ RULES = {
         con mas|mucha|buena|toda|harta fuerza
         ^ levanto|levante|levantamos|subi|subo|aprieto|aprete|hice|muevo|movi|estire|empuje|baje|siento|senti la|el|las|los|mi LIMB|LEG con fuerza ,|.|$
         <,|.|y|ya|hoy|yo|bien|que levanto|levante|levantamos|subi|subo|aprieto|aprete|hice|muevo|movi|estire|empuje|baje|siento|senti la|el|las|los|mi LIMB|LEG con fuerza ,|.|$
-        ^ la|el|las|los|mi LIMB|LEG con fuerza ,|.|$
+        ^ la|el|las|los|mi? LIMB|LEG con fuerza ,|.|$
         se? me? durmio|quedo dormido|dormida? el|la|mi|un|una ANIMAL|nieto|nieta|bebe|nino|nina en|encima|sobre ~ LIMB|regazo|brazos|mi|mia|hombro
     """,
     "idiom.fall_or_injury": """
@@ -271,13 +273,14 @@ RULES = {
         queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar|pestanas !y
         queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar|pestanas y !la !el !mi !un
         me siento|sente|acuesto|acoste|hinco|arrodillo|arrodille|hinque|tumbo|tumbe|extiendo|estiro en|al el? piso|suelo a|para
-        a|hasta|con la caida de la tarde|noche
+        en|a|hasta|con la caida de la tarde|noche
+        ^ la caida de la tarde es|cuando
         caida de la|las|los|el ventas|precios|acciones|hojas|bolsa|senal|tension
         caida del dolar|peso|pelo|cabello|gobierno|muro|internet|sistema|telon|euro
         a|hasta|con la caida del dia|sol
         choque las|los palmas|manos|cinco|vasos|copas
         ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera #|despacio|bien|sin|asi
-        ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera como dijo|dijeron|me|usted|decia|indica|siempre|el
+        ^ doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera como dijo|dijeron|me|usted|decia|indica|siempre|el|en
         y|luego|,|.|despues doble la|el|las|los rodilla|rodillas|cintura|codo|codos|cadera # veces
         con|de|a|por mi|la|el|una|un tia|tio|hermana|hermano|hija|hijo|abuela|abuelo|suegra|suegro|cunada|cunado que se cayo|callo|golpeo|quebro|rompio|fracturo|resbalo|lastimo|accidento
     """,
@@ -294,9 +297,10 @@ RULES = {
         da|dan|dando vueltas la|el|una idea|pregunta|cancion|asunto
         patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto !y
         patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto y !me !quede !perdi !fui
-        vi|veo|viendo|mirando|mirar|ver las estrellas en|del|con|desde el|la|los|mi cielo|campo|noche|telescopio|playa|patio !al !cuando
+        vi|veo|viendo|mirando|mirar|ver las estrellas en|del|con|desde el|la|los|mi cielo|campo|noche|telescopio|playa|patio|ventana|azotea !al !cuando
         vi|veo|viendo|mirando|mirar|ver unas? estrellas en|del|con|desde el|la|los cielo|campo|telescopio|playa !al !cuando
         perdi|perder el? equilibrio ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
+        casi|poco pierdo|perdi el? equilibrio
         se me apago todo|toda la|el|lo luz|compu|computadora|tele|casa|celular|aparato
     """,
 }

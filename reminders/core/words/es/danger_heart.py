@@ -93,11 +93,11 @@ RULES = {
         nos dejo|deja|tiene|tuvo con? el corazon en la boca
         sin aliento|aire de solo|nomas|puro ver|verlo|mirar|pensar
         sin falta de aire|aliento
-        vista|vistas|paisaje|belleza quita|quitan|quito|robo|corta el aliento|aire|respiracion
+        vista|vistas|paisaje|belleza me|nos? quita|quitan|quito|robo|corta el aliento|aire|respiracion
         aire ,|.? acondicionado
         donde ~~ les|le|se da|dio|dan un? infarto|ataque
-        mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ~ me|nos|te dejo|dejaron|deja|dejan sin aliento|respiracion|habla
-        quede|quedo|quedamos sin aliento|respiracion|habla con|por|de|al ver? el|la|los|las|su|sus|tu|tus|un|una? mensaje|mensajes|palabras|carta|regalo|video|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto
+        mensaje|mensajes|palabras|carta|regalo|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto ,? ~ me|nos|te dejo|dejaron|deja|dejan sin aliento|respiracion|habla
+        quede|quedo|quedamos sin aliento|respiracion|habla con|por|de|al ver? el|la|los|las|su|sus|tu|tus|un|una? mensaje|mensajes|palabras|carta|regalo|cancion|vista|vistas|paisaje|belleza|noticia|pelicula|sorpresa|foto|fotos|musica|cuadro|atardecer|concierto
         no es que me falte el? aire !siempre !todo !tanto
         no es que me ahogue !siempre !todo !tanto
         no|ni me|le falta ~ aire|respiracion|aliento

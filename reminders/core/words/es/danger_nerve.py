@@ -141,7 +141,8 @@ RULES = {
         confundida|confundido|desorientada|desorientado ~~ reconoce|sabe|habla|repente
     """,
     "idiom.nerve_or_bladder": """
-        no veo|ve|leo bien la|las|los|el letra|letras|letritas|numeros|pantalla|letrero|mensaje
+        ^ _? no veo|ve|leo bien la|las|los|el letra|letras|letritas|numeros|pantalla|letrero|mensaje
+        <,|.|y|que|porque|yo|ya|como|pero no veo|ve|leo bien la|las|los|el letra|letras|letritas|numeros|pantalla|letrero|mensaje
         cara como un|una globo|melon|sapo|tomate|pelota
         adormece|duermen|duerme|entume ~ hasta ~ ideas|neuronas|pensamiento
         comadre|vecina|vecino|amiga|amigo|hermana|hermano|prima|primo|cunada me? conto|dice|dijo|platico que se le NUMB ~ LIMB

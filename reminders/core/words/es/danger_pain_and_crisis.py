@@ -69,12 +69,13 @@ RULES = {
         pasa de ~ diez|10
     """,
     "idiom.severe_pain": """
+        insoportable|insufrible|inaguantable esperar|esperarlo|oir|oirlo|tanto
         aguanto|soporto a los|las|mis|esos|esas|mi|ese|esa|tanta !hora !noche
         me|nos estan|esta|van|va? matando|matar|matan con tanto|tanta|tantos|tantas|ese|esos|estos talon|talones|ejercicio|ejercicios|sentadilla|sentadillas|lagartijas|series|silla
         calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla tan|muy|mas? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este
         ^ el|la|este|esta|un|ese|esa|mucho|hoy|que? calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla esta|es|tan|muy tan|muy? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este
         <,|.|y|que|porque|pero|hace|hay|pues el|la|este|esta|un|ese|esa|mucho? calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla esta|es|tan|muy tan|muy? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este
-        insoportable|insufrible|intolerable|inaguantable el|la|este|esta|tanto|tanta|ese|esa calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla 
+        insoportable|insufrible|intolerable|inaguantable el|la|este|esta|tanto|tanta|ese|esa calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla
         esperar|espera|fila|cola|papeleo ~ ~ es|esta|fue insoportable|insufrible|intolerable|inaguantable
         lloro|llore|llorar|llorando|grite|grito de gusto|risa|emocion|alegria|felicidad|coraje !y !pero
         lloro|llore|llorar|llorando ~ novela|pelicula|cebolla|boda
@@ -198,6 +199,9 @@ RULES = {
         no ~ le ~ veo ~ salida|sentido|caso ~~ vida|vivir|nada|seguir
     """,
     "idiom.crisis": """
+        no quiero seguir con la|el|esa|ese serie|novela|libro|dieta|tejido|clase|curso|trabajo !ni !,
+        serie|pelicula|novela|libro|noticia|documental|obra ~ suicidio|suicida y me|nos|se !dan !dieron !da
+        tome|tomo todas las|mis pastillas de la|el|mi presion|azucar|colesterol|tiroides|manana|noche|corazon|dia como|, siempre
         no pienso|planeo|voy a? morirme|morir todavia|aun|tan|pronto
         ganas de vivir me|nos sobran|sobra
         me|nos sobran las? ganas de vivir

@@ -29,6 +29,7 @@ RULES = {
     "ex.done_after": """
         @ si los|las|lo|la hice|hize|ise|pude ,
         @ regular|masomenos|regularcito
+        @ y|s ,|.|$
         , nada|no|na mas|ma eso|esos|esas|ellos|ellas|esas
         esos|esas|eso nomas|namas ,|.|$
         @ nomas|namas|solamente ,|.|$
@@ -100,6 +101,7 @@ RULES = {
     """,
     "ex.not_after": """
         @ ,? otro ,|.|$
+        @ n ,|.|$
         @ ,? otro dia|rato
         @ na|nadita ,|.|$
         @ ~ quedo|quedaron|queda|quedan|quedaran|quedara|van|seran|dejo para|pa manana|luego|despues|otro|la

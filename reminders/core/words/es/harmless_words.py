@@ -5,11 +5,13 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        me mareaba|dolia|ahogaba|desmayaba|faltaba|caia ~ antes ,? pero|y? ya no >,|.|$
         la|el que se mareo|cayo|callo|desmayo|golpeo|lastimo|ahogo fue la|el|mi|un|una ANIMAL|cabra|nieta|nieto|vecina|vecino|hija|hijo|hermana|hermano|comadre|suegra
-        ANIMAL ya|casi? se me|nos? desmayo|mareo|desvanecio|ahogaba|ahogo|ahoga|lastimo|quebro
+        ANIMAL ya|casi? se me|nos? desmayo|mareo|desvanecio|ahogaba|ahoga
+        ANIMAL ya|casi? se lastimo|quebro|ahogo|cayo
         hablaron|hablan|charla|programa|reportaje|campana ~ del|de|sobre un|los|la|el? derrame|derrames|infarto|infartos|embolia|ictus
         cai como un|una? piedra|tronco|tabla en la|mi cama
-        caigo|caemos como un|una? piedra|tronco|tabla !en
+        caigo|caemos como un|una? piedra|tronco|tabla !en !de !al
         casi me desmayo|infarto|infarta|muero cuando|al vi|ver|veo el|la|los|las precio|precios|boleta|recibo|cuenta|factura|noticia
         deja|dejaba|dejan ni? respirar tranquila|tranquilo|agusto
         no me he orinado|meado|hecho !bien !desde
@@ -44,14 +46,15 @@ RULES = {
         <cumpleanos|cita|feriado|fecha|dia|navidad|santo|fiesta|aniversario|me|que|examen cayo|caia|caera en WEEKDAY|fin
         me|le|les|nos|te cae|caen|cayo|cayeron|caia|caian muy|re|tan|super|bien|medio|un? poco? bien|mal|gordo|gordos|gorda|gordas|pesado|pesada|pesados|pesadas|perfecto|remal !duro !feo !fuerte !recio
         le|les|te cai|caigo muy|re|tan|super? bien|mal|gordo|pesado|pesada
-        ha|han caido muy|re|tan|super? bien|mal|gordo|pesado|pesada
-        caer|caerle|caerme|caerles muy|re|tan? bien|mal|gordo|pesado
+        me|le|les|nos|te ha|han caido muy|re|tan|super? bien|mal|gordo|pesado|pesada
+        caerle|caerles muy|re|tan? bien|mal|gordo|pesado
+        caer muy|re|tan? bien|gordo|pesado !feo !duro !fuerte !mal
         comida|cena|desayuno|almuerzo|cafe|leche|medicina|pastilla|pastillas|antibiotico|te cayo|cae|cayeron muy|re? bien|mal|pesado|pesada
         cae|cayo|caiga|caer el veinte
         cayo|cae|caen|cayeron de perlas|maravilla
         cai|caigo|cayo|caer|caemos rendida|rendido
         cai|caigo|cayo|caer|caemos ~ rendida|rendido|dormida|dormido|muerta|muerto|enferma|enfermo|cama|redonda|redondo|sueno|piedra|tabla|tronco|noqueada|fulminada|desmayada de sueno
-        cai|caigo|caimos como un|una? piedra|tronco|tabla ,|.|$|de|y|anoche|toda|hasta|dormida|dormido
+        cai|caigo|caimos como un|una? piedra|tronco|tabla ,|.|$|de|y|anoche|toda|hasta|dormida|dormido|a|temprano|despues
         cae|cayo como ~ anillo|balde
         cayo|cae|caer|caen|cayeron|caia|cayendo el|la|las|los|un|una|mucha|mucho|puro|otra|tremendo|tremenda|fuerte? visita|visitas|sistema|senal|internet|luz|red|llamada|pagina|nieve|lluvia|aguacero|granizo|helada|tormenta|chaparron|nevada
         cayo|cae|caia|cayendo mucha|el|un|tremenda|tanta? agua|aguacero
@@ -64,7 +67,7 @@ RULES = {
         cae|cayo el|la app|pagina|internet|senal|sistema
         se? me|nos|le|les cayo|cayeron|cae|caen|callo el|la|mi|las|los|un|una|mis celular|celu|cel|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|olla|silla|florero|servilleta|papel|pelo|diente|luz|app|control|caja|libro|cuchara|pastilla|pastillas|lentes|llaves|bolsa !en !encima !sobre !de
         se? me|nos|le|les cayo|cayeron|cae|callo el|la|mi|un|una olla|plato|vaso|taza|caja|bolsa de _ !caliente !en !encima !sobre
-        se? me|nos|le|les cayo|cayeron|cae|callo el|la|mi|un|una celular|celu|cel|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|olla|silla|florero|servilleta|papel|pelo|diente|luz|app|control|caja|libro|cuchara|pastilla|pastillas|lentes|llaves|bolsa en|al el|la? piso|suelo|agua|bano|excusado|inodoro|patio|calle
+        se? me|nos|le|les cayo|cayeron|cae|callo el|la|mi|un|una celular|celu|cel|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|olla|silla|florero|servilleta|papel|pelo|diente|luz|app|control|caja|libro|cuchara|pastilla|pastillas|lentes|llaves|bolsa|pesa|mancuerna|banda|liga|toalla|jabon en|al el|la? piso|suelo|agua|bano|excusado|inodoro|patio|calle
         se cayo|callo|cae el|la|mi|los|un|una celular|celu|cel|telefono|lista|internet|sistema|senal|plato|vaso|taza|lampara|pantalla|arbol|florero|servilleta|papel|pelo|diente|luz|app|control|caja|libro|cuchara|pastilla|pastillas|lentes|llaves|bolsa !en !encima !sobre
         deje|dejar caer
         muero|morir|muere|morirme|muriendo|muerta|muerto|morirse de la|pura|puro|tanta|tanto|el|puras? purita|puritita? hambre|sueno|risa|calor|frio|sed|ganas|cansancio|amor|verguenza|miedo|pena|coraje|gusto|nervios|flojera|hueva|aburrimiento|envidia|curiosidad
@@ -95,7 +98,7 @@ RULES = {
         dos|tres|las|una|# vueltas|vuelta !la !mi !todo
         se me|nos|le|les? fue|iba el|la|todo|toda|los|las|mi|un|volando? el|la|los? dia|dias|tiempo|tarde|manana|noche|internet|avion|camion|bus|hora
         se me fue la onda !un !en !por !unos !y
-        se me fue la onda y no|se
+        se me fue la onda y no|se !supe
         se nos? fue la|el? luz|agua|senal !de
         sin aire acondicionado
         sin aire ,? # grados
@@ -132,7 +135,7 @@ RULES = {
         presion de ~ trabajo|tiempo
         peso|pesa|pesan de|unos|como|mas|casi? # !en !sobre !kilos !libras !kg !kilo
         peso|pesa|pesan de|unos|como|mas|casi? # kilos|kilo|libras|kg !en !sobre
-        me ahogo en|de tanto|tanta|el|la|un|puro|pura? trabajo|risa|vaso !al !cuando !si !subiendo !caminando
+        me ahogo en|de tanto|tanta|el|la|un|#|puro|pura? trabajo|risa|vaso !al !cuando !si !subiendo !caminando
         ahogar|ahogue|ahogando|ahogo|ahoga en|de|con un|una|tanto|tanta|tantas|tantos|puro|pura|la|el|las|mis? vaso|trabajo|risa|deudas !al !cuando !si !subiendo !caminando
         respirar de|con|por la|tanta|el? emocion|risa|novela
         respirar por la nariz !ni
@@ -147,6 +150,7 @@ RULES = {
         casi ~ infarto ~ gol|partido|susto|penal|noticia
         infarto ~ gol|partido|susto|penal ~~ LOL
         casi me da|dio algo
+        me da|daria un? infarto si
         casi me da|dio un? infarto|ataque !,
         casi me da|dio un? infarto|ataque , !estoy !sigo !me !internaron
         mareo|maree|mareada|mareado en|con el|la|los? carro|barco|avion|camion
@@ -206,7 +210,7 @@ RULES = {
         LOL mentira|broma !que !me !si !no !de
     """,
     "chronic": """
-        lo|dolor|dolores|molestia|molestias|mareo|mareos|mareito|hormigueo|mismo|misma|normal|artritis|rodilla|espalda de siempre
+        dolor|dolores|molestia|molestias|mareo|mareos|mareito|hormigueo|dormida|dormido|dormidas|entumida|adormecida de siempre
         de siempre me|se da|dan|pasa|duele|truena|truenan|cruje|crujen|ha
         el|la|los|mi dolor|dolores|molestia|molestias|hormigueo|mareo|mareos de toda la|mi vida
         siempre me|se ha
@@ -294,7 +298,7 @@ RULES = {
     "idiom.nerve_or_bladder": """
         se me durmio la|el pierna|pie ~ viendo|sentada|sentado|mirando ~ ~ ,? pero|y ya ,|.|$|paso|desperto
         ya se me|le quito|paso|fue|desaparecio el|la|lo hormigueo|adormecimiento|entumecimiento|cosquilleo|dormido|entumido ,|.|$|que|gracias
-        ya se me|le quito|paso|fue|desaparecio el|la|lo hormigueo|adormecimiento|entumecimiento|cosquilleo|dormido|entumido de|del la|el|los|las|mi|mis? _ ,|.|$|gracias
+        ya se me|le quito|paso|fue|desaparecio el|la|lo hormigueo|adormecimiento|entumecimiento|cosquilleo|dormido|entumido de|del la|el|los|las|mi|mis? _ pasada|pasado? ,|.|$|gracias
         no|ni le veo|encuentro|hallo sentido|caso|chiste
         boca del pecho|estomago
         no|ni senti|siento nada de mareo|dolor|molestia|molestias|cansancio|feo|raro|malo !ni !en

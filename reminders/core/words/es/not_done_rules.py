@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
+        EXERNOUN no|ni hoy? los|las|la|lo|le? hice|pude|toque|alcance|intente|hago ,|.|$|hoy|porque|que
+        EXERNOUN hoy|ahora no|ni los|las|la|lo? hice|pude|toque|alcance|intente|hago ,|.|$
+        EXERNOUN queda|quedan|quedo|quedaron para|pa otro|otra|manana|pasado
+        ni hice|hicimos los|las|el|la EXERNOUN
+        hoy no hay|hubo|habra|toca EXERNOUN
         en su lugar ,? ~ fui|sali|camine|descanse|dormi|nade
         ^ ya? olvide|olvido $
         ^ no ejecutado|ejecutada|realizado|realizada|efectuado|efectuada|cumplido|cumplida|hecho|hecha|hechos
@@ -119,6 +125,12 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
+        EXERNOUN hoy no|ni los|las|la|lo? hice|pude|toque|alcance|intente ,|.|$
+        EXERNOUN queda|quedan|quedaron para|pa otro|otra|manana|pasado
+        hoy no hay|hubo|habra|toca EXERNOUN
+        no se pudo ,|.|$
+        ^ nada hoy
         ahora|orita|ahorita no pude|pudimos|hice|hicimos|alcance
         ^ olvide $
         hoy ya no ,|.|$

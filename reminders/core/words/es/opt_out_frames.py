@@ -38,14 +38,18 @@ CONCEPTS = {
 }
 RULES = {
     "opt_out": """
+        borre|borren|quite|quiten|elimine|eliminen lo mio|nuestro ,|.|$|de|del
         ^ fin de la|mi suscripcion|inscripcion|afiliacion ,|.|$|por
         <fin dejan|paran|dejaran|dejen de TO_SEND
         que|digale|pido ~ le pare|paren ya? a|con los|las|sus|estos|tantos|esos TEXT
         ^ le pare|paren ya? a|con los|las|sus|estos|tantos|esos TEXT
         ^ ya? pare|paren porque|xq|pq me|nos llegan|mandan|molestan|escriben|llaman|despiertan
         no paran los|sus|estos|tantos|tanto TEXT
-        no quiero|queremos|deseo|deseamos nada que venga|manden|llegue|sea de
-        no quiero|queremos|deseo|deseamos nada de? ustedes ,|.|$
+        no quiero|queremos|deseo|deseamos nada que venga|viene|llegue|sea de
+        no quiero|queremos|deseo|deseamos nada que me|nos? manden|envien ustedes|,|.|$
+        no quiero|queremos|deseo|deseamos nada de $
+        no quiero|queremos|deseo|deseamos nada de ustedes
+        ya no me|nos mandan|escriben|llaman|envian|molestan|textean ,? por $
         ya no me|nos mandan|escriben|llaman|envian|molestan|textean ,? por? favor|porfa|porfavor
         quiero|quisiera|deseo|voy a? desapuntarme|desapuntar|desanotar|desanotarme
         me|nos quiero|queremos|quisiera|gustaria desapuntar|desanotar|desuscribir|desafiliar|desinscribir
@@ -214,7 +218,7 @@ RULES = {
         cita|turno|visita|consulta|ejercicio|@ ~ , cancelenlo|cancelelo|cancelalo|suspendanlo|quitenmelo
         no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _ !ni
         no ni? me|nos? TEXTVERB|SENDING tan? ~ a las _ ni a las|la
-        dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas|el|la|los? sillas|silla|talones|pared|tandem|equilibrio|series|repeticiones|lagartijas|sentadillas
+        dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas|el|la|los|las? sillas|silla|talones|pared|tandem|equilibrio|series|repeticiones|lagartijas|sentadillas
         dejen|deje|deja|dejar de mandarme|mandar|enviarme|poner|ponerme|mandarnos tanta|tantas|tanto|tantos|mas ejercicio|ejercicios
         no se moleste|molesten|preocupe ,|.|yo|usted|$
         quitenme|quiteme|quiten|quite|saquen|saquenme|bajenme|bajeme un|una|#|el|ese|este|algun|los|la|las ejercicio|ejercicios|serie|series|repeticion|repeticiones|vuelta|pared|silla|talones|tandem|peso|pesas|puntas
@@ -243,7 +247,7 @@ RULES = {
         no me|nos SENDING tan temprano|tarde|noche|seguido|rapido ni tan|muy|a|de|en
         no dejen|deje|dejes|paren de
         ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan !por !porfa !porfavor !,
-        ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan por !favor
+        ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan por !favor !$
         ya no me|nos mandan|llegan|escriben|llaman|avisan|recuerdan , !por !porfa
     """,
     "opt_in_not": """

@@ -5,7 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.meant": """
-        ,|. es|era|fue # ,|.|$
+        ,|. es|era|fue # ,|.|$|y
         quise|queria|era SAIDWORD|decir|poner|escribir? FILL* #
         pon|ponga|ponle|pongale ~ #
     """,
@@ -150,6 +150,10 @@ RULES = {
         esta|anda|ando|amaneci|amanecio|sigue|sigo|va|estoy en FILL* #
         el mio|mia FILL* #
         yo # ,|.|$
+        llego|subio|brinco a|hasta # ,|.|$|y|pero
+        al levantarme|despertar|despertarme|pararme|sentarme|agacharme|caminar|subir|bajar|amanecer FILL* #
+        en|por la manana|tarde|noche|madrugada era|fue|estaba|tenia|estuvo FILL* #
+        # y subiendo|aumentando|empeorando|creciendo
         # al|a empezar|principio|inicio|comienzo|comenzar ,? y|pero? FILL* # al|a terminar|final|acabar
         lo|la tuve|tenia|traigo|traia|tengo FILL* #
     """,
