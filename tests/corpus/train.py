@@ -21,6 +21,7 @@ from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
 from tests.core import (
     danger_frames_es,
+    danger_narrow_es,
     danger_phrases_en,
     danger_phrases_es,
     danger_turns_en,
@@ -59,6 +60,7 @@ SIGNS = {
     "es": [
         *listed(danger_phrases_es.SIGNS),
         *listed(danger_frames_es.SIGNS),
+        *listed(danger_narrow_es.SIGNS),
         *listed(strangers_signs_es.SIGNS),
         *listed(test_reading_es_plain.SIGNS),
     ],

@@ -48,7 +48,9 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         ):
             continue  # "5 sitting, 3 standing"
         is_body = mention.end - mention.start == 1 and lexicon.is_in("BODY", chars[mention.start])
-        described = is_body and lexicon.is_in("DESCRIBED", chars[mention.end : mention.end + 1] or STOP)
+        after = chars[mention.end : mention.end + 1] or STOP
+        is_led = lexicon.is_in("NO", chars[mention.start - 1 : mention.start]) and lexicon.is_in("TODAY", after)
+        described = is_body and not is_led and lexicon.is_in("DESCRIBED", after)  # but "no hips today"
         if is_body and is_felt_in(chars, mention.start, lexicon):
             continue
         company = not described and _has_company(mention, chars, lexicon)
@@ -171,9 +173,15 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
         return chars[at + 2 : at + 3] in ("", COMMA, STOP) or lexicon.is_in("JOIN", chars[at + 2])  # "balance I left"
     at = mention.start - 1
     while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]) and not _is_did(chars, at, lexicon):
+        if at and lexicon.is_in("do", chars[at]) and lexicon.is_in("TO_SCALE", chars[at - 1]):
+            return True  # "not able to do the balance"
         at -= 1
     if at < 0:
         return False
+    if lexicon.is_in("SKIP", chars[at]) and any(
+        lexicon.is_in(one, chars[mention.end : mention.end + 1]) for one in ("out", "off")
+    ):
+        return True  # "left the heels out"
     if any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP")):
         return True
     rest = lexicon.chars("REST")  # "struck out on balance, the rest are done"
@@ -184,15 +192,19 @@ def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
 
 
 def _is_did(chars: str, at: int, lexicon: Lexicon) -> bool:
-    """Tell whether a reply begins with "did": "did the chair but not the heels"."""
-    return at == 0 and lexicon.is_in("DIDVERB", chars[at])
+    """Tell whether a sentence begins with "did": "did the chair but not the heels", "I did the wall"."""
+    if not lexicon.is_in("DIDVERB", chars[at]):
+        return False
+    if at == 0 or chars[at - 1] in (COMMA, STOP):
+        return True
+    return lexicon.is_in("SUBJECT_I", chars[at - 1]) and lexicon.is_in("THE", chars[at + 1 : at + 2])
 
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a weak name that is also a body part is meant as the body: "my hip hurts", "heel 3"."""
     before = chars[max(0, mention.start - 2) : mention.start]
     after = chars[mention.end : mention.end + 2].split(STOP)[0]  # "no hips. Pain 5"
-    if lexicon.is_in("#", chars[mention.end + 1 : mention.end + 2]) and any(
+    if lexicon.is_in("#", chars[mention.end : mention.end + 3].lstrip(COMMA)[1:2]) and any(
         lexicon.is_in("JOIN", char) for char in before
     ):
         after = ""  # "the wall or the heels pain 3"

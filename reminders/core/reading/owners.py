@@ -38,7 +38,7 @@ class Owners:
             if self._lexicon.is_in("JOINAND", self._chars[amount.start - 1]):  # "all of A and one set of B"
                 return following
         before = next((told for told in reversed(self._told) if told.mention.end <= amount.start), None)
-        if before is not None and self._is_close(before.mention.end, amount.start):
+        if before is not None and self._is_close(before.mention.end, amount.start, amount.kind == "times"):
             return before
         return None
 
@@ -117,7 +117,7 @@ class Owners:
         start += self._lexicon.is_in("SIDEWORD", self._chars[start : start + 1])  # "one set of 10 each side for the"
         return end - start <= 4 and all(self._lexicon.is_in("LEADS", char) for char in self._chars[start:end])
 
-    def _is_close(self, start: int, end: int) -> bool:
+    def _is_close(self, start: int, end: int, is_times: bool = False) -> bool:
         """Tell whether an amount still belongs to the name before it."""
         between = self._chars[start:end]
         if len(between) > 9 or any(char in _ENDS for char in between):
@@ -125,6 +125,11 @@ class Owners:
         commas = between.count(COMMA)
         if commas > 1 or (commas and len(between) > 3 and between[-1] != COMMA):
             return False
-        if between and self._lexicon.is_in("ALL", between[-1]) and not self._lexicon.is_in("REST", between[-1]):
+        if (
+            between
+            and not is_times
+            and self._lexicon.is_in("ALL", between[-1])
+            and not self._lexicon.is_in("REST", between[-1])
+        ):
             between = between[:-1]  # "carries all four"
         return not any(self._lexicon.is_in(concept, char) for char in between for concept in ("BUT", "REST_ALL"))

@@ -74,7 +74,8 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("other", "REVIEWED|PRAISED WASWORD FILL* # !SET !REP !X"),
     (
         "pain_last",
-        "# FOR_WHAT|IN_BODY THE? NO_PAIN_RATED|PRAISED|REVIEWED ,|JOINAND|BUT ,? FILL* # FOR_WHAT|IN_BODY THE? PAINNOUN",
+        "# FOR_WHAT|IN_BODY THE? NO_PAIN_RATED|PRAISED|REVIEWED ,|JOINAND|BUT ,? FILL* #"
+        " FOR_WHAT|IN_BODY THE? PAINNOUN",
     ),
     ("other", "FRAC10 DAYNOUN"),
     ("other", "# OUTOF OF? TEN DAYNOUN"),
@@ -123,7 +124,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("other", "# OUTOF OF? TEN THE PRAISED"),
     ("rated", "BODY ~~ ~~ they WASWORD ARTICLE SMALL !SET !REP !X"),
     ("rated", "WORST ,? FILL* # ,|JOINAND|BUT? ,? AVERAGE FILL* #"),
-    ("rated", "LEAST of? ARTICLE? # ,|JOINAND? ,? high|highest|WORST of? ARTICLE? #"),
+    ("rated", "LEAST of? ARTICLE? # ,|JOINAND? ,? TOPMOST|WORST of? ARTICLE? #"),
     ("rated", "SPREAD FROM_SCALE|RANGE_START ARTICLE? # RANGE|TO_SCALE|JOINAND ARTICLE? #"),
     ("rated", "PEAKED at ARTICLE? # >,|.|$|BUT|JOINAND"),
     ("rated", "WORST ,? FILL* # ,|JOINAND ,? FILL* LEAST FILL* #"),

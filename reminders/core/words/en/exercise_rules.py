@@ -80,6 +80,8 @@ RULES = {
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
+        didnt|dont|not like doing? the|my|those|these @
+        couldnt|cant|cannot|couldn get|bend|kneel|climb|reach down|up|on|onto ~ to|for do|try|attempt?
         never touched|tried|attempted|started|begun
         did|do|have|has|had|could|would not yet|even? touched|tried|attempted|started|begun|made|gotten|got to?
         havent|hadnt|didnt yet|even? touched|tried|attempted|started|begun|gotten|got to?
@@ -97,7 +99,7 @@ RULES = {
         didnt|dont|havent|never|wouldnt|wasnt
         cant|cannot|couldnt >$|,|.|@|do|get|manage|finish|even|today|it|them|those|THE|CAUSE|at|with|yet|either|though|EXER|complete|attempt|try|make|be|to|hold|ALL
         didnt|dont|cant|cannot|couldnt|havent|never|not|wouldnt do|get|did|try|manage|done|finish|attempt|make|have|happen|complete|perform|touch|reach ~ to|time?
-        didnt|couldnt|cant|cannot|wouldnt|not|didn face|fancy|stomach|brave|like|lie|lay|kneel down|up|about|to? for|on|with|to? do|try?
+        didnt|couldnt|cant|cannot|wouldnt|not|didn face|fancy|stomach|brave|lie|lay|kneel down|up|about|to? for|on|with|to? do|try?
         left out|off|undone
         leaving|leave out|off
         passed on

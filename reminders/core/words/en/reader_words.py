@@ -20,6 +20,7 @@ CONCEPTS = {
     "FEELSELF": "feel felt feeling",
     "AVERAGE": "average avg mostly usually mainly typical typically now otherwise",
     "SPREAD": "anywhere somewhere ranged ranges ranging varied varies",
+    "TOPMOST": "high highest",
     "AWARDS": "give gave giving award awarded",
     "MYSELF": "myself",
     "PERWORD": "per",

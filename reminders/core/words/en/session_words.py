@@ -91,7 +91,7 @@ CONCEPTS = {
     "SWEAR": "damn damned darn darned dang danged bloody blasted blessed stupid silly dreaded cursed flipping freaking frigging goddamn ruddy flaming wretched boring usual good full",
     "GEARKIND": "new old brand red green blue yellow black purple gray grey silver gold heavier lighter stronger stretchier looser tighter",
     "LEADS": "from",
-    "STATUS_BEFORE": "skipt skippt",
+    "STATUS_BEFORE": "skipt skippt manage managing",
     "MISLAID": "chewed ate tore ripped bought sold lent borrowed stole stolen",
     "IN_BODY": "at",
     "VERYDONE": "crushed nailed smashed aced rocked slayed killed",

@@ -69,7 +69,7 @@ RULES = {
         pasa de ~ diez|10
     """,
     "idiom.severe_pain": """
-        insoportable|insufrible|inaguantable esperar|esperarlo|oir|oirlo|tanto
+        insoportable|insufrible|inaguantable esperar|tanto
         aguanto|soporto a los|las|mis|esos|esas|mi|ese|esa|tanta !hora !noche
         me|nos estan|esta|van|va? matando|matar|matan con tanto|tanta|tantos|tantas|ese|esos|estos talon|talones|ejercicio|ejercicios|sentadilla|sentadillas|lagartijas|series|silla
         calor|frio|ruido|telenovela|novela|trafico|vecino|vecina|tramite|clima|humedad|musica|bulla tan|muy|mas? insoportable|insufrible|intolerable|inaguantable !el !la !mi !este

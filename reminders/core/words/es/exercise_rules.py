@@ -132,6 +132,8 @@ RULES = {
         perdi|perder|perdia|pierdo|perdio el|mi @
         partia|parti|partio|moria|mori|meaba de risa ~~ los? de? @
         pensando|preguntandome ~~ @
+        compre|compramos|compraron|estrene|vendi|regale|regalaron|presto|pinte|pintaron|enamore|enamorada|enamorado ~ un|una|el|la|los|las|mi @
+        amo|adoro|odio|detesto el|la|los|las|esos|esas @
         @ me|nos hizo|hace|dio|costo|canso|cuesta|gusto|gusta|deja|dejo|mata|mato|cansa
     """,
     "ex.part_after": """

@@ -260,5 +260,8 @@ LOOKALIKES = frozenset(
         "mandada mandaron nade ocupa ocupe pararon paseos podas precisa recibirlo recuerdan renuncia renuncie "
         "requiere retirada retiraron revoca suplica suprime suscriba turba vendar venga venta verja verla "
         "vuestro mateando mate mates matear mateo "
+        # beside the words of idioms that share a sign's words
+        "caeria contaron despierta digame festivo flaco lavado marcaron mora oido orlando pensamientos sombra vealo "
+        "venia reportare "
     ).split()
 )

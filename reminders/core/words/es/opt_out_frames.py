@@ -53,7 +53,7 @@ RULES = {
         ya no me|nos mandan|escriben|llaman|envian|molestan|textean ,? por? favor|porfa|porfavor
         quiero|quisiera|deseo|voy a? desapuntarme|desapuntar|desanotar|desanotarme
         me|nos quiero|queremos|quisiera|gustaria desapuntar|desanotar|desuscribir|desafiliar|desinscribir
-        no me|nos textien|texteien|tecsteen
+        no me|nos textien
         no doy|dimos|di|damos mi? permiso|autorizacion|consentimiento >,|.|$|para|de
         ya? no tengo|tenemos interes|intencion|deseo|deseos para|de|en seguir|continuar recibiendo
         quisiera|quiero|gustaria|prefiero|agradeceria|necesito que ya? suspendieran|pararan|dejaran|quitaran|cancelaran|suspendan|cancelen|detuvieran|detengan|terminaran los|sus|estos|las|esos? TEXT|TEXTNOUN|avisos

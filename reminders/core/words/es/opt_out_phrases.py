@@ -195,7 +195,7 @@ _REFUSED = """
     dejen|deje|deja|dejad|dejate ya? de insistir|insistirme|acosar|acostarme|acosarnos|spamear|spam|importunar|importunarme
     no|ni me|nos acosen|acose|acoses|hostiguen|hostigue|importunen|importune ,|.|$|mas|con
     que|este sea el|su ultimo TEXT
-    sigue|sigues|seguis mandando|escribiendo|enviando|llegando|texteando|molestando TEXT? si ya|les|me
+    sigue|sigues|siguen|seguis mandando|escribiendo|enviando|llegando|texteando|molestando TEXT? si ya|les|me
     ^ ya|yo me|nos|ya me? di|dimos de baja
     ^ ya cancele ,|.|$|y sigue|me|todavia|,|.|$
     ya les|le|habia|os? pedido|pedi|solicite la|mi|una baja
