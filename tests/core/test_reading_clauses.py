@@ -4,7 +4,7 @@ import pytest
 
 from reminders.core.reading import read_reply
 from tests.corpus.measure import PARSED
-from tests.corpus.train import HARMLESS
+from tests.corpus.tables import HARMLESS
 
 SESSIONS = {"en": PARSED["S1"], "es": PARSED["S3"]}
 SIGNS = {

@@ -71,6 +71,12 @@ class Clauses:
         """Tell whether a new subject begins between a stretch and a mark behind it: "my foot is numb and I have ..."."""
         return any(at + 1 < mark and self._has("NEW_CLAUSE", at + 1, at + 2) for at in self.cuts(start, mark))
 
+    def says_anew(self, low: int, start: int) -> bool:
+        """Tell whether another statement begins between two tokens: "sin dolor y me ...", "me caí me desmayé"."""
+        chars = self.text.signature
+        repeats = start > low + 1 and chars[low] in (chars[start - 1], chars[start])
+        return repeats or self.begins_anew(low, start + 1)
+
     def is_apart(self, low: int, high: int, start: int, end: int) -> bool:
         """Tell whether a stretch told of now stands in another clause than what is at the other end of two places."""
         return bool(self.cuts(low, high)) and self.is_current(start, end)

@@ -104,7 +104,7 @@ def _without_denied(spans: list[Span], hits: list[Span], scope: Scope, flag: str
         (start, end)
         for start, end in spans
         if not any(
-            low <= start and end <= high and not (scope.turns(low, start) or scope.begins_anew(low, start + 1))
+            low <= start and end <= high and not (scope.turns(low, start) or scope.says_anew(low, start))
             for low, high in denied
         )
     ]

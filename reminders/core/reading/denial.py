@@ -89,7 +89,9 @@ class Denial(Clauses):
         )
 
     def _is_twice_denied(self, at: int) -> bool:
-        """Tell whether "can't ... without" makes the denial a statement."""
+        """Tell whether "can't ... without" or "not a day that ... not" makes the denial a statement."""
+        if self._has("EACH_DAY", at - 4, at) and self._has("NEGATOR", at - 6, at - 1):
+            return True
         return self._has("WITHOUT", at, at + 1) and self._has("CANT", max(0, at - 7), at)
 
     def _is_object(self, at: int) -> bool:
@@ -117,6 +119,8 @@ class Denial(Clauses):
             return True
         if start > at + 2 and chars[at + 1] in (chars[start - 1], chars[start]) and chars[at + 1] != UNKNOWN:
             return True  # the verb anew: "no tengo dolor tengo mareo"
+        if self._has("WITHOUT", at, at + 1) and self._has("NEW_CLAUSE", at + 2, start + 1):
+            return True  # "sin comer me mareé"
         if not self._has("NEVER", at, at + 1):
             return False
         return self._has("SO_MUCH", at + 1, start) or self._is_first_time(start)

@@ -37,6 +37,7 @@ RULES = {
     "ex.done_after": """
         @ ,? no prob|problem|problems|issue|issues|trouble|sweat|biggie|worries
         @ x >,|.|$
+        @ was|were|is|are FILL* hard|tough|difficult|tiring|heavy|killer|brutal|painful|sore ,? but|though i? did|managed|finished|completed|got it|them|those|through|em|all
         @ ,? and|plus? thats|that is|was? all|it|everything ,|.|$|i|for
         @ only ,|.|$|today|tonight|this|for
         @ alone
@@ -59,7 +60,8 @@ RULES = {
         most of
         @ ONLY on? the|my? left|right|one ,|.|$
         one|left|right|good|bad side|leg|foot ONLY?
-        ONLY on? the|my? one|left|right|good|bad|strong|stronger|weak|weaker side|leg|foot
+        one|left|right|good|bad arm|hand|knee ONLY
+        ONLY on|with? the|my? one|left|right|good|bad|strong|stronger|weak|weaker side|leg|foot|arm|hand|knee
         @ ,? mostly|hardly|barely|partly|nearly
         didnt|couldnt|cant finish|complete
         not all
@@ -80,6 +82,7 @@ RULES = {
         did|do|done|got|managed N0|none|nothing|nada|zip|zilch
         did|do|does|could|can|have|has|had|was|would not|never
         strike|struck|struck out on|with
+        skipped|skip|skipt|missed|omitted|avoided|dropped|left ONLY >THE|@
         didnt|dont|not like doing? the|my|those|these @
         couldnt|cant|cannot|couldn get|bend|kneel|climb|reach down|up|on|onto ~ to|for do|try|attempt?
         never touched|tried|attempted|started|begun
