@@ -68,7 +68,7 @@ class Clauses:
         return self._has("PRESENT", low, high) or self._has("RECENT", low, high)
 
     def begins_anew(self, start: int, mark: int) -> bool:
-        """Tell whether a new subject begins between a stretch and a mark behind it: "my foot is numb and I have ..."."""
+        """Tell whether a new subject begins between a stretch and a mark behind it: "my foot is numb and I ..."."""
         return any(at + 1 < mark and self._has("NEW_CLAUSE", at + 1, at + 2) for at in self.cuts(start, mark))
 
     def says_anew(self, low: int, start: int) -> bool:

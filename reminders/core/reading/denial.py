@@ -19,12 +19,8 @@ class Denial(Clauses):
         """Tell whether a denial before the stretch reaches it: over a list ("no falls, no dizziness"), not over "I"."""
         chars, lexicon = self.text.signature, self.lexicon
         negators = lexicon.chars("NEGATOR")
-        if negators.isdisjoint(chars[:start]) or self._is_there(start):
+        if negators.isdisjoint(chars[:start]) or self._is_told(start):
             return False
-        if chars[start] in negators and self._has("AND", start - 1, start):
-            return False  # "no fever and no air" denies anew
-        if self._has("CANT", start, start + 1) and self._has("WITHOUT", start - 3, start):
-            return False  # "without help can't get up"
         steps = 0
         for at in range(start - 1, -1, -1):
             char = chars[at]
@@ -35,27 +31,45 @@ class Denial(Clauses):
             if not over_and and lexicon.is_in("AND_THEN", char):
                 return False  # "no falls and I want to die"
             if char in negators and not self._has("EXCLAIM", at + 1, at + 2):
-                return not (
-                    self._is_plain_no(at, start)
-                    or self._is_twice_denied(at)
-                    or self._is_object(at)
-                    or self._says_more(at, start)
-                )
+                return self._denies(at, start)
             if char == COMMA:
                 if not self._is_list(at) or (at + 1 == start and self._has("THEN_PAST", start, start + 1)):
                     return False
                 continue
-            if lexicon.is_in("BLOCK", char) and not lexicon.is_in("JOIN", char):
-                return False
-            if lexicon.is_in("JOIN", char) and self._is_new_clause(at + 1, start):
-                return False
-            if lexicon.is_in("AND_THEN", char) and self._goes_on(at):
+            if self._begins_another(at, start):
                 return False
             if not lexicon.is_in("SYMPTOM", char):
                 steps += 1
             if steps > (_NEAR if reach is None else reach):
                 return False
         return False
+
+    def _is_told(self, start: int) -> bool:
+        """Tell whether a stretch is stated, whatever is denied before it: "no fever and no air", "without help can't
+        get up", "not hurt in the fall".
+        """
+        denies_anew = self._has("NEGATOR", start, start + 1) and self._has("AND", start - 1, start)
+        helpless = self._has("CANT", start, start + 1) and self._has("WITHOUT", start - 3, start)
+        return denies_anew or helpless or self._is_there(start)
+
+    def _denies(self, at: int, start: int) -> bool:
+        """Tell whether a "no" is about the stretch behind it."""
+        return not (
+            self._is_plain_no(at, start)
+            or self._is_twice_denied(at)
+            or self._is_object(at)
+            or self._says_more(at, start)
+        )
+
+    def _begins_another(self, at: int, start: int) -> bool:
+        """Tell whether another statement begins at a token between a "no" and the stretch."""
+        lexicon, char = self.lexicon, self.text.signature[at]
+        if lexicon.is_in("JOIN", char):
+            if self._is_new_clause(at + 1, start):
+                return True
+        elif lexicon.is_in("BLOCK", char):
+            return True
+        return lexicon.is_in("AND_THEN", char) and self._goes_on(at)
 
     def is_right_behind_no(self, start: int) -> bool:
         """Tell whether a denial stands right before a stretch: "not dizzy", "I have not been dizzy"."""

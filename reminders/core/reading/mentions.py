@@ -5,7 +5,7 @@ What the reply says of them is decided in `exercises.py`.
 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, STOP
-from reminders.core.reading.session import Mention, is_felt_in, is_movement, is_new_gear
+from reminders.core.reading.session import Mention, is_felt_in, is_felt_while, is_movement, is_new_gear
 from reminders.core.reading.tokens import Text
 
 
@@ -36,6 +36,8 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
     for mention in mentions:
         if _is_rated_alone(mention, mentions, chars, lexicon) or _is_other_thing(mention, chars, lexicon):
             continue
+        if is_felt_while(text.words, chars, mention.start, lexicon):
+            continue
         if not mention.weak:
             kept.append(mention)
             continue
@@ -56,8 +58,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         company = not described and _has_company(mention, chars, lexicon)
         company = company or (len(mentions) > 2 and text.words[mention.end : mention.end + 1] == [":"])
         if not company and (strong or len(mentions) > 1):
-            neighbours = [other for other in mentions if other is not mention]
-            company = any(_is_beside(mention, other, chars, lexicon) for other in neighbours)
+            company = any(other is not mention and _is_beside(mention, other, chars, lexicon) for other in mentions)
         if company and not (lexicon.is_in("BODY", chars[mention.start]) and _is_about_body(mention, chars, lexicon)):
             kept.append(mention)
     return kept

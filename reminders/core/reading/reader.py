@@ -9,7 +9,7 @@ from datetime import date
 from operator import attrgetter
 
 from reminders.core.reading import answers, completion, dates
-from reminders.core.reading.danger import CALL_NOW, Danger, Span, find_danger
+from reminders.core.reading.danger import CALL_NOW, Danger, Hits, Span, find_danger
 from reminders.core.reading.decision import Decision, decision_of
 from reminders.core.reading.exercises import Teller
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
@@ -99,17 +99,7 @@ def _evidence(
     if numbers.loose or numbers.pains or numbers.amounts:
         figures = _pains_back(numbers.signature, numbers.pains, lexicon)
         hits.update(grammar.number_rules.find(figures, signs_of(figures, figures, NO_WORD)))
-    helper = holder != "self" or "helper" in hits
-    tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.present)
-    own_story = tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon))
-    scope = Scope(
-        text=text,
-        lexicon=lexicon,
-        ends=_ends_of(text),
-        helper=helper,
-        own_story=own_story,
-        tells_of_self=tells_of_self,
-    )
+    scope = _scope_of(text, lexicon, hits, holder)
     danger = find_danger(hits, scope)
     if mentions and danger.spans:
         told_of = [span for spans in danger.spans.values() for span in spans]
@@ -124,6 +114,19 @@ def _evidence(
     )
     evidence.pain = find_pain(numbers, hits, scope, asked, is_report)
     return evidence
+
+
+def _scope_of(text: Text, lexicon: Lexicon, hits: Hits, holder: str) -> Scope:
+    """Return what is needed to tell of whom, and of when, the words of a text are."""
+    tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.present)
+    return Scope(
+        text=text,
+        lexicon=lexicon,
+        ends=_ends_of(text),
+        helper=holder != "self" or "helper" in hits,
+        own_story=tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon)),
+        tells_of_self=tells_of_self,
+    )
 
 
 def _mentions(text: Text, names: SessionNames, count: int, lexicon: Lexicon) -> list[Mention]:

@@ -70,7 +70,7 @@ class Scope(Denial):
         return not (self._has("I", start, end + 1) or self._has("BODY", start, end))
 
     def _is_led_anew(self, start: int) -> bool:
-        """Tell whether a noun of its own begins right behind "and" or "but": "rain so stayed in and the pain is bad"."""
+        """Tell whether a noun of its own begins right behind "and" or "but": "rain so stayed in and the pain is"."""
         at = start - 2 - self._has("NOW", start - 2, start - 1)
         return (
             at >= 0 and self._has("THE", start - 1, start) and (bool(self.joints(at, at + 1)) or self.turns(at, at + 1))

@@ -12,6 +12,7 @@ from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon, one_off
 from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.normal import fold
+from reminders.core.reading.patterns import COMMA, STOP
 from reminders.core.reading.tokens import Text
 from reminders.errors import BadInput
 
@@ -178,6 +179,13 @@ def is_new_gear(chars: str, at: int, lexicon: Lexicon) -> bool:
     while at >= 0 and any(lexicon.is_in(one, chars[at]) for one in ("THE", "ART", "WITHWORD", "GEARKIND")):
         at -= 1
     return at < 0 or not any(lexicon.is_in(one, chars[at]) for one in ("DID", "STATUS_BEFORE", "#", "SET"))
+
+
+def is_felt_while(words: Sequence[str], chars: str, at: int, lexicon: Lexicon) -> bool:
+    """Tell whether a movement is when something was felt: "dizzy standing up", "pain 3 getting up from the chair"."""
+    led = [char for char in chars[max(0, at - 2) : at] if not lexicon.is_in("JOIN", char)]
+    felt = any(lexicon.is_in(one, char) for char in led for one in ("PAINISH", "SYMPTOM", "HURTVERB"))
+    return words[at].endswith("ing") and felt and COMMA not in led and STOP not in led
 
 
 def is_felt_in(chars: str, at: int, lexicon: Lexicon) -> bool:

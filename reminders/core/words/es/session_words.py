@@ -148,7 +148,6 @@ CONCEPTS = {
     "AND_THEN": "y e entonces",
     "IS": "es esta",
     "JUST_THAT": "solo nomas solamente",
-    "WITHOUT": "sin",
     "EACH_DAY": "dia noche hora",
     "DOCTOR": "doctor doctora dr dra medico medica enfermera enfermero ambulancia cardiologo",
     "SAYS": "dice dijo diagnostico confirmo encontro",
