@@ -161,4 +161,6 @@ def _of_lines(evidence: Evidence, session: Sequence[SessionExercise]) -> str | N
         return "all"
     if "all" in evidence.held and "part_sure" not in evidence.held:
         return "all"
+    if "correction" in evidence.held and len(lines) < len(session) and "part" not in evidence.held:
+        return None
     return "part"
