@@ -35,7 +35,7 @@ _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's 
 CALM_FROM = 0.3
 # Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
 # often shares its words with the real thing.
-_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.8, DENIED: 0.2}
+_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, DENIED: 0.2}
 
 
 @dataclass(slots=True)
