@@ -79,11 +79,17 @@ BUILD = (
     "en-build-31",
     "en-build-32",
     "en-build-33",
+    "en-build-34",
+    "en-build-35",
+    "en-build-36",
     "es-build-24",
     "es-build-25",
     "es-build-26",
     "es-build-27",
     "es-build-28",
+    "es-build-29",
+    "es-build-30",
+    "es-build-31",
 )
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")

@@ -77,9 +77,13 @@ def _why(said: list[Span], scope: Scope) -> str:
     """Return why none of the words of a sign count: `said` are those that no turn of speech explains."""
     if not said:
         return TURN
-    starts = [start for start, _ in said]
-    plainly = scope.is_denied(min(starts)) and scope.is_right_behind_no(min(starts))
-    return DENIED if plainly and max(starts) - min(starts) <= _NEXT else SCOPE
+    last = None  # the sign right behind a "no"; those beside it are of its denial
+    for start, _ in sorted(said):
+        if scope.is_denied(start) and scope.is_right_behind_no(start):
+            last = start
+        elif last is None or start - last > _NEXT:
+            return SCOPE
+    return DENIED
 
 
 def _concerns_client(span: Span, scope: Scope) -> bool:

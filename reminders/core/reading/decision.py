@@ -54,6 +54,8 @@ class Decision:
 def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon: Lexicon) -> Decision:
     """Return what the reply is for and how much was done."""
     rule = "pain" if evidence.asked != "amount" and _is_free_alone(evidence) else decide(evidence)
+    if rule == "wrong_number" and "num.invited" in evidence.held:
+        rule = "report"  # "Y9, and no I'm not joking"
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
@@ -75,11 +77,12 @@ def _intent_of(
     evidence: Evidence, rule: str, wish: str | None, judged: Verdicts, suspected: str | None
 ) -> tuple[str, float]:
     """Return what the reply is for, and how sure that is."""
-    if wish is not None or _is_certain(evidence, rule):
+    is_hour = rule == "opt_out" and ends.is_other_hour(evidence, judged)
+    if not is_hour and (wish is not None or _is_certain(evidence, rule)):
         intent, sureness = wish or rule, 1.0
     else:
         intent, sureness = _judged_intent(evidence, rule, judged)
-    if wish is None and ends.is_wanted(evidence, rule, judged):
+    if wish is None and not is_hour and ends.is_wanted(evidence, rule, judged):
         intent = "opt_out"
     if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
         intent = "pain"  # "I don't want any more of this life" ends no reminders

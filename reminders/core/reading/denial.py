@@ -73,7 +73,9 @@ class Denial(Clauses):
 
     def is_right_behind_no(self, start: int) -> bool:
         """Tell whether a denial stands right before a stretch: "not dizzy", "I have not been dizzy"."""
-        return self._has("NEGATOR", start - 2, start) and COMMA not in self.text.chars[max(0, start - 2) : start]
+        if self._has("NEGATOR", start - 1, start):
+            return True
+        return self._has("NEGATOR", start - 2, start - 1) and self.text.signature[start - 1 : start] != COMMA
 
     def _is_new_clause(self, at: int, start: int) -> bool:
         """Tell whether a subject behind "and" begins anew: "no mareos y el dolor es", "no falls and I am dizzy"."""

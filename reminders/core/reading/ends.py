@@ -13,7 +13,10 @@ from reminders.core.reading.model import SessionExercise
 _ENDS_FROM = 0.03
 _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
 _AGAINST_RULES = 0.05  # where the rules found a wish and took it back: "don't stop the texts"
-_AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words
+_AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
+_SURE_PLAN = 0.85
+_SURE_ENDS = frozenset({"opt_out_key", "opt_out_sure"})
+_PLANS = frozenset({"opt_in", "pause", "reschedule", "resend", "help", "wrong_number"})
 
 
 def is_doubtful(evidence: Evidence) -> bool:
@@ -27,13 +30,25 @@ def is_possible(judged: Verdicts) -> bool:
     return judged.share("ends", "opt_out") >= _ENDS_FROM
 
 
+def is_other_hour(evidence: Evidence, judged: Verdicts) -> bool:
+    """Tell whether words of a wish to hear no more only lead to another hour: "no more texts at 6, send them at 9"."""
+    likeliest = judged["intent"]
+    if likeliest.name != "reschedule" or likeliest.sureness < _SURE_PLAN or not _SURE_ENDS.isdisjoint(evidence.hits):
+        return False
+    ends = [start for start, _ in evidence.spans("opt_out")]
+    return any(start > max(ends, default=0) for start, _ in evidence.spans("reschedule"))
+
+
 def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     """Tell whether that judge sees one; the rules may have taken it back, or found a pause."""
     share = judged.share("ends", "opt_out")
     if "opt_out_denied" in evidence.hits:
         return False
     if rule == "opt_in" or (rule == "pause" and "pause_sure" in evidence.held):
-        return "opt_out" in evidence.hits and share >= _AGAINST_PLAN
+        return "opt_out" in evidence.hits and "opt_out_past" not in evidence.hits and share >= _AGAINST_PLAN
+    likeliest = judged["intent"]
+    if likeliest.name in _PLANS and likeliest.sureness >= _SURE_PLAN:
+        return share >= _AGAINST_PLAN
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
     usual = _AGAINST_RULES if is_taken_back else _ENDS_FROM
     return share >= (usual if evidence.asked is None else _ENDS_WHEN_ASKED)

@@ -91,6 +91,7 @@ SHARED_RULES: dict[str, str] = {
     """,
     "num.never": """
         NEVER FILL* #
+        NEVER ONCE_WORD? BEEN_WORD ARTICLE? #
     """,
     "num.theirs": """
         MY|THE PERSON|CLIENTLIKE PAINISH|BODY FILL* #

@@ -176,7 +176,9 @@ class Scope(Denial):
         if asks and self._has("ASKS", low, start):
             cuts = self.cuts(end, high)
             asks_later = bool(cuts) and self._has("ASKS", cuts[0], high)  # "the pain is 9, do I call or wait?"
-            return not (asks_later or self._has("HAPPENED", low, end) or self._is_known(start))
+            at = self._last("NORMAL", low, start)  # "is it ok that the pain is at an 8?"
+            given = at is not None and self._has("THAT_IS", at + 1, start)
+            return not (asks_later or given or self._has("HAPPENED", low, end) or self._is_known(start))
         return False
 
     def _is_known(self, start: int) -> bool:

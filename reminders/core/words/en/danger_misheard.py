@@ -26,6 +26,7 @@ RULES = {
         LIMB ~ number than
     """,
     "danger.fall_or_injury": """
+        ankle|knee|foot|wrist gave|had|did a little|bad|nasty? twist|turn|wrench|roll
         went down the|a|my whole|entire|full? flight
         feel off|down|over|from my|the|a ladder|stairs|steps|chair|bed|curb|porch|stool|toilet|bike|horse
         twisted|sprained|rolled|turned my left|right? angle|ankel|ankl|anckle
@@ -53,6 +54,8 @@ RULES = {
         pain|its is|was|so|just* unbeatable|unbareable|unberable
     """,
     "danger.crisis": """
+        took|taken|ended his|her|their own? life ~~ i|ill|me|im ~ same|too|next
+        fell|feel ~ do the same|it too with|to my life|myself
         thoughts|thinking|thought of|about suicides
         feel|feeling|felt like dyeing
         cut|cutting myself some? again|tonight|last|more

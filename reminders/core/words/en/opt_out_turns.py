@@ -63,6 +63,9 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        son|sons|daughter|brother|sister|friend|friends|neighbor|neighbour|bank|kids|grandkids|grandson|they|he|she|people|scammers|insurance|church wouldnt|wont|didnt|doesnt|dont|never stop|stopped|quit texting|calling|messaging|ringing
+        told|tell|asked|ask the|my|that|those bank|son|insurance|store|boss|salesman|company|people|scammers|politicians ~ to? stop|quit
+        dont|not|hate|sorry|didnt|never want|mean|wish|like|meant|trying? to? bother|trouble|disturb|worry you|anyone|anybody !again
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
         ^ if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
@@ -92,6 +95,8 @@ RULES = {
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """,
     "opt_out_sure": """
+        TEXTNOUN .|, quit|stop it please|now|already|will
+        stop|quit .|, the|your|these|those TEXTNOUN i|is|im
         rather|prefer|wish|better|appreciate|glad|happy|grateful|nice it? if? you|u|yall didnt|wouldnt|dont|not|wont TEXTVERB me|us|this|any|these|$
         after|though i|we|ive|weve said|told|asked you|u|yall|them? to? STOPIT
         if|unless you|u|yall|ya dont|wont|do|not* stop|quit ,? ~~ sue|report|lawyer|police|attorney|block|complain|complaint
@@ -172,6 +177,7 @@ RULES = {
         ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
     """,
     "opt_out_past": """
+        wrong|sorry|silly|foolish|mistake|dumb to quit|stop|cancel|leave|unsubscribe
         didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit
     """,
     "pause_span_not": """

@@ -70,7 +70,7 @@ CONCEPTS = {
     "OWNERMARK": "my our a the",
     "WITHOUT": "without",
     "WROTE": "wrote said typed put",
-    "ANSWER_SUBJECT": "i im ive we my",
+    "ANSWER_SUBJECT": "i im ive we my it its",
     "THIRD_DID": "he she shes hes",
     "IN_YEAR": "in since back of",
     "WASHIM": "was is",

@@ -13,6 +13,10 @@ CONCEPTS = {
     "NEGATOR": "no not didnt dont doesnt wasnt isnt arent werent havent hasnt hadnt wont aint never didn without none zero neither nor denies deny denied cannot nobody nobodys noones",
     "CANT": "cant cannot couldnt can't couldn unable hardly barely not cudnt",
     "NEVER": "never",
+    "NORMAL": "ok okay normal bad alright common fine",
+    "THAT_IS": "that",
+    "ONCE_WORD": "once",
+    "BEEN_WORD": "been had hit reached went",
     # what a denial is about, when it is not the sign behind it
     "OUT_OF": "in from since of about after by",
     "THIS": "this these",
@@ -103,12 +107,12 @@ NUMBERS = {
     "zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
     "ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16,
     "seventeen": 17, "eighteen": 18, "nineteen": 19, "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50,
-    "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90, "twoo": 2, "tree": 3, "fiv": 5, "tenn": 10, "thre": 3,
+    "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90, "twoo": 2, "fiv": 5, "tenn": 10, "thre": 3,
 }  # fmt: skip
 # Numbers only before a word for sets or repetitions: what dictation hears, and counting words.
 NEAR_NUMBERS = {
     "to": 2, "too": 2, "for": 4, "fore": 4, "won": 1, "wan": 1, "free": 3, "couple": 2, "pair": 2, "both": 2, "tin": 10,
-    "single": 1, "sex": 6, "ate": 8, "first": 1, "a": 1, "once": 1, "tu": 2,
+    "single": 1, "tree": 3, "sex": 6, "ate": 8, "first": 1, "a": 1, "once": 1, "tu": 2,
 }  # fmt: skip
 COMMON = frozenset(
     "the and i to of a in is it you that was for on my are with as at be this have from or had by but some what we can"

@@ -29,6 +29,8 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
+        normal|malo|grave ~ que me duela|apriete|oprima|arda|pese el|la? pecho|corazon
+        normal|malo|grave ~ que me falte el? aire|respiracion
         respiracion ~ cortadita|cortita|cortica|agitadita|rapidita|trabajosa
         algo|cosa raro|rara|fea|feo en el|mi? pecho|corazon
         pecho|corazon ,? ~ como si ~ pusieran|sentaran|pisaran|apretaran|cargaran|aplastaran|metieran
@@ -53,6 +55,8 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        normal|malo|grave ~ que se me duerma|duerman|adormezca|adormezcan|entuma|hormiguee
+        nunca|jamas me ~ habia orinado|meado|mojado|cagado|hecho
         LIMB|LEG|manos|pies ~~ no la|lo|las|los siento|sentia|senti ,|.|$|nada|casi
         LEG|LIMB ~ se me hacen|hace|hicieron|ponen|pusieron de|como? atole|gelatina|agua|trapo|aguadas|hule|chicle
         se me va|fue|iba|van la|el|las pierna|pie|mano|piernas ,? sola|solo|pa|para|hacia|sin|al
@@ -148,6 +152,8 @@ RULES = {
         hueso ~ salido|asoma|asomado|afuera|expuesto
     """,
     "danger.faint_or_dizzy": """
+        normal|malo|grave ~ que me maree|desmaye|desvanezca
+        marearse|desmayarse|marearme ~~ me|acaba|acabo acaba|paso|pasa|pasar|sucedio|dio
         da|dan|daba|daban vuelta|vueltas ~ casa|cuarto|cabeza|mundo|techo|piso|pieza|sala
         quede|quedo|estuve|cai ~ sin conocimiento|sentido|conciencia
         me voy|ando|vengo para|pal|hacia los|un|el|#? lado|lados|ladito

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        mareo|mareos|caida|caidas|desmayo|desmayos|hormigueo|hormigueos|palpitaciones|adormecimiento no ,
         me mareaba|dolia|ahogaba|desmayaba|faltaba|caia ~ antes ,? pero|y? ya no >,|.|$
         la|el que se mareo|cayo|callo|desmayo|golpeo|lastimo|ahogo fue la|el|mi|un|una ANIMAL|cabra|nieta|nieto|vecina|vecino|hija|hijo|hermana|hermano|comadre|suegra
         ANIMAL ya|casi? se me|nos? desmayo|mareo|desvanecio|ahogaba|ahoga

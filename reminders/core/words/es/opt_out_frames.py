@@ -190,7 +190,16 @@ RULES = {
         sin|no necesidad|hace falta de? que? me? KEEPS BEING_SENT
     """,
     # "No más" after an amount, an exercise or a deed is "only"; a call for another hour or in writing; a part of a day.
+    "opt_out_sure": """
+        no me? SENDING|TEXTVERB ~~ ni cuando vuelva|regrese|este|vuelvo
+    """,
     "opt_out_not": """
+        no se? les|le|te|nos? olvide|olviden|olvides de? mandar|mandarme|enviar|enviarme|escribirme|escribir|recordarme
+        no me? manden|mande|mandes|pongan|ponga mas series|repeticiones|vueltas|tarea|tareas|rondas|ejercicios|piolines|memes|fotos !por
+        dice|dicen|pide|piden que ya? no les|le|la|lo mande|escriba|envie|moleste
+        me baja|bajan al|a|hasta|por|para|la|el|hacia|desde|presion|azucar
+        vez|anotenme|anoteme|apunteme|apuntenme|inscribame|inscribanme|regresenme|registro|lista para los|las|el TEXT
+        # ,|y|. ya no mas $
         vendedor|vendedora|banco|encuesta|telefonia ~~ dije|dijo que ya? no me|le? SENDING
         no me borre|sali|quite|desuscribi de esto|la|el|aqui|este
         quitenme|quiten|quita|quiteme|quitar la pausa
