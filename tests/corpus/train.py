@@ -82,6 +82,8 @@ BUILD = (
     "en-build-34",
     "en-build-35",
     "en-build-36",
+    "en-build-37",
+    "en-build-38",
     "es-build-24",
     "es-build-25",
     "es-build-26",
@@ -90,6 +92,7 @@ BUILD = (
     "es-build-29",
     "es-build-30",
     "es-build-31",
+    "es-build-32",
 )
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")

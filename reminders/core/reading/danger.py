@@ -20,7 +20,7 @@ _CONCERN_LABELS = frozenset(_CONCERNS.values())
 # What takes the words back ("just kidding"), tells them of a film or of childhood, or says that it was always so.
 _UNDOING = ("taken_back", "put_right", "told_of", "chronic")
 # Why a sign that was found does not count: a turn of speech explains it, or it is denied, past, another's, supposed.
-TURN, SCOPE, DENIED = "turn", "scope", "denied"
+TURN, SCOPE, DENIED, CAUGHT = "turn", "scope", "denied", "caught"
 _NEXT = 3  # words between signs of one denial, "never tripped and fell"
 # One thing leads to another, "I fell and I broke my hip in 2019": a mark of long ago behind one tells of both.
 _CHAIN = frozenset({"fall_or_injury", "possible_fracture", "faint_or_dizzy", "severe_pain"})
@@ -56,13 +56,14 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             if not _is_long_ago(span, flag, scope, told) and _holds(span, flag, scope, danger, "happening" in hits)
         ]
         spans = _without_denied(spans, hits[label], scope, flag)
+        found = spans
         if flag == "fall_or_injury":
             spans = [span for span in spans if not _caught(span, hits, scope)]
         if spans:
             danger.spans[flag] = spans
             danger.grades[flag] = _grade(flag, spans, hits, scope)
         else:
-            danger.explained[flag] = _why(said, scope)
+            danger.explained[flag] = CAUGHT if found else _why(said, scope)
     for concern, label in () if _CONCERN_LABELS.isdisjoint(hits) else _CONCERNS.items():
         if label not in hits:
             continue

@@ -18,6 +18,7 @@ RULES = {
         without|had|have|keep|kept ~ stop|stopping|rest|resting ~ for air|breath
     """,
     "danger.nerve_or_bladder": """
+        calf|foot|leg|ankle|LIMB has|got|with|is no push|spring|strength|power|lift in|left|,|.|$
         LIMB|side|face|arm|leg|hand ~ paralysed|paralyzed|paralised
         paralysed|paralyzed|paralised ~ LIMB|side|face|down
         CANT|cant|couldnt|no|lost ~ control|hold ~ bowls
@@ -43,6 +44,8 @@ RULES = {
         truck|car|van|bike|cyclist|bus|scooter hit|clipped me !up
     """,
     "danger.possible_fracture": """
+        LIMB|hip|rib|ribs|knee|shoulder cracked|snapped ~~ loud|swollen|swelling|painful|cant|agony
+        pop|crack|snap|crunch . in|from|at my|the BACKBONE|spine|back|neck
         ray|xray|scan|mri|ct ~ shows|showed|found|says ~ fracture|fractures|break|crack|broken
     """,
     "danger.faint_or_dizzy": """
@@ -54,6 +57,7 @@ RULES = {
         pain|its is|was|so|just* unbeatable|unbareable|unberable
     """,
     "danger.crisis": """
+        look|looked|looking at|over the|that|my bridge|river|pills|knife|train|railing ~~ think|thought|why|jump|end
         took|taken|ended his|her|their own? life ~~ i|ill|me|im ~ same|too|next
         fell|feel ~ do the same|it too with|to my life|myself
         thoughts|thinking|thought of|about suicides

@@ -157,6 +157,7 @@ RULES = {
         chest press|presses|fly|flies|expander machine|bar|exercise|exercises|reps|sets|with|is|was|at
     """,
     "idiom.nerve_or_bladder": """
+        weak at the knees
         dead on my|me|our|his|her feet
         breath|breathless|winded|wind|puff|puffed|air|wheezing all? day|today|night|morning|after? ,|and|so? i|im? CANT|cant|couldnt|could hardly|barely|even? talk|speak !right !properly !clearly !words
         CANT|cant|couldnt|cannot hardly|barely|even? talk|speak|finish in? a|one? full|whole sentence|sentences
@@ -164,6 +165,9 @@ RULES = {
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        cake|souffle|bread|joke|party|idea fell flat|apart
+        niagara|victoria|iguazu|angel falls
+        they|she|he|kids|you|who twisted my|his|her arm to
         fell|falling|fall|sank|dropped to|on my|his|her|our knees in|and|to prayer|prayed|pray|praying|thanks|gave|worship
         first|last day|week|day of fall
         happy fall
@@ -186,11 +190,14 @@ RULES = {
         PERSON|CLIENTLIKE|he|she the one who|that fell|tripped|slipped|collapsed|fainted ,? not
     """,
     "idiom.possible_fracture": """
+        pop|crack|snap and|but it|that was just|only the|my|a _? lid|chair|floor|door|jar|stick|branch|ice|bag|box|knuckles
         BACKBONE|neck|hips|hip|knees|joints cracked|popped|clicked|crunched nicely|beautifully|pleasantly|satisfyingly
         crack|pop|snap|bang|noise|creak|crunch ,|but|and|.? it|that was|is|came from? only|just? from? the|my|our|a? chair|floor|floorboard|floorboards|door|bed|table|box|band|window|stick|twig|sofa|fridge|house|heating|pipes|pipe|firework|fireworks|neighbours|neighbors|dog|cat ,|.|$|not|lol|haha|all
         BACKBONE|hip|hips|knees|joints but a sharp|stabbing|sudden
     """,
     "idiom.faint_or_dizzy": """
+        passed|passing out the|our|some? church|school|wedding|funeral? bulletins|programs|leaflets|candy|hymnals
+        ink|print|writing|letters|sheet|copy is|are|was|so|too|very* faint
         nearly|almost|about|practically fainted|dropped|collapsed|keeled when|at|over ~~ bill|price|cost|prices|receipt|total|estimate|quote
         passed|passing|pass out my|the|some|our|all|more* sheets|sheet|exercises|handouts|copies|bulletins|invitations
         street|block|town|neighborhood|neighbourhood|city|building|house blacked out
@@ -200,6 +207,7 @@ RULES = {
         knocked|knocks|knocking|knock the|my|your|those|these|all? EXWORD|it|them|that EXWORD? out of the|our? park|ballpark
     """,
     "idiom.severe_pain": """
+        singing|music|noise|voice|wait|line|queue|traffic|movie|meeting|sermon ~ was|is|were? pure|excruciating|torture|unbearable agony|excruciating|torture|,|.|$
         heat|weather|traffic|noise|cold|humidity|smell|wait|suspense|wind|smoke is|was|are|getting|got|just|really|so* unbearable|intolerable|awful ,|.|$|so|out|today|here|and|outside|again
         agony of choosing|deciding|waiting|defeat|watching|picking
         is|was|pure|be|what|sheer agony|torture watching|listening|deciding|choosing !to

@@ -151,6 +151,7 @@ RULES = {
         you|u|yall|ya ~ start|started|starting|begin|began TEXTVERB ~ again ~ ,|. please|just? stop|quit|REMOVE
     """,
     "opt_out_key": """
+        never|dont want|need|send another|one more? one? of|from these|those|you ,|.|$
         fact|actually|matter ,? just|please? STOPIT TEXTVERB|TEXTNOUN|altogether|completely
         STOPIT TEXTVERB|TEXTNOUN|sending ~ altogether|completely|entirely|permanently|forever
         ^ STOPIT ~ till|until hell|kingdom|doomsday

@@ -15,6 +15,10 @@ CONCEPTS = {
     "NEVER": "never",
     "NORMAL": "ok okay normal bad alright common fine",
     "THAT_IS": "that",
+    "HOUR_NOUN": "time hour clock bus date floor room channel",
+    "RESTING": "rest sitting seated resting lying",
+    "CALLED_WORD": "called means",
+    "DOWN_WORD": "down",
     "ONCE_WORD": "once",
     "BEEN_WORD": "been had hit reached went",
     # what a denial is about, when it is not the sign behind it

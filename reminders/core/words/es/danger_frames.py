@@ -55,6 +55,7 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        pie|pierna|brazo|mano izquierdo|izquierda|derecho|derecha? no sube|levanta|jala|responde|obedece|agarra|aprieta
         normal|malo|grave ~ que se me duerma|duerman|adormezca|adormezcan|entuma|hormiguee
         nunca|jamas me ~ habia orinado|meado|mojado|cagado|hecho
         LIMB|LEG|manos|pies ~~ no la|lo|las|los siento|sentia|senti ,|.|$|nada|casi
@@ -97,6 +98,7 @@ RULES = {
         se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
     """,
     "danger.fall_or_injury": """
+        tuve|di|llevo|tuvo una|un? caidita|caidilla|porracito|porrazo|costalazo|sentonazo
         cayo|cayeron un|una|el|la|mi|unas _ de|con ~ en|sobre|encima ~ JOINT|LIMB|HEADPART|BODY
         cai como _ en|por|de el|la ducha|regadera|bano|piso|escalera|calle|tina|cocina|patio|banqueta|suelo
         vine|fui|baje|cai|caimos rodando
@@ -165,6 +167,7 @@ RULES = {
         no ~ contestaba|respondia|reaccionaba ~~ me fui|ida|ido|desconectada|desconectado
     """,
     "danger.severe_pain": """
+        no hay cristiano|quien|nadie|persona|humano que? lo|la? aguante|soporte|resista
         duele|duelen|dolor ~~ no puedo|aguanto ni estar|sentarme|acostarme|pararme|moverme|voltear
         dolor|dolores ~ de|como parto|parir
         muriendo|muriendome ~ dolor|dolores
@@ -191,6 +194,8 @@ RULES = {
         duele|dolor|dolio ~ puro grito
     """,
     "danger.crisis": """
+        me estoy|ando lastimando|cortando|quemando|golpeando|hiriendo ~~ yo misma|mismo|adrede|proposito
+        lastimando|cortando|quemando|hiriendo ~ adrede
         guarde|junte|aparte|escondi|tengo ~ frasco|bote|caja|puno entero|entera|lleno|llena|completo ~ pastillas|pildoras|tabletas|somniferos
         que se acabe|termine ya? todo ,|.|$|ya|de
         yo ya? no sirvo|valgo ,|.|$|para|pa|nada

@@ -5,6 +5,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        ni un|una tronido|mareo|crujido|caida|tropezon|desmayo|calambre en|,|.|$
+        le falta|faltaba aire a|al la|las|el|mi? llanta|llantas|balon|bici|bicicleta|carro|globo
+        se me fue la onda
+        sin aliento me dejo|dejaron el|la|los|las ~ gol|partido|novela|noticia|paisaje|vista
         mareo|mareos|caida|caidas|desmayo|desmayos|hormigueo|hormigueos|palpitaciones|adormecimiento no ,
         me mareaba|dolia|ahogaba|desmayaba|faltaba|caia ~ antes ,? pero|y? ya no >,|.|$
         la|el que se mareo|cayo|callo|desmayo|golpeo|lastimo|ahogo fue la|el|mi|un|una ANIMAL|cabra|nieta|nieto|vecina|vecino|hija|hijo|hermana|hermano|comadre|suegra

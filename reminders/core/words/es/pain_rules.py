@@ -54,6 +54,7 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        PAINWORD no hay ~ que|quien|cristiano|nadie
         no es|fue|era por|de el? PAINWORD
         sin|cero|ningun|nada PAINWORD|de en|de? el|la|los|las|mi BODY ,|pero ~~ si me? dolio|duele|molesta|molesto|dolieron|duelen
         no puedo|podria|voy a? decir que no|sin|cero|nada
