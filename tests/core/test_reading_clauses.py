@@ -88,7 +88,7 @@ STILL_HARMLESS = {
         "read a book about a woman who fell, did mine after",
     ),
     "es": (
-        "me caí y me fracturé la cadera en 2019, hoy hice todo",
+        "el año pasado me caí y me fracturé la cadera, hoy hice todo",
         "mi hermana se cayó y se quebró el brazo, yo hice todo",
         "ni caídas ni mareos, todo hecho",
         "me caí hace como 5 años, hoy hice todo",

@@ -20,7 +20,7 @@ _CONCERN_LABELS = frozenset(_CONCERNS.values())
 # What takes the words back ("just kidding"), tells them of a film or of childhood, or says that it was always so.
 _UNDOING = ("taken_back", "put_right", "told_of", "chronic")
 # Why a sign that was found does not count: a turn of speech explains it, or it is denied, past, another's, supposed.
-TURN, SCOPE, DENIED, CAUGHT = "turn", "scope", "denied", "caught"
+TURN, SCOPE, PAST, OTHER, DENIED, CAUGHT = "turn", "scope", "past", "other", "denied", "caught"
 _NEXT = 3  # words between signs of one denial, "never tripped and fell"
 # One thing leads to another, "I fell and I broke my hip in 2019": a mark of long ago behind one tells of both.
 _CHAIN = frozenset({"fall_or_injury", "possible_fracture", "faint_or_dizzy", "severe_pain"})
@@ -63,7 +63,7 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             danger.spans[flag] = spans
             danger.grades[flag] = _grade(flag, spans, hits, scope)
         else:
-            danger.explained[flag] = CAUGHT if found else _why(said, scope)
+            danger.explained[flag] = CAUGHT if found else _why(said, flag, scope, told)
     for concern, label in () if _CONCERN_LABELS.isdisjoint(hits) else _CONCERNS.items():
         if label not in hits:
             continue
@@ -74,17 +74,27 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
     return danger
 
 
-def _why(said: list[Span], scope: Scope) -> str:
-    """Return why none of the words of a sign count: `said` are those that no turn of speech explains."""
+def _why(said: list[Span], flag: str, scope: Scope, told: Told) -> str:
+    """Return why none of the words of a sign count, of several reasons the least sure: `said` are those that no turn
+    of speech explains, `told` the signs of the whole text.
+    """
     if not said:
         return TURN
+    reasons = set()
     last = None  # the sign right behind a "no"; those beside it are of its denial
-    for start, _ in sorted(said):
+    for start, end in sorted(said):
         if scope.is_denied(start) and scope.is_right_behind_no(start):
             last = start
-        elif last is None or start - last > _NEXT:
+            reasons.add(DENIED)
+        elif last is not None and start - last <= _NEXT:
+            reasons.add(DENIED)
+        elif _is_long_ago((start, end), flag, scope, told):
+            reasons.add(PAST)
+        elif scope.whose(start, end) == "other":
+            reasons.add(OTHER)
+        else:
             return SCOPE
-    return DENIED
+    return next(reason for reason in (PAST, OTHER, DENIED) if reason in reasons)
 
 
 def _concerns_client(span: Span, scope: Scope) -> bool:

@@ -49,6 +49,7 @@ RULES = {
         ray|xray|scan|mri|ct ~ shows|showed|found|says ~ fracture|fractures|break|crack|broken
     """,
     "danger.faint_or_dizzy": """
+        blackout|blackouts came|come|comes|coming|while|when|on|after|upon|getting ~ rising|rise|getting|stand|standing|stood|bed|up|bending
         i|and|then|just|nearly|almost|have past out ,|.|$|in|on|at|from|this|cold|again|for|while|when|last|yesterday
         feel|feeling|felt|so|a|bit faintly ,|.|$|all|today|this|when|after|and|again
     """,

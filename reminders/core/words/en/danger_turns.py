@@ -165,6 +165,8 @@ RULES = {
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        fell|fall|fallen out of the? habit|practice|favour|favor|touch|step|sync|routine
+        hit with a|an big|huge|massive|nasty|surprise|repair|tax* bill|bills|fine|quote
         cake|souffle|bread|joke|party|idea fell flat|apart
         niagara|victoria|iguazu|angel falls
         they|she|he|kids|you|who twisted my|his|her arm to
@@ -196,6 +198,7 @@ RULES = {
         BACKBONE|hip|hips|knees|joints but a sharp|stabbing|sudden
     """,
     "idiom.faint_or_dizzy": """
+        wind knocked out of me|us by|when|at ~ bill|price|news|cost|score|result
         passed|passing out the|our|some? church|school|wedding|funeral? bulletins|programs|leaflets|candy|hymnals
         ink|print|writing|letters|sheet|copy is|are|was|so|too|very* faint
         nearly|almost|about|practically fainted|dropped|collapsed|keeled when|at|over ~~ bill|price|cost|prices|receipt|total|estimate|quote
