@@ -30,6 +30,12 @@ def test_why_tells_the_words_behind_each_field(capsys: pytest.CaptureFixture[str
     assert "fell" in json.loads(capsys.readouterr().out)["why"]["fall_or_injury"]
 
 
+def test_why_tells_the_words_behind_a_sign_that_no_rule_names(capsys: pytest.CaptureFixture[str]) -> None:
+    main(["read", "--why", "--json", "my sight closed in like a tunnel and I had to grab the counter"])
+
+    assert "tunnel" in json.loads(capsys.readouterr().out)["why"]["faint_or_dizzy"]
+
+
 def test_rows_are_read_one_a_line_and_a_bad_one_says_why(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     rows = tmp_path / "rows.jsonl"
     rows.write_text(

@@ -137,6 +137,8 @@ class Denial(Clauses):
             return True  # the verb anew: "no tengo dolor tengo mareo"
         if self._has("WITHOUT", at, at + 1) and self._has("NEW_CLAUSE", at + 2, start + 1):
             return True  # "sin comer me mareé"
+        if self._has("WITH_IT", start - 2, start) and self._has("EXERCISING", at + 1, start):
+            return True  # "not doing these with a numb leg"
         if not self._has("NEVER", at, at + 1):
             return False
         return self._has("SO_MUCH", at + 1, start) or self._is_first_time(start)

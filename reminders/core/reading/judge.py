@@ -21,6 +21,7 @@ from reminders.core.reading.lexicon import Lexicon
 
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 30_000
+_SHOWN = 3  # words that are shown for a sign that no rule sees
 _FAR = 3 * SCALE  # a twentieth of the belief
 # Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
 # four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
@@ -103,6 +104,21 @@ class Judge:
             lanes.byteswap()
         return Verdicts(self._parts, lanes.tolist())
 
+    def words_for(self, name: str, against: str, evidence: Evidence, lexicon: Lexicon) -> list[tuple[int, int]]:
+        """Return the places of the words that speak most for one kind of danger against another, at most three."""
+        classes, start, _ = self._parts["danger"]
+        weights, own, other = dict(self._weights)[start], classes.index(name), classes.index(against)
+
+        def gain(feature: str) -> int:
+            found = weights.get(feature)
+            return found[own] - found[other] if found else 0
+
+        row, gains = row_of_words(evidence), []
+        for at, (word, char) in enumerate(zip(row[1:-1], evidence.scope.text.chars, strict=True)):
+            pairs = (f"{PAIR}{row[at]} {word}", f"{PAIR}{word} {row[at + 2]}")
+            gains.append((sum(map(gain, (*names_of_word(word, char, lexicon), *pairs))), at))
+        return sorted((at, at + 1) for speaks, at in sorted(gains, reverse=True)[:_SHOWN] if speaks > 0)
+
     def _row(self, feature: str) -> int:
         """Return the weights of one feature for all questions, 0 where none has it."""
         found = [(start, weights[feature]) for start, weights in self._weights if feature in weights]
@@ -139,6 +155,11 @@ def the_judge() -> Judge:
     """Return the judge with the trained weights."""
     text = (resources.files("reminders.core.reading") / "weights.json").read_text(encoding="utf-8")
     return Judge(json.loads(text))
+
+
+def words_behind(flag: str, evidence: Evidence) -> list[tuple[int, int]]:
+    """Return the places of the words for which the judge sees a sign where no rule does."""
+    return the_judge().words_for(flag, "none", evidence, evidence.scope.lexicon)
 
 
 def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon) -> Verdicts:

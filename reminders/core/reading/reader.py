@@ -14,6 +14,7 @@ from reminders.core.reading.decision import Decision, decision_of
 from reminders.core.reading.exercises import Teller
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
 from reminders.core.reading.intent import Evidence
+from reminders.core.reading.judge import words_behind
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.mentions import letter_mentions, mark_mentions, settle_mentions
@@ -274,7 +275,8 @@ def _spans(evidence: Evidence, reading: Reading) -> dict[str, list[Span]]:
     if reading.pain is not None:
         spans["pain"] = evidence.pain.spans
     for flag in reading.red_flags:
-        spans[flag] = evidence.danger.spans.get(flag, [])
+        found = evidence.danger.spans.get(flag) or evidence.hits.get(f"danger.{flag}")
+        spans[flag] = found or words_behind(flag, evidence)
     for concern in reading.concerns:
         spans[concern] = evidence.danger.spans.get(f"concern.{concern}", [])
     if reading.correction:

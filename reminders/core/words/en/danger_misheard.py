@@ -27,6 +27,8 @@ RULES = {
         LIMB ~ number than
     """,
     "danger.fall_or_injury": """
+        havent|hadnt|never ~ fallen|fell|tripped ~~ until|till|til today|yesterday|now|then|tonight|this|last
+        havent|hadnt|not|never ~ fallen|fell|tripped ~~ but ~ i did
         ankle|knee|foot|wrist gave|had|did a little|bad|nasty? twist|turn|wrench|roll
         went down the|a|my whole|entire|full? flight
         feel off|down|over|from my|the|a ladder|stairs|steps|chair|bed|curb|porch|stool|toilet|bike|horse

@@ -19,6 +19,8 @@ CONCEPTS = {
     "RESTING": "rest sitting seated resting lying",
     "CALLED_WORD": "called means",
     "DOWN_WORD": "down",
+    "WITH_IT": "with",
+    "EXERCISING": "doing do did done exercising trying attempting",
     "ONCE_WORD": "once",
     "BEEN_WORD": "been had hit reached went",
     # what a denial is about, when it is not the sign behind it

@@ -19,6 +19,8 @@ CONCEPTS = {
     "RESTING": "reposo sentada sentado acostada acostado descansando",
     "CALLED_WORD": "llama significa",
     "DOWN_WORD": "bajo baja bajado",
+    "WITH_IT": "con",
+    "EXERCISING": "hago hacer hice haciendo hacerlos hare ejercito",
     "RISEN": "subio",
     "NORMAL": "normal malo grave bueno comun",
     "THAT_IS": "que",
