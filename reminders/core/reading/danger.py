@@ -20,7 +20,8 @@ _CONCERN_LABELS = frozenset(_CONCERNS.values())
 # What takes the words back ("just kidding"), tells them of a film or of childhood, or says that it was always so.
 _UNDOING = ("taken_back", "put_right", "told_of", "chronic")
 # Why a sign that was found does not count: a turn of speech explains it, or it is denied, past, another's, supposed.
-TURN, SCOPE, PAST, OTHER, DENIED, CAUGHT = "turn", "scope", "past", "other", "denied", "caught"
+TURN, SCOPE, PAST, OTHER = "turn", "scope", "past", "other"
+DENIED, SUPPOSED, CAUGHT = "denied", "supposed", "caught"
 _NEXT = 3  # words between signs of one denial, "never tripped and fell"
 # One thing leads to another, "I fell and I broke my hip in 2019": a mark of long ago behind one tells of both.
 _CHAIN = frozenset({"fall_or_injury", "possible_fracture", "faint_or_dizzy", "severe_pain"})
@@ -92,9 +93,11 @@ def _why(said: list[Span], flag: str, scope: Scope, told: Told) -> str:
             reasons.add(PAST)
         elif scope.whose(start, end) == "other":
             reasons.add(OTHER)
+        elif scope.is_supposed(start, end):
+            reasons.add(SUPPOSED)
         else:
             return SCOPE
-    return next(reason for reason in (PAST, OTHER, DENIED) if reason in reasons)
+    return next(reason for reason in (SUPPOSED, PAST, OTHER, DENIED) if reason in reasons)
 
 
 def _concerns_client(span: Span, scope: Scope) -> bool:

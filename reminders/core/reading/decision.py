@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from reminders.core.reading import ends
 from reminders.core.reading.completion import completed_of, is_percentage
-from reminders.core.reading.danger import CAUGHT, DENIED, OTHER, PAST, SCOPE, TURN, Danger
+from reminders.core.reading.danger import CAUGHT, DENIED, OTHER, PAST, SCOPE, SUPPOSED, TURN, Danger
 from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdict, Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
@@ -35,7 +35,7 @@ _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's 
 CALM_FROM = 0.3
 # Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
 # often shares its words with the real thing.
-_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, CAUGHT: 0.5, DENIED: 0.2}
+_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.7, CAUGHT: 0.5, DENIED: 0.2}
 
 
 @dataclass(slots=True)

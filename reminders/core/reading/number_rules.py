@@ -29,6 +29,8 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "AUX # OUTOF OF? TEN IN_BODY THE? @"),
     ("other", "^ NOT ARTICLE #"),
     ("other", "# WASWORD THE|MY HOUR_NOUN"),
+    ("pain_level", "PAINISH MORE_OR_LESS MORE_OR_LESS* SMALL|TEN >$|,|."),
+    ("pain_level", "PAINISH WASWORD NO|NOT MORE_WORD THAN SMALL|TEN"),
     ("other", "^ TEN OUTOF OF? TEN FOR_WHAT"),
     ("other", "PERSON ~ WASWORD ARTICLE PAINNOUN ,? # OUTOF OF? TEN"),
     ("other", "CALLED_WORD ARTICLE? PAINISH? #"),

@@ -56,6 +56,8 @@ RULES = {
         feel|feeling|felt|so|a|bit faintly ,|.|$|all|today|this|when|after|and|again
     """,
     "danger.severe_pain": """
+        cannae|canny|couldnae|cant|couldnt thole|bide|stick|thole this|the|it|that
+        cannae|canny|couldnae take|bear|stand|handle it|this|the|any
         dying|die of|from|in|with the|this|my? pain|agony
         pain|its is|was|so|just* unbeatable|unbareable|unberable
     """,

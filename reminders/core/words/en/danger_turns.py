@@ -165,6 +165,7 @@ RULES = {
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        fell|fall|fallen out|about laughing|laughin|giggling
         fell|fall|fallen out of the? habit|practice|favour|favor|touch|step|sync|routine
         hit with a|an big|huge|massive|nasty|surprise|repair|tax* bill|bills|fine|quote
         cake|souffle|bread|joke|party|idea fell flat|apart

@@ -63,6 +63,8 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        # MONTH to|till|until|through # MONTH ~~ dont|not|no send|text|message|reminders|texts|messages !ever
+        dont|not|no send|text|message|reminders ~ in|during|for that|this|those time|period|weeks|days|stretch
         son|sons|daughter|brother|sister|friend|friends|neighbor|neighbour|bank|kids|grandkids|grandson|they|he|she|people|scammers|insurance|church wouldnt|wont|didnt|doesnt|dont|never stop|stopped|quit texting|calling|messaging|ringing
         told|tell|asked|ask the|my|that|those bank|son|insurance|store|boss|salesman|company|people|scammers|politicians ~ to? stop|quit
         dont|not|hate|sorry|didnt|never want|mean|wish|like|meant|trying? to? bother|trouble|disturb|worry you|anyone|anybody !again

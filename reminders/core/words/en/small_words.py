@@ -21,6 +21,7 @@ CONCEPTS = {
     "DOWN_WORD": "down",
     "WITH_IT": "with",
     "EXERCISING": "doing do did done exercising trying attempting",
+    "MORE_WORD": "greater more higher worse over above",
     "ONCE_WORD": "once",
     "BEEN_WORD": "been had hit reached went",
     # what a denial is about, when it is not the sign behind it

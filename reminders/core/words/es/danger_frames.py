@@ -279,6 +279,7 @@ RULES = {
         se? me? durmio|quedo dormido|dormida? el|la|mi|un|una ANIMAL|nieto|nieta|bebe|nino|nina en|encima|sobre ~ LIMB|regazo|brazos|mi|mia|hombro
     """,
     "idiom.fall_or_injury": """
+        me caigo|caemos a pedazos|cachos|trozos
         me resbale del horario|tema
         con|las? la pierna|piernas|rodilla en alto
         queme la|el|los|las|mi lengua|paladar|comida|arroz|sopa|frijoles|tortillas|pan|cena|olla|camisa|ropa|pollo|almuerzo|sarten|azucar|pestanas !y
@@ -305,6 +306,8 @@ RULES = {
         silla|mesa|vaso|plato|palo|banco|banda|liga|andador|baston|juguete|cama roto|rota|quebrado|quebrada
     """,
     "idiom.faint_or_dizzy": """
+        casi me desmayo|desmaye|infarto|da ~ de|del|con|por|al ~~ factura|recibo|cuenta|precio|susto|boleta
+        me fui en blanco !y
         da|dan|dando vueltas la|el|una idea|pregunta|cancion|asunto
         patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto !y
         patatus|soponcio|telele|yeyo con|por|al|de el|la|los|las|ver? precio|precios|cuenta|recibo|factura|noticia|susto y !me !quede !perdi !fui

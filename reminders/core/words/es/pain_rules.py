@@ -163,6 +163,7 @@ RULES = {
         pongo|pondria|doy|daria|diria|digo|califico|calculo FILL* #
     """,
     "num.past": """
+        # cuando|antes empece|comence|inicie|empezaba ~ con|aqui|terapia|tratamiento|fisio|ustedes|programa
         WEEKDAY FILL* # ~~ >hoy
         era|fue|estaba FILL* # ,|y|pero? hoy FILL* >#
         # era|fue|eran|estaba antes de|del la|mi? operacion|cirugia|operarme|pandemia|caida|accidente|navidad
@@ -171,7 +172,8 @@ RULES = {
         cuando empece|comence|llegue|vine|inicie ~ era|estaba|andaba|dolia|tenia ~ #
         hace ~ SPAN|AGESPAN ~ era|estaba|andaba|dolia|tenia ~ #
         antes me|era|andaba|estaba|tenia|llegaba|traia ~ #
-        # cuando empece|comence|llegue
+        # cuando llegue|vine
+        # cuando empece|comence ,? y|pero? >hoy
     """,
     "num.never": """
         puse|marque|dije|escribi|mande ~ # de? PAINWORD? ,? y|pero? eso? no era|es|fue cierto|verdad|asi|correcto

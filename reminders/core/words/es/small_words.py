@@ -21,6 +21,7 @@ CONCEPTS = {
     "DOWN_WORD": "bajo baja bajado",
     "WITH_IT": "con",
     "EXERCISING": "hago hacer hice haciendo hacerlos hare ejercito",
+    "MORE_OR_LESS": "mas menos o aproximadamente",
     "RISEN": "subio",
     "NORMAL": "normal malo grave bueno comun",
     "THAT_IS": "que",
