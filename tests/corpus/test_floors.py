@@ -95,6 +95,9 @@ FLOORS = {
     ("es-measure-11", "es"): {"whole %": 93, "intent %": 98},
     ("es-measure-12", "es"): {"whole %": 93.5, "intent %": 98.5},
     ("es-measure-13", "es"): {"whole %": 96, "intent %": 98.5},
+    ("en-build-40", "en"): {"whole %": 89, "intent %": 96.5},
+    ("es-build-33", "es"): {"whole %": 92, "intent %": 97},
+    ("en-measure-13", "en"): {"whole %": 94, "intent %": 98.5},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -177,6 +180,9 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-measure-11", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.1, STOPS: 0},
     ("es-measure-12", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
     ("es-measure-13", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("en-build-40", "en"): {PAIN: 1, LOST: 0, ALARMS: 1.7, STOPS: 0},
+    ("es-build-33", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-measure-13", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
 }
 
 
