@@ -13,7 +13,7 @@ from reminders.core.levels import Levels
 from reminders.core.schedule import local_date
 from reminders.flows import calling, escalate, explain, outcomes, say, steps
 from reminders.store import around, clients, histories, outbox
-from reminders.store.db import Tx
+from reminders.store.db import Tx, lock_clients
 from reminders.store.tables import Client, Hold, Outbound, Pause, Staff
 
 BATCH = 100
@@ -94,6 +94,8 @@ def help_late_answers(tx: Tx, now: datetime, limit: int) -> int:
         Outbound.why != LATE,
     )
     rows = list(tx.exec(statement.order_by(col(Outbound.id)).limit(limit)))
+    # In the one order in which a crowd's texts lock their clients: their alerts are written here too.
+    lock_clients(tx, [row.client_id for row in rows])
     for row in rows:
         row.why = LATE
         client = tx.get(Client, row.client_id) if row.client_id else None

@@ -10,7 +10,7 @@ from reminders.core.reading.intent import Evidence
 from reminders.core.reading.judge import Verdicts
 from reminders.core.reading.model import SessionExercise
 
-_ENDS_FROM = 0.03
+_ENDS_FROM = 0.045
 _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
 _AGAINST_RULES = 0.05  # where the rules found a wish and took it back: "don't stop the texts"
 _AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
