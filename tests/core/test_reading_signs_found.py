@@ -9,8 +9,12 @@ import pytest
 from reminders.core.reading import read_reply
 from tests.corpus.measure import PARSED
 
-FILES = Path(__file__).parent.parent.joinpath("corpus").glob("signs-*.jsonl")
-ROWS = [json.loads(line) for path in sorted(FILES) for line in path.read_text(encoding="utf-8").splitlines()]
+CORPUS = Path(__file__).parent.parent / "corpus"
+ROWS = [
+    json.loads(line)
+    for name in ("signs-en.jsonl", "signs-es.jsonl")
+    for line in (CORPUS / name).read_text(encoding="utf-8").splitlines()
+]
 SESSIONS = {"en": PARSED["S1"], "es": PARSED["S3"]}
 
 

@@ -27,7 +27,7 @@ _NEXT = 3  # words between signs of one denial, "never tripped and fell"
 _CHAIN = frozenset({"fall_or_injury", "possible_fracture", "faint_or_dizzy", "severe_pain"})
 Hits = dict[str, list[tuple[int, int]]]
 Span = tuple[int, int]
-Told = list[tuple[str, "Span"]]
+Told = list[tuple[str, Span]]
 
 
 @dataclass(slots=True)
@@ -45,10 +45,9 @@ class Danger:
 def find_danger(hits: Hits, scope: Scope) -> Danger:
     """Return the danger signs and concerns of a text."""
     danger = Danger()
-    told = [(flag, span) for flag, label in _SIGNS.items() for span in hits.get(label, ())]
-    for flag, label in () if SIGN_LABELS.isdisjoint(hits) else _SIGNS.items():
-        if label not in hits:
-            continue
+    signs = {} if SIGN_LABELS.isdisjoint(hits) else {flag: label for flag, label in _SIGNS.items() if label in hits}
+    told = [(flag, span) for flag, label in signs.items() for span in hits[label]]
+    for flag, label in signs.items():
         idioms = hits.get("idiom", []) + hits.get(f"idiom.{flag}", [])
         said = [s for s in hits[label] if not _inside(s, idioms) and not _taken_back(s, flag, hits, scope)]
         spans = [

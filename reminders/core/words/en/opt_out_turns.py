@@ -3,6 +3,17 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
+# What ends nothing, whatever the judge makes of it: "if you stop the texts", "don't unsubscribe me".
+_NO_WISH = """
+        ^ if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        ,|.|but|and|because|cause if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
+        why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
+        said|say|know|told|sure ~ when to stop
+        why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
+        why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
+        i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
+        ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
+"""
 RULES = {
     "opt_out": """
         stop|quit writing|mailing|phoning|ringing to? me|us|my
@@ -70,14 +81,6 @@ RULES = {
         dont|not|hate|sorry|didnt|never want|mean|wish|like|meant|trying? to? bother|trouble|disturb|worry you|anyone|anybody !again
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
-        ^ if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
-        ,|.|but|and|because|cause if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
-        why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
-        said|say|know|told|sure ~ when to stop
-        why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
-        why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
-        i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
-        ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
         push off from|of|the|my|a|using|on
         dont|never|not forget|hesitate|fail to TEXTVERB
         dont|never|not be afraid to TEXTVERB
@@ -95,7 +98,8 @@ RULES = {
         is # a stop
         wouldnt|wont|couldnt|dont|not give up|trade|miss|lose these|the|your|those TEXTNOUN
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
-    """,
+    """
+    + _NO_WISH,
     "opt_out_sure": """
         TEXTNOUN .|, quit|stop it please|now|already|will
         stop|quit .|, the|your|these|those TEXTNOUN i|is|im
@@ -169,16 +173,7 @@ RULES = {
         can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put !me !us !my !him !her !this !myself !ourselves !back !on !mine
         can|could|should|may|shall|must|do|to|would|will|if|when i|we? add|put my !name !number !phone !cell !mom !wife !husband
     """,
-    "opt_out_denied": """
-        ^ if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
-        ,|.|but|and|because|cause if you|u|yall|ya stop|stopped|quit TEXTVERB|sending|the|these|my
-        why dont|wont|havent|arent|didnt|not you|u|yall|ya ever|even|just? TEXTVERB
-        said|say|know|told|sure ~ when to stop
-        why did|have|are|would you|u|yall|ya just|suddenly|all|even|ever? stop|stopped|stopping|quit
-        why|when|how did|have|has|do the|my|these|those|your|all|it|they ~ stop|stopped
-        i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
-        ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
-    """,
+    "opt_out_denied": _NO_WISH,
     "opt_out_past": """
         wrong|sorry|silly|foolish|mistake|dumb to quit|stop|cancel|leave|unsubscribe
         didnt|never|not|dint mean|want|intend|meant|ask to opt|stop|unsubscribe|quit
