@@ -174,6 +174,19 @@ def rounded(model: dict[str, Any]) -> dict[str, Any]:
     return {"classes": model["classes"], "weights": kept}
 
 
+def side_by_side(models: dict[str, Any]) -> dict[str, Any]:
+    """Return the models as the judge keeps them: one row of numbers a feature, for all classes of all questions."""
+    rows: dict[str, list[int]] = {}
+    for name in sorted({name for model in models.values() for name in model["weights"]}):
+        rows[name] = [
+            one for model in models.values() for one in model["weights"].get(name, [0] * len(model["classes"]))
+        ]
+    return {
+        "questions": {name: model["classes"] for name, model in models.items()},
+        "weights": {name: " ".join(map(str, row)) for name, row in rows.items()},
+    }
+
+
 def _without_rare_pairs(
     rows: list[tuple[dict[str, Any], dict[str, float]]],
 ) -> list[tuple[dict[str, Any], dict[str, float]]]:
@@ -264,7 +277,8 @@ def main() -> None:
     samples = [[sample for _, sample in judged] for judged in questions.values()]
     with ProcessPoolExecutor() as pool:  # a question is trained by itself, so the order of work changes nothing
         models = dict(zip(questions, map(rounded, pool.map(train, samples)), strict=True))
-    TARGET.write_text(json.dumps(models, ensure_ascii=False, separators=(",", ":")) + "\n", encoding="utf-8")
+    text = json.dumps(side_by_side(models), ensure_ascii=False, separators=(",", ":"))
+    TARGET.write_text(text + "\n", encoding="utf-8")
     print({name: len(model["weights"]) for name, model in models.items()}, TARGET.stat().st_size, "bytes")
 
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.patterns import COMMA
+from reminders.core.reading.signatures import COMMA
 from reminders.core.reading.tokens import Text
 
 _LED = 3  # so near behind its joint a mark of long ago leads what follows it

@@ -6,7 +6,7 @@ Numbers get their values in `tokens.py`.
 from collections.abc import Sequence
 
 from reminders.core.reading.lexicon import UNKNOWN, Lexicon
-from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+from reminders.core.reading.signatures import COMMA, QUESTION, STOP
 
 
 def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> bool:

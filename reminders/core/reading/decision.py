@@ -13,7 +13,7 @@ from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdict, Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
-from reminders.core.reading.patterns import NO_WORD
+from reminders.core.reading.signatures import NO_WORD
 
 NO_DANGER = "none"
 _BARE = 2  # words

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from reminders.core.reading.clauses import Clauses
 from reminders.core.reading.lexicon import UNKNOWN
-from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
+from reminders.core.reading.signatures import BUT, COMMA, QUESTION, STOP
 
 _FIRST = 6  # words behind a stretch in which "until today" stands
 _NEAR = 5  # a denial reaches this many words onward

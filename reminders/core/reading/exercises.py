@@ -12,9 +12,9 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold, Told, is_uneven, joined, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.owners import Owners
-from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.session import Mention
+from reminders.core.reading.signatures import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION

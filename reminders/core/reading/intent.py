@@ -11,9 +11,9 @@ from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.pain import Pain
-from reminders.core.reading.patterns import BUT, COMMA, QUESTION, STOP
 from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.scope import Scope
+from reminders.core.reading.signatures import BUT, COMMA, QUESTION, STOP
 
 _ENDS = STOP + QUESTION
 _ENDINGS = frozenset({"opt_out", "opt_out_sure"})

@@ -12,7 +12,6 @@ from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
 from itertools import pairwise
-from typing import Any
 
 from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_in
 from reminders.core.reading.intent import Evidence
@@ -75,16 +74,16 @@ class Verdicts:
 class Judge:
     """The weights of all questions, one row a feature: intent, completion, correction, danger side by side."""
 
-    def __init__(self, questions: dict[str, Any]) -> None:
-        """Take question → {"classes": [...], "weights": {feature: [a number a class]}}."""
+    def __init__(self, questions: dict[str, list[str]], weights: dict[str, str]) -> None:
+        """Take question → classes, and feature → "a whole number for each class of each question"."""
         self._parts: dict[str, tuple[list[str], int, int]] = {}
         width = 0
-        for name, model in questions.items():
-            self._parts[name] = (model["classes"], width, width + len(model["classes"]))
-            width += len(model["classes"])
+        for name, classes in questions.items():
+            self._parts[name] = (classes, width, width + len(classes))
+            width += len(classes)
         self._size, self._lift = width * _LANE, _packed([_LIFT] * width)
         # What a text needs of the weights is put together at its first need: all of it would hold up every start.
-        self._weights = [(self._parts[name][1], model["weights"]) for name, model in questions.items()]
+        self._weights, self._nothing = weights, " ".join(["0"] * width)
         self._rows: Kept[str, int] = Kept(self._row, _CACHE)
         self._pairs: Kept[tuple[str, str], int] = Kept(self._pair, _CACHE)  # word and the word behind it → weights
         self._words: dict[str, Kept[tuple[str, str], int]] = {}  # language → word with its signature → weights
@@ -107,11 +106,11 @@ class Judge:
     def words_for(self, name: str, against: str, evidence: Evidence, lexicon: Lexicon) -> list[tuple[int, int]]:
         """Return the places of the words that speak most for one kind of danger against another, at most three."""
         classes, start, _ = self._parts["danger"]
-        weights, own, other = dict(self._weights)[start], classes.index(name), classes.index(against)
+        own, other = start + classes.index(name), start + classes.index(against)
 
         def gain(feature: str) -> int:
-            found = weights.get(feature)
-            return found[own] - found[other] if found else 0
+            found = _numbers(self._weights.get(feature, self._nothing))
+            return found[own] - found[other]
 
         row, gains = row_of_words(evidence), []
         for at, (word, char) in enumerate(zip(row[1:-1], evidence.scope.text.chars, strict=True)):
@@ -121,8 +120,8 @@ class Judge:
 
     def _row(self, feature: str) -> int:
         """Return the weights of one feature for all questions, 0 where none has it."""
-        found = [(start, weights[feature]) for start, weights in self._weights if feature in weights]
-        return sum(_packed(row) << (8 * _LANE * start) for start, row in found)
+        row = self._weights.get(feature)
+        return _packed(_numbers(row)) if row else 0
 
     def _pair(self, pair: tuple[str, str]) -> int:
         """Return the weights of two neighbouring words."""
@@ -133,9 +132,17 @@ class Judge:
         return sum(map(self._row, names_of_word(*word, lexicon)))
 
 
+def _numbers(row: str) -> list[int]:
+    """Return a row of weights, which is kept as it stands in the file: most are never asked for."""
+    return list(map(int, row.split()))
+
+
 def _packed(row: list[int]) -> int:
     """Return a row of weights as one whole number, a lane a class: adding those adds all lanes at once."""
-    return sum(weight << (8 * _LANE * lane) for lane, weight in enumerate(row))
+    packed = 0
+    for weight in reversed(row):
+        packed = (packed << (8 * _LANE)) + weight
+    return packed
 
 
 _POWERS: Kept[int, float] = Kept(lambda behind: math.exp(-behind / SCALE), _CACHE)  # hundredths behind → power
@@ -154,7 +161,7 @@ def _verdict(classes: list[str], totals: list[int]) -> Verdict:
 def the_judge() -> Judge:
     """Return the judge with the trained weights."""
     text = (resources.files("reminders.core.reading") / "weights.json").read_text(encoding="utf-8")
-    return Judge(json.loads(text))
+    return Judge(**json.loads(text))
 
 
 def words_behind(flag: str, evidence: Evidence) -> list[tuple[int, int]]:

@@ -4,11 +4,12 @@ Spelling is mended here, against the words the reader knows. What patterns do wi
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.normal import fold
-from reminders.core.reading.patterns import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED, literals
+from reminders.core.reading.patterns import literals
+from reminders.core.reading.signatures import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 from reminders.core.words.vocabulary import Vocabulary
 
 # A word as the reader spells it, as it was typed, its number, the number behind its stroke, its signature character.
@@ -78,8 +79,6 @@ class Lexicon:
         self._of_word = {word: pool.setdefault(some, some) for word, some in self._grown()}
         self.words: Kept[str, tuple[Token, ...]] = Kept(self._tokens_of, _CACHE)  # word as typed → its tokens
         self.others: dict[str, tuple[Token, ...]] = {}  # sign or small number → its tokens, of those that came before
-        self._neighbours = _index_neighbours(frozenset(self._of_word))
-        self._sounds = {self._sound(word): word for word in self._of_word if len(word) >= 4}
 
     def _join(self, vocabulary: Vocabulary, owned: set[str]) -> None:
         """Add one language's words, except those a language before it owns."""
@@ -208,6 +207,16 @@ class Lexicon:
             return word, UNKNOWN
         concepts = self._of_word[mended]
         return mended, self._char(concepts) if concepts else UNKNOWN
+
+    @cached_property
+    def _neighbours(self) -> Mapping[str, tuple[str, ...]]:
+        """Spelling with one letter left out → known words; made for the first word that needs mending."""
+        return _index_neighbours(frozenset(self._of_word))
+
+    @cached_property
+    def _sounds(self) -> dict[str, str]:
+        """How a known word sounds → the word; made likewise."""
+        return {self._sound(word): word for word in self._of_word if len(word) >= 4}
 
     def _mend(self, word: str) -> str | None:
         """Return the known word that this one was most likely meant to be."""

@@ -9,7 +9,7 @@ from itertools import pairwise
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
-from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
+from reminders.core.reading.signatures import COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
 
 _ENDS = STOP + QUESTION
 # Labels of words of done and not done: what they say, and which way they face.

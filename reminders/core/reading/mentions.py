@@ -4,8 +4,8 @@ What the reply says of them is decided in `exercises.py`.
 """
 
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.patterns import COMMA, NAMED, NAMED_ON, QUESTION, STOP
 from reminders.core.reading.session import Mention, is_felt_in, is_felt_while, is_movement, is_new_gear
+from reminders.core.reading.signatures import COMMA, NAMED, NAMED_ON, QUESTION, STOP
 from reminders.core.reading.tokens import Text
 
 

@@ -7,8 +7,8 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
 from reminders.core.reading.listing import joined
 from reminders.core.reading.model import SessionExercise
-from reminders.core.reading.patterns import COMMA, QUESTION, STOP
 from reminders.core.reading.quantities import Amount
+from reminders.core.reading.signatures import COMMA, QUESTION, STOP
 from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION

@@ -9,9 +9,9 @@ from dataclasses import dataclass, field
 from reminders.core.reading.danger import SIGN_LABELS, Hits, Span
 from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.model import SCALE_TOP
-from reminders.core.reading.patterns import QUESTION
 from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
+from reminders.core.reading.signatures import QUESTION
 from reminders.core.reading.tokens import worst_whole
 
 _SHORT = 10  # words

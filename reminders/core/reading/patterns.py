@@ -9,12 +9,12 @@ word; `!X` not X next; `>X` X next; `<X` X just before.
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
-from reminders.core.reading.sieve import Sieve, closing, opening
+from reminders.core.reading import matching as step
+from reminders.core.reading.matching import Step, places
+from reminders.core.reading.needs import Needs
+from reminders.core.reading.sieve import Sieve
+from reminders.core.reading.signatures import COMMA, NAMED, NAMED_ON, NO_WORD, PAUSE_SETS, QUESTION, STOP
 
-# Signatures with a meaning of their own; every other signature is a CJK character handed out by the lexicon.
-STOP, QUESTION, COMMA, BUT = ".", "?", ",", "b"
-NAMED, NAMED_ON, USED, SECONDS = "@", "&", "u", "s"
-NO_WORD = STOP + QUESTION + COMMA
 Chars = Callable[[str], frozenset[str]]
 Found = Mapping[str, list[tuple[int, int]]]
 _SHORT, _KNOWN = 24, 3_000  # words of a text whose result is kept, and how many are
@@ -31,40 +31,84 @@ _FIXED = {
     "_": rf"[^{re.escape(NO_WORD)}]",
     "@": rf"{NAMED}{NAMED_ON}*",
 }
-_PAUSES = {",": frozenset(COMMA), ".": frozenset(STOP + QUESTION)}
+_LOOKS = {"!": step.NOT_AHEAD, ">": step.AHEAD, "<": step.BEHIND}
+_ANY = 1_000  # no text is longer
+_TRIES = 16  # of a rule before its expression is made
 
 
 class Rule:
-    """One pattern of a label; its expression is made at first need, since most rules never meet their anchor word."""
+    """One pattern of a label; most never meet their anchor word, and many only now and then.
 
-    __slots__ = ("_chars", "is_anchored", "label", "made", "needed", "seek", "source")
+    Its expression is made when it has been tried often; until then its steps are walked.
+    """
+
+    __slots__ = ("_chars", "_steps", "_tries", "find", "is_anchored", "label", "needed", "source")
 
     def __init__(self, label: str, source: str, needed: list[frozenset[str]], chars: Chars) -> None:
         """Take the pattern and what a text must hold: one sign of each set in `needed`, the rarest first."""
         self.label, self.source, self.needed, self._chars = label, source, needed, chars
         self.is_anchored = source.startswith("^")
-        self.made: re.Pattern[str] | None = None
-        self.seek: Callable[[str], re.Match[str] | None] | None = None  # finds the first place, once made
+        self._tries = 0
+        self._steps: list[Step] | None = None
+        # Returns all spans (from, to) at which the rule holds, none overlapping, rising.
+        self.find: Callable[[str], list[tuple[int, int]]] = self._walk
 
     def regex(self) -> "re.Pattern[str]":
         """Return the expression."""
-        if self.made is None:
-            items = self.source.split()
-            parts = [_item(item, self._chars) for item in items]
-            negators = self._chars("NEGATOR")
-            if self.label.startswith("danger.") and not any(
-                negators & self._chars(name) for item in items for name in item.strip("!><?*+").split("|")
-            ):
-                gap = rf"[^{re.escape(NO_WORD)}{''.join(sorted(negators))}]{{0,3}}?"
-                parts = [gap if item == "~" else part for item, part in zip(items, parts, strict=True)]
-            self.made = re.compile("".join(parts))
-            self.seek = self.made.match if self.is_anchored else self.made.search
-        return self.made
+        items = self.source.split()
+        kept_out = self._kept_out(items)
+        gap = rf"[^{''.join(map(re.escape, sorted(kept_out)))}]{{0,3}}?"
+        return re.compile("".join(gap if item == "~" else _item(item, self._chars) for item in items))
 
-    def ready(self) -> "Callable[[str], re.Match[str] | None]":
-        """Return what finds the first place of the rule in a text."""
-        made = self.regex()
-        return self.seek or made.search
+    def steps(self) -> "list[Step] | None":
+        """Return the same as steps to walk, or None where only the expression can say it."""
+        items = self.source.split()
+        kept_out = self._kept_out(items)
+        steps: list[Step] = []
+        for item in items:
+            more = [(step.FEW, kept_out, 0, 3)] if item == "~" else _steps(item, self._chars)
+            if more is None:
+                return None
+            steps += more
+        return steps if any(kind in (step.ONE, step.OTHER) for kind, *_ in steps) else None
+
+    def _kept_out(self, items: list[str]) -> frozenset[str]:
+        """Return what a gap does not reach over: in a rule of danger that denies nothing, words that deny too."""
+        pauses = frozenset(NO_WORD)
+        if not self.label.startswith("danger."):
+            return pauses
+        negators = self._chars("NEGATOR")
+        names = (name for item in items for name in item.strip("!><?*+").split("|"))
+        return pauses if any(negators & self._chars(name) for name in names) else pauses | negators
+
+    def _walk(self, signature: str) -> list[tuple[int, int]]:
+        """Find the places by walking the steps, and make the expression once that has been done often."""
+        if self._tries == 0:
+            self._steps = self.steps()
+        self._tries += 1
+        if self._steps is None or self._tries > _TRIES:
+            made = self.regex()
+            self.find = _searching(made.match if self.is_anchored else made.search, made, self.is_anchored)
+            self._steps = None
+            return self.find(signature)
+        return places(self._steps, signature, self.is_anchored)
+
+
+def _searching(
+    seek: "Callable[[str], re.Match[str] | None]", made: "re.Pattern[str]", is_anchored: bool
+) -> Callable[[str], list[tuple[int, int]]]:
+    """Return what finds the places of an expression."""
+
+    def find(signature: str) -> list[tuple[int, int]]:
+        match = seek(signature)
+        if match is None:
+            return []
+        start, end = span = match.span()
+        if start == end or (end < len(signature) and not is_anchored and made.search(signature, end)):
+            return [one.span() for one in made.finditer(signature)]  # seldom: it holds at several places
+        return [span]
+
+    return find
 
 
 def literals(source: str) -> Iterator[str]:
@@ -98,7 +142,7 @@ def _class(body: str, chars: Chars) -> str:
     names = body.split("|")
     members: set[str] = set()
     for name in names:
-        members |= _PAUSES.get(name) or chars(name)
+        members |= PAUSE_SETS.get(name) or chars(name)
     group = "[" + "".join(re.escape(one) for one in sorted(members)) + "]" if members else r"(?!)"
     return f"(?:{group}|{_FIXED['$']})" if "$" in names else group
 
@@ -121,49 +165,31 @@ def _item(item: str, chars: Chars) -> str:
     return _class(body, chars) + times
 
 
-def _needed(source: str, chars: Chars, frequent: frozenset[str] = frozenset()) -> list[frozenset[str]]:
-    """Return the sets of signatures of each of which a text must hold one, the rarest first."""
-    needed: list[frozenset[str]] = []
-    for item in source.split():
-        if item in _FIXED and item != "@":
-            if item == "?":
-                needed.append(frozenset(QUESTION))
-            continue
-        if (item[-1] in "?*" and len(item) > 1) or item[0] in "!<":
-            continue
-        names = item.rstrip("+").lstrip(">").split("|")
-        if "$" in names:
-            continue
-        sets = [_PAUSES.get(name) or chars(name) for name in names]
-        needed.append(sets[0] if len(sets) == 1 else frozenset().union(*sets))
-    needed.sort(key=lambda some: (len(some & frequent), len(some)))
-    return _edges(source.split(), chars) + needed
-
-
-def _edges(items: list[str], chars: Chars) -> list[frozenset[str]]:
-    """Return the signs of which a text must hold one because the rule speaks of its first or its last word."""
-    edges: list[frozenset[str]] = []
-    if len(items) > 1 and items[0] == "^":
-        edges += [frozenset(map(opening, some)) for some in _word_needed(items[1], chars)]
-    if len(items) > 1 and items[-1] == "$":
-        edges += [frozenset(map(closing, some)) for some in _word_needed(items[-2], chars)]
-    return edges
-
-
-def _word_needed(item: str, chars: Chars) -> list[frozenset[str]]:
-    """Return the signatures that an item takes, when it takes one word and cannot do without."""
-    if item in _FIXED or item[-1] in "?*" or item[0] in "!<>":
-        return []
-    names = item.rstrip("+").split("|")
-    if "$" in names or not _PAUSES.keys().isdisjoint(names):
-        return []
-    some = frozenset().union(*map(chars, names))
-    return [] if not some.isdisjoint(NO_WORD) else [some]
-
-
-def rule_for(source: str, chars: Chars, label: str = "", frequent: frozenset[str] = frozenset()) -> Rule:
-    """Return one pattern, ready to be tried."""
-    return Rule(label, source, _needed(source, chars, frequent), chars)
+def _steps(item: str, chars: Chars) -> list[Step] | None:
+    """Return one item as steps to walk; None where it says what only an expression can."""
+    pauses = frozenset(NO_WORD)
+    fixed: dict[str, list[Step]] = {
+        "~~": [(step.FEW, frozenset(STOP + QUESTION), 0, 6)],
+        "^": [(step.FIRST, pauses, 0, 0), (step.MANY, pauses, 0, _ANY)],
+        "$": [(step.LAST, pauses, 0, 0)],
+        "@": [(step.ONE, frozenset(NAMED), 1, 1), (step.MANY, frozenset(NAMED_ON), 0, _ANY)],
+        "?": [(step.ONE, frozenset(QUESTION), 1, 1)],
+        "_": [(step.OTHER, pauses, 1, 1)],
+    }
+    if item in fixed:
+        return fixed[item]
+    times = item[-1] if item[-1] in "?*+" else ""
+    look = item[0] if item[0] in "!><" else ""
+    names = item[len(look) : len(item) - len(times)].split("|")
+    members: frozenset[str] = frozenset().union(*(PAUSE_SETS.get(name) or chars(name) for name in names))
+    if "$" in names and not (look or times):
+        return [(step.ONE_OR_LAST, members, 1, 1)]
+    if "$" in names or set(names) & (_FIXED.keys() - PAUSE_SETS.keys()):
+        return None
+    if look:
+        return [(_LOOKS[look], members, 1, 1)]
+    low, high = {"": (1, 1), "?": (0, 1), "*": (0, 4), "+": (1, 4)}[times]
+    return [(step.MANY if times else step.ONE, members, low, high)]
 
 
 class RuleSet:
@@ -171,12 +197,11 @@ class RuleSet:
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        by_source = _labels_by_source(rules)
-        self._rules = [rule_for(source, chars, labels[0], frequent) for source, labels in by_source.items()]
+        by_source, needs = _labels_by_source(rules), Needs(chars, frequent)
+        self.rules = [Rule(labels[0], source, needs.of(source), chars) for source, labels in by_source.items()]
         self._labels = list(by_source.values())
-        pool: dict[frozenset[str], frozenset[str]] = {}  # many rules need the same
-        self._sieve = Sieve([[pool.setdefault(some, some) for some in rule.needed] for rule in self._rules])
-        for rule in self._rules:
+        self._sieve = Sieve([rule.needed for rule in self.rules])
+        for rule in self.rules:
             rule.needed = []  # the sieve has it
         self._known: dict[str, Found] = {}
 
@@ -196,19 +221,13 @@ class RuleSet:
 
     def _search(self, signature: str, signs: Iterable[str]) -> Found:
         """Return the same, by trying the rules that could hold."""
-        rules = self._rules
+        rules = self.rules
         found: dict[str, list[tuple[int, int]]] = {}
         several: set[str] = set()
-        size = len(signature)
         for at in self._sieve.passing(signs):
-            rule = rules[at]
-            match = (rule.seek or rule.ready())(signature)
-            if match is None:
+            spans = rules[at].find(signature)
+            if not spans:
                 continue
-            start, end = span = match.span()
-            spans = [span]
-            if start == end or (end < size and not rule.is_anchored and rule.regex().search(signature, end)):
-                spans = [one.span() for one in rule.regex().finditer(signature)]  # seldom: it holds at several places
             for label in self._labels[at]:
                 if label in found:
                     found[label] = found[label] + spans

@@ -8,8 +8,8 @@ from itertools import pairwise
 from reminders.core.reading.counted import counts_rounds
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.mentions import is_unit
-from reminders.core.reading.patterns import COMMA, STOP
 from reminders.core.reading.session import Mention
+from reminders.core.reading.signatures import COMMA, STOP
 from reminders.core.reading.tokens import Text
 
 _SHORT_FORM = 4  # letters of "ex.", "ejer."

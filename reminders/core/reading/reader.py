@@ -20,12 +20,12 @@ from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.mentions import letter_mentions, mark_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
 from reminders.core.reading.pain import Pain, body_part, find_pain
-from reminders.core.reading.patterns import NO_WORD, QUESTION, STOP
 from reminders.core.reading.places import place_mentions
 from reminders.core.reading.quantities import Figure
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.session import Mention, SessionNames, names_of
 from reminders.core.reading.sieve import signs_of
+from reminders.core.reading.signatures import NO_WORD, QUESTION, STOP
 from reminders.core.reading.tokens import Text, cut
 
 _START = attrgetter("start")

@@ -4,10 +4,12 @@ Amounts, pain figures and counts come out here with their places; what they add 
 """
 
 from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.needs import Needs
 from reminders.core.reading.number_rules import NUMBER_RULES
-from reminders.core.reading.patterns import NO_WORD, SECONDS, USED, Rule, rule_for
+from reminders.core.reading.patterns import Rule
 from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.sieve import Sieve, signs_of
+from reminders.core.reading.signatures import NO_WORD, SECONDS, USED
 from reminders.core.reading.takers import TAKERS
 from reminders.core.reading.tokens import Text
 
@@ -20,8 +22,9 @@ class NumberGrammar:
 
     def __init__(self, lexicon: Lexicon) -> None:
         """Make the rules."""
+        needs = Needs(lexicon.chars, lexicon.number_chars)
         self._rules: list[tuple[str, Rule]] = [
-            (role, rule_for(pattern, lexicon.chars, role, lexicon.number_chars)) for role, pattern in NUMBER_RULES
+            (role, Rule(role, pattern, needs.of(pattern), lexicon.chars)) for role, pattern in NUMBER_RULES
         ]
         self._sieve = Sieve([rule.needed for _, rule in self._rules])
         self._numeric = lexicon.figures
@@ -39,9 +42,7 @@ class NumberGrammar:
             return numbers
         for at in self._sieve.passing(signs | _BECOMING):
             role, rule = self._rules[at]
-            if (rule.seek or rule.ready())(numbers.signature) is None:
-                continue
-            for start, end in [match.span() for match in rule.regex().finditer(numbers.signature)]:
+            for start, end in rule.find(numbers.signature):
                 self._claim(role, start, end, text, numbers, exercises)
             if self._numeric.isdisjoint(numbers.signature):
                 return numbers  # every number has its role

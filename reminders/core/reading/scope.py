@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from reminders.core.reading.denial import Denial
 from reminders.core.reading.lexicon import UNKNOWN
-from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+from reminders.core.reading.signatures import COMMA, QUESTION, STOP
 
 _ENDS = STOP + QUESTION
 _RIGHT_BEFORE = 2

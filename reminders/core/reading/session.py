@@ -12,7 +12,7 @@ from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon, one_off
 from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.normal import fold
-from reminders.core.reading.patterns import COMMA, STOP
+from reminders.core.reading.signatures import COMMA, STOP
 from reminders.core.reading.tokens import Text
 from reminders.errors import BadInput
 

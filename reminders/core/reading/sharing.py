@@ -9,9 +9,9 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import Told
 from reminders.core.reading.listing import is_small, joined, leads_to
 from reminders.core.reading.model import SessionExercise
-from reminders.core.reading.patterns import COMMA, QUESTION, SECONDS, STOP
 from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.session import Mention
+from reminders.core.reading.signatures import COMMA, QUESTION, SECONDS, STOP
 
 _ENDS = STOP + QUESTION
 _MOST_SETS = 6

@@ -43,14 +43,15 @@ class Sieve:
         """Take what each rule needs, the rarest first."""
         self._count = len(needs)
         places: dict[frozenset[str], list[int]] = {}
-        self._met = 0  # needs that a rule does not have are met by any text
+        met = bytearray(self._count * _LEVELS // 8 + 1)  # needs that a rule does not have are met by any text
         for level in range(_LEVELS):
             for at, some in enumerate(needs):
                 place = level * self._count + at
                 if level < len(some):
                     places.setdefault(some[level], []).append(place)
                 else:
-                    self._met |= 1 << place
+                    met[place >> 3] |= 1 << (place & 7)
+        self._met = int.from_bytes(met, "little")
         self._places: dict[str, list[list[int]]] = {}  # sign → the needs that it meets
         for signs, wanted in places.items():
             for sign in signs:

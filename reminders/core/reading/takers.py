@@ -7,8 +7,8 @@ from collections.abc import Callable
 
 from reminders.core.reading.model import SCALE_TOP
 from reminders.core.reading.pain_takers import pain, pain_alone, pain_last, pain_of, pain_one, rated
-from reminders.core.reading.patterns import USED
 from reminders.core.reading.quantities import Amount, Numbers
+from reminders.core.reading.signatures import USED
 
 Taker = Callable[[Numbers, int, int, list[int], list[float], int], bool]
 

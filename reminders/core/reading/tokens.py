@@ -15,7 +15,7 @@ from reminders.core.reading.counted import is_before_unit, is_count
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import SMILE, UNKNOWN, Lexicon, Token
 from reminders.core.reading.normal import fold
-from reminders.core.reading.patterns import COMMA, QUESTION, STOP
+from reminders.core.reading.signatures import COMMA, QUESTION, STOP
 
 _TOKEN = re.compile(
     r"(?P<odd>\b(?:a1c|b12|1s)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"

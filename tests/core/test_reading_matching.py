@@ -1,0 +1,70 @@
+"""A rule finds the same places whether its steps are walked or its expression is searched for."""
+
+import random
+
+import pytest
+
+from reminders.core.reading.grammar import grammar_for
+from reminders.core.reading.lexicon import UNKNOWN
+from reminders.core.reading.matching import AHEAD, FEW, MANY, NOT_AHEAD, ONE, Step, places
+from reminders.core.reading.patterns import Rule, RuleSet
+from reminders.core.reading.signatures import NO_WORD
+
+EACH = 5  # of so many rules one is tried: making all their expressions takes long
+TEXTS = 6
+
+
+def rules_of(language: str) -> list[Rule]:
+    """Return rules of all kinds, in an order of their own."""
+    grammar = grammar_for(language)
+    every = [rule for one in (grammar.plain, grammar.marked, grammar.number_rules) for rule in one.rules]
+    return every[::EACH]
+
+
+def likely_text(steps: list[Step], chance: random.Random) -> str:
+    """Return a text near to what the steps ask, hit or miss."""
+    text = chance.choice(["", "", ",", UNKNOWN, UNKNOWN + "."])
+    for kind, members, low, high in steps:
+        some = sorted(members) or [UNKNOWN]
+        if kind in (ONE, MANY, AHEAD, NOT_AHEAD):
+            count = chance.randint(low, min(high, low + 2)) if kind == MANY else 1
+            text += "".join(chance.choice(some) for _ in range(count))
+        elif kind == FEW:
+            text += UNKNOWN * chance.randint(0, high + 1)
+        text += chance.choice(["", "", "", "", ",", UNKNOWN])
+    return text + chance.choice(["", ".", "?,", UNKNOWN])
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_walking_a_rule_finds_what_its_expression_finds(language: str) -> None:
+    walked = found = 0
+    for rule in rules_of(language):
+        steps = rule.steps()
+        if steps is None:
+            continue
+        walked += 1
+        made, chance = rule.regex(), random.Random(rule.source)
+        for _ in range(TEXTS):
+            text = likely_text(steps, chance) * chance.choice([1, 1, 2])
+            wanted = [match.span() for match in made.finditer(text)]
+            found += bool(wanted)
+            assert places(steps, text, rule.is_anchored) == wanted, (rule.source, text)
+
+    assert walked > 1_000
+    assert found > walked, "texts near to a rule mostly hit it"
+
+
+def test_a_rule_that_is_met_often_gets_its_expression_and_finds_the_same() -> None:
+    grammar = grammar_for("en")
+    rule = Rule("x", "no|not pain", [], grammar.lexicon.chars)
+    no, pain = (grammar.lexicon.look_up(word)[1] for word in ("no", "pain"))
+
+    assert [rule.find(f"{no}{pain}{UNKNOWN}{no}{pain}.") for _ in range(100)] == [[(0, 2), (3, 5)]] * 100
+    assert rule.find(UNKNOWN + NO_WORD) == []
+
+
+def test_nothing_is_found_where_a_needed_word_is_missing() -> None:
+    chars = grammar_for("en").lexicon.chars
+    rules = RuleSet({"never": "pain no"}, chars, frozenset())
+
+    assert rules.find(UNKNOWN, {UNKNOWN}) == {}
