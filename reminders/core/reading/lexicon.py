@@ -4,12 +4,13 @@ Spelling is mended here, against the words the reader knows. What patterns do wi
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.normal import fold
 from reminders.core.reading.patterns import literals
 from reminders.core.reading.signatures import BUT, COMMA, NAMED, NAMED_ON, QUESTION, SECONDS, STOP, USED
+from reminders.core.reading.spelling import REPAIR_FROM, cuts, index_neighbours, one_off, spellings, undouble
 from reminders.core.words.vocabulary import Vocabulary
 
 # A word as the reader spells it, as it was typed, its number, the number behind its stroke, its signature character.
@@ -18,7 +19,6 @@ SMILE = "emojismile"  # dropped when a text says something else too; alone it is
 UNKNOWN = "\u4e00"
 _FIRST = 0x4E01
 _NOTHING: frozenset[str] = frozenset()
-_REPAIR_FROM = 5  # shorter words have too many neighbours
 _SWAP_FROM = 4
 _CACHE = 60_000  # words kept with what was found for them; a flood of nonsense starts the cache afresh
 # Concepts of tokens that are no words: numbers by their size and shape.
@@ -193,7 +193,7 @@ class Lexicon:
 
         It is looked for as typed, without drawn-out letters, by its stem, by its sound, and one letter off.
         """
-        for spelling in _spellings(word):
+        for spelling in spellings(word):
             concepts = self._of_word.get(spelling)
             if concepts is not None:
                 return spelling, self._char(concepts) if concepts else UNKNOWN
@@ -211,7 +211,7 @@ class Lexicon:
     @cached_property
     def _neighbours(self) -> Mapping[str, tuple[str, ...]]:
         """Spelling with one letter left out → known words; made for the first word that needs mending."""
-        return _index_neighbours(frozenset(self._of_word))
+        return index_neighbours(frozenset(self._of_word))
 
     @cached_property
     def _sounds(self) -> dict[str, str]:
@@ -224,10 +224,10 @@ class Lexicon:
             by_sound = self._sounds.get(self._sound(word))
             if by_sound is not None and abs(len(by_sound) - len(word)) <= 2:
                 return by_sound
-        if len(word) < _REPAIR_FROM:
+        if len(word) < REPAIR_FROM:
             return self._swapped(word)
         best: str | None = None
-        for cut in _cuts(word):
+        for cut in cuts(word):
             for known in self._neighbours.get(cut, ()):
                 if known[0] == word[0] and one_off(word, known) and (best is None or known < best):
                     best = known
@@ -244,58 +244,9 @@ class Lexicon:
         """Return how the leading language would hear a word."""
         for spelling, sound in self.languages[0].sounds:
             word = word.replace(spelling, sound)
-        return _undouble(word)
-
-
-@lru_cache(maxsize=1)
-def _index_neighbours(words: frozenset[str]) -> Mapping[str, tuple[str, ...]]:
-    """Return spelling with one letter left out → known words, for `_mend`: the same ones whichever language leads."""
-    index: dict[str, tuple[str, ...]] = {}
-    for word in words:
-        if len(word) >= _REPAIR_FROM:
-            for cut in _cuts(word):
-                index[cut] = (*index.get(cut, ()), word)
-    return index
+        return undouble(word)
 
 
 def _merged(languages: Iterable[Vocabulary], name: str) -> dict[str, int]:
     """Return one table of all languages; the leading one has the last word."""
     return {word: number for one in reversed(tuple(languages)) for word, number in getattr(one, name).items()}
-
-
-def _spellings(word: str) -> Iterable[str]:
-    """Yield a word as typed, then with drawn-out letters shortened, then with a dropped g ("hurtin")."""
-    yield word
-    if any(a == b == c for a, b, c in zip(word, word[1:], word[2:], strict=False)):
-        yield _undouble(word)
-        yield _pairs(word)
-    if word.endswith("in") and len(word) > 4:
-        yield word + "g"
-
-
-def _undouble(word: str) -> str:
-    """Return a word with no letter twice running."""
-    return "".join(letter for at, letter in enumerate(word) if at == 0 or word[at - 1] != letter)
-
-
-def _pairs(word: str) -> str:
-    """Return a word with no letter more than twice running."""
-    return "".join(letter for at, letter in enumerate(word) if at < 2 or word[at - 2 : at] != letter * 2)
-
-
-def _cuts(word: str) -> set[str]:
-    """Return a word and all spellings with one letter left out."""
-    return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
-
-
-def one_off(word: str, known: str) -> bool:
-    """Tell whether one letter put in, left out, changed or swapped with its neighbour makes one word the other."""
-    if abs(len(word) - len(known)) > 1:
-        return False
-    start = 0
-    while start < min(len(word), len(known)) and word[start] == known[start]:
-        start += 1
-    rest, wanted = word[start:], known[start:]
-    if len(rest) == len(wanted):
-        return rest[1:] == wanted[1:] or (rest[:2] == wanted[:2][::-1] and rest[2:] == wanted[2:])
-    return rest[1:] == wanted if len(rest) > len(wanted) else rest == wanted[1:]

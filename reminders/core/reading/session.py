@@ -9,10 +9,11 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from reminders.core.reading.kept import Kept
-from reminders.core.reading.lexicon import Lexicon, one_off
+from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.normal import fold
 from reminders.core.reading.signatures import COMMA, STOP
+from reminders.core.reading.spelling import one_off
 from reminders.core.reading.tokens import Text
 from reminders.errors import BadInput
 
