@@ -18,6 +18,7 @@ from reminders.core.reading.completion import completed_of
 from reminders.core.reading.features import facts_of, names_of_word, pairs_of, tells_rules, words_of
 from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
+from tests.corpus.composed import composed
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 from tests.corpus.tables import HARMLESS, NO_WISHES, SIGNS, WISHES
 
@@ -94,6 +95,12 @@ BUILD = (
     "es-build-30",
     "es-build-31",
     "es-build-32",
+    "en-build-39",
+    "en-build-40",
+    "es-build-33",
+    "en-build-41",
+    "en-build-42",
+    "es-build-34",
 )
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")
@@ -222,6 +229,10 @@ def row_of(text: str, lang: str) -> dict[str, Any]:
 def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any], Sample]]]:
     """Return question → rows with their samples: the completion of reports, all else of all rows."""
     all_features = _without_rare_pairs([(row, features_of(row)) for row in rows])
+    seen = {name for _, features in all_features for name in features}
+    all_features += [
+        (row, {name: value for name, value in features_of(row).items() if name in seen}) for row in composed(rows)
+    ]
     intents = [(row, (features, row["expect"]["intent"])) for row, features in all_features]
     amounts = [
         (row, (features, str(row["expect"]["completed"])))

@@ -30,7 +30,7 @@ SHARED_RULES: dict[str, str] = {
         # IN_BODY THE? BODYSIDE? BODY
     """,
     "num.after_done": """
-        DONE|ALL|YES ,? .? FILL* # DASH|DASHWORD|OR # $
+        DONE|ALL|YES ,? .? FILL* # DASH|DASHWORD|OR # $|,|.
         . FILL* # DASH # $
         , FILL* # DASH # $
         ^ YES|DONE|ALLDONE ,? .? FILL* # $

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from reminders.core.reading.danger import SIGN_LABELS, Hits, Span
 from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.model import SCALE_TOP
+from reminders.core.reading.pain_beside import without_others
 from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.signatures import QUESTION
@@ -48,11 +49,12 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     figures = [figure for figure in figures if figure.value <= SCALE_TOP]
     has_amounts = bool(numbers.amounts or numbers.counts)
     figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"), has_amounts)
+    none_spans = _no_pain(hits, scope, asked)
+    figures = without_others(figures, none_spans, hits, scope)
     rivals = [] if asked in ("pain", "settling") else _rivals(figures, taken, numbers, hits, scope)
     if rivals:
         figures = []  # a figure that only stands like a rating, beside another that may be it: she is asked
     result = Pain(off_scale=off_scale or bool(rivals))
-    none_spans = _no_pain(hits, scope, asked)
     result.none_said = bool(none_spans)
     tells = {"pain_said", "num.invited"} & set(hits)
     if asked is None and not tells and not any(figure.value for figure in figures):
@@ -160,7 +162,7 @@ def _still_standing(
         figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]
         figures = [one for one in figures if one.stated or not _is_of_unknown(one, scope)]
     if len(figures) > 1:
-        outside = [figure for figure in figures if not _in_question(figure, scope)]
+        outside = [figure for figure in figures if not _in_question(figure, hits, scope)]
         figures = outside or figures
         if not scope.lexicon.either("PERSON", "ANIMAL", "CLIENTLIKE", "THIRD").isdisjoint(scope.text.present):
             own = [figure for figure in figures if scope.whose(figure.at, figure.at + 1) != "other"]
@@ -214,10 +216,11 @@ def _is_of_unknown(figure: Figure, scope: Scope) -> bool:
     return is_told and signature[at] == UNKNOWN and is_thing  # "my gout was a 7" is a rating
 
 
-def _in_question(figure: Figure, scope: Scope) -> bool:
-    """Tell whether a figure stands in a sentence that asks."""
-    end = scope.sentence(figure.at, figure.at + 1)[1]
-    return scope.text.signature[end : end + 1] == QUESTION
+def _in_question(figure: Figure, hits: Hits, scope: Scope) -> bool:
+    """Tell whether a figure stands in a sentence that asks, be it without the mark: "what does a 10 mean"."""
+    start, end = scope.sentence(figure.at, figure.at + 1)
+    opens = any(low == start and high > low + 1 for low, high in hits.get("question", ()))
+    return opens or scope.text.signature[end : end + 1] == QUESTION
 
 
 def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:

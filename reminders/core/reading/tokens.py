@@ -15,7 +15,7 @@ from reminders.core.reading.counted import is_before_unit, is_count
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import SMILE, UNKNOWN, Lexicon, Token
 from reminders.core.reading.normal import fold
-from reminders.core.reading.signatures import COMMA, QUESTION, STOP
+from reminders.core.reading.signatures import COMMA, NO_WORD, QUESTION, STOP
 
 _TOKEN = re.compile(
     r"(?P<odd>\b(?:a1c|b12|1s)\b|\bb4(?=\s+[a-z])(?!\s+[a-z]\d?\b))"
@@ -229,9 +229,8 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
     chars = text.chars
     polite, title = lexicon.chars("POLITE"), lexicon.chars("TITLE")
     end = _before_signature(text, lexicon)
-    pauses = STOP + COMMA + QUESTION
     whole, points = lexicon.chars("ALL"), lexicon.either("THATS", "DID")
-    while end and (chars[end - 1] in polite or chars[end - 1] in pauses or (chars[end - 1] in title and end > 1)):
+    while end and (chars[end - 1] in polite or chars[end - 1] in NO_WORD or (chars[end - 1] in title and end > 1)):
         if chars[end - 1] in whole and end > 1 and (chars[end - 2] in points or is_own(text.words[end - 2])):
             break  # "thanks all" is polite, "that's all", "did all" and "carry all" are not
         if end > 1 and _says_more(chars[end - 2], chars[end - 1], lexicon):
@@ -247,7 +246,9 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
 
 
 def _says_more(before: str, char: str, lexicon: Lexicon) -> bool:
-    """Tell whether a last word is no greeting: an exercise's letter ("menos la A"), or "gave it a miss"."""
+    """Tell whether a last word is no greeting: a letter ("menos la A"), "gave it a miss", "en diez días"."""
+    if lexicon.is_in("GREETED", char) and not lexicon.is_in("GREETS", before):
+        return True
     if lexicon.is_in("LETTERWORD", before) and lexicon.is_in("MISSED", char):
         return True
     leads = lexicon.is_in("LETTERLED", before) or lexicon.is_in("EXCEPT", before)
@@ -295,6 +296,3 @@ def _keep(text: Text, start: int, end: int) -> None:
 def worst_whole(value: float) -> int:
     """Return the whole number a rating counts as: two and a half is three."""
     return math.ceil(value)
-
-
-__all__ = ["UNKNOWN", "Text", "cut", "shape_of", "worst_whole"]

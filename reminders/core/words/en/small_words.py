@@ -88,6 +88,8 @@ CONCEPTS = {
     "AT": "at around by til till until before after past since about from",
     # politeness
     "POLITE": "hi hello hey hiya howdy thanks thank thx ty tks thnx thankyou please pls plz dear greetings cheers sincerely regards hon honey sweetie sweetheart darling maam mam sir dearie doll luv bless appreciated morning",
+    "GREETED": "morning",
+    "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",
     "TITLE": "dr doc doctor ben ms mr mrs miss therapist clinic team coach nurse you very so much everyone all y'all folks good",
     "SIGN_OFF": "sincerely regards yours respectfully cheers best love xo xoxo warmly cordially",

@@ -68,6 +68,8 @@ CONCEPTS = {
     "MONTH": "enero febrero marzo abril mayo junio julio agosto septiembre setiembre octubre noviembre diciembre",
     "AMPM": "am pm",
     "POLITE": "hola gracias favor buenos buenas buen dias tardes noches dia saludos saludo porfa porfis pf porfavor atte cordialmente atentamente bendiciones bendicion bendiga mija mijo hijita hija nina senorita seno srita senora senor doctora doctor licenciada lic maestra joven amigo amiga jefa linda mil muchas muchisimas estimada estimado estimados oiga oye guapa carino reina ok dios",
+    "GREETED": "dias dia tardes noches",
+    "GREETS": "buen buenos buenas feliz bonito lindo lindos excelente bonita linda",
     "NAMEFRONT": "esto es de para soy habla a nombre",
     "TITLE": "senorita senora senor sra sr dra dr doctora doctor licenciada lic maestra terapeuta a todos todas muy tenga que mil muchas usted ustedes bonito feliz clinica equipo nancy le la lo los las",
     "SIGN_OFF": "atte atentamente cordialmente saludos saludo afectuosamente abrazo abrazos att sinceramente",

@@ -1,0 +1,62 @@
+"""Which figures beside another are no rating of their own: an hour in a plan, a number in a sentence about the service.
+
+A figure is only left out here while another one stays: what to make of a lone one is decided in `pain.py`.
+"""
+
+from collections.abc import Mapping
+
+from reminders.core.reading.quantities import Figure
+from reminders.core.reading.scope import Scope
+
+Hits = Mapping[str, list[tuple[int, int]]]
+_PLANS = ("reschedule", "reschedule_sure", "resend", "later")
+_LONE = ("later", "resend")  # one word of them may stand anywhere: "after", "again"
+
+
+def without_others(figures: list[Figure], none_said: list[tuple[int, int]], hits: Hits, scope: Scope) -> list[Figure]:
+    """Return the figures less those that speak of something else than what the others rate, or than "no pain"."""
+    if len(figures) + bool(none_said) < 2:
+        return figures
+    rated = [one for one in figures if not _is_planned(one, hits, scope)]
+    figures = rated if rated or none_said else figures
+    anchors = [(one.at, one.at + 1) for one in figures if one.stated] + none_said
+    stated = {scope.sentence(*span) for span in anchors}
+    if not stated:
+        return figures
+    return [
+        one
+        for one in figures
+        if one.stated or scope.sentence(one.at, one.at + 1) in stated or not _is_of_service(one, hits, scope)
+    ]
+
+
+def _is_planned(figure: Figure, hits: Hits, scope: Scope) -> bool:
+    """Tell whether a figure is the hour or the day of a plan told before it: "send them after dinner, say 7"."""
+    low = scope.sentence(figure.at, figure.at + 1)[0]
+    rated = scope.lexicon.either("PAINISH", "BODY")
+    return any(
+        low <= start <= figure.at and rated.isdisjoint(scope.text.signature[start : figure.at])
+        for start, _ in _plans(hits)
+    )
+
+
+def _is_of_service(figure: Figure, hits: Hits, scope: Scope) -> bool:
+    """Tell whether the sentence of a figure asks for something, or speaks of texts or of "you"."""
+    low, high = scope.sentence(figure.at, figure.at + 1)
+    words = scope.lexicon.either("PAINISH", "BODY")
+    if not words.isdisjoint(scope.text.signature[low:high]):
+        return False
+    if any(
+        scope.lexicon.is_in("DAYPART", char) for char in scope.text.signature[figure.at + 2 : min(high, figure.at + 4)]
+    ):
+        return True  # "try 8 at night", "only 7 in the morning"
+    asks = [*_plans(hits), *hits.get("question", ())]
+    of_it = scope.lexicon.either("YOU", "TEXTNOUN")
+    return any(low <= start < high for start, _ in asks) or not of_it.isdisjoint(scope.text.signature[low:high])
+
+
+def _plans(hits: Hits) -> list[tuple[int, int]]:
+    """Return where other hours, another day or another text are spoken of."""
+    return [
+        (start, end) for label in _PLANS for start, end in hits.get(label, ()) if label not in _LONE or end > start + 1
+    ]
