@@ -20,6 +20,9 @@ RULES = {
         ,|. ITS|it|thats is|was|now? a|at|about? # ,|.|$
     """,
     "num.rating": """
+        then|before|until|till it hit|reached|got|went|climbed|jumped to? ARTICLE? #
+        # an|one|two|couple|few|# hours|hour|hrs|minutes later|after|afterwards
+        # at|by|near|toward|towards the end|finish|close
         by then|now|noon|lunch|evening|night|supper it was|is FILL* #
         scale ,? FILL* ITS|THATS|is FILL* #
         # or so
@@ -38,6 +41,7 @@ RULES = {
         no|not more|higher|worse than FILL* #
     """,
     "num.now": """
+        minutes|minute|mins|min|hours|hour|hrs|hr ago ,? it|pain|that was|is ARTICLE? #
         last|yesterday week|month|year|time|night? down|up? to FILL* #
         today|tonight FILL* #
         # now|nowadays|currently|lately ,|.|$
@@ -97,6 +101,10 @@ RULES = {
         nary a !one
     """,
     "pain_none_not": """
+        no|zero|without PAINWORD last|yesterday|this|the|for week|night|month|,|morning ~~ but|now|today|plenty
+        no|zero|without PAINWORD yesterday
+        wish|wished|if ~ say|said|had|have ~ none|nothing|no|zero|zip
+        PERSON|CLIENTLIKE|she|he|they has|had|have|got no|zero|not ~ PAINWORD
         want|wanted|wish|wishing|need|like|pray|praying|hope|hoping ~ no more pain
         cant|couldnt|cannot|wont say|claim|pretend|tell|swear ~ no|zero PAINWORD
         no|not|never|hardly|isnt|arent|havent|wasnt been|quite|longer|completely|totally|entirely? PAINWORD free
@@ -167,6 +175,8 @@ RULES = {
         feel|feeling|felt great|good|fine|wonderful $
     """,
     "pain_answer_words": """
+        wish|wished|if ~ say|said|had|have ~ none|nothing|no|zero|zip
+        no|zero PAINWORD last|yesterday
         not N0|nothing|none|nil
         not even|quite a|an? #
         not|never reach|reached|hit|get|got|gotten|make|made ~ #
@@ -189,6 +199,9 @@ RULES = {
         SAIDWORD that? FILL|PAINISH|MY+ #
     """,
     "num.past": """
+        ^ WEEKDAY # ,|.
+        pain|it then was|is FILL* #
+        WEEKDAY # , WEEKDAY
         childbirth|labour|labor|stones|stone|birth|shingles|toothache|surgery|operation|op|canal|migraine was|is|were|being|wouldve|be a|an|about|only* #
         ^ back in the day ~~ #
         WEEKDAY FILL* # ,|.|but|and ~ >today
@@ -208,5 +221,8 @@ RULES = {
     "num.own": """
         pain|it hit|reached #
         id|would|ill|could|lets SAIDWORD|call ~ #
+    """,
+    "num.other": """
+        had|have|got # !PAINISH !today !now !tonight !in !on !out !of !at !after !before !when !while !but !and !or !maybe !again !yesterday !last !this !all !the !as !though !tho !too _
     """,
 }

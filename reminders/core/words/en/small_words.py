@@ -88,6 +88,11 @@ CONCEPTS = {
     "AT": "at around by til till until before after past since about from",
     # politeness
     "POLITE": "hi hello hey hiya howdy thanks thank thx ty tks thnx thankyou please pls plz dear greetings cheers sincerely regards hon honey sweetie sweetheart darling maam mam sir dearie doll luv bless appreciated morning",
+    "MINE_WORD": "mine mines",
+    "PAINMED": "pill pills tablet tablets advil advils tylenol tylenols ibuprofen aleve aleves aspirin aspirins motrin paracetamol capsule capsules",
+    "STARS": "stars",
+    "LOVED": "loved love loving enjoyed",
+    "GIVE_WORD": "give gave giving",
     "GREETED": "morning",
     "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",

@@ -194,6 +194,9 @@ RULES = {
         no me? SENDING|TEXTVERB ~~ ni cuando vuelva|regrese|este|vuelvo
     """,
     "opt_out_not": """
+        no me escriban|manden|mande|escriba|envien|llamen|texteen antes|despues de|a|al|las? !me !ya # !ya !mas
+        hago|hace|hacer|haria|hay|puedo para|pa TO_SEND
+        de nuevo|vuelta|vuelvo|otra|regreso para|pa los|las|el|recibir|sus TEXTNOUN|TEXT
         no se? les|le|te|nos? olvide|olviden|olvides de? mandar|mandarme|enviar|enviarme|escribirme|escribir|recordarme
         no me? manden|mande|mandes|pongan|ponga mas series|repeticiones|vueltas|tarea|tareas|rondas|ejercicios|piolines|memes|fotos !por
         dice|dicen|pide|piden que ya? no les|le|la|lo mande|escriba|envie|moleste

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.meant": """
+        es|era|fue # ,? no #
         ,|. es|era|fue # ,|.|$|y
         quise|queria|era SAIDWORD|decir|poner|escribir? FILL* #
         pon|ponga|ponle|pongale ~ #
@@ -20,6 +21,9 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        ni tantito|tantita|poquito|poquita|pizca|chispita|gotita de? PAINWORD
+        sin que me|le? doliera|dolieran|duela|duelan|moleste|molestara ,? nada|nadita|ninguno|$
+        PAINWORD ? nada|ninguno|cero|nadita ,|.|$
         ni|sin pizca|gota|chispa|asomo|rastro de PAINWORD
         PAINWORD ni|no|nunca se? asomo|asoma|aparecio|presento|existio|existe ,|.|$|hoy
         PAINWORD brillo|brilla por su ausencia
@@ -54,6 +58,11 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        ni un|una solo|sola? dia ~ sin PAINWORD
+        no me quita|quitan|alivia|calma ~ PAINWORD
+        casi no me? duele|dolio|dolia|duelen
+        no me? quita|calma|alivia el PAINWORD ninguna|ningun
+        antes no ~ PAINWORD
         PAINWORD no hay ~ que|quien|cristiano|nadie
         no es|fue|era por|de el? PAINWORD
         sin|cero|ningun|nada PAINWORD|de en|de? el|la|los|las|mi BODY ,|pero ~~ si me? dolio|duele|molesta|molesto|dolieron|duelen
@@ -108,6 +117,7 @@ RULES = {
         igual que|q siempre|ayer
     """,
     "pain_answer_none": """
+        ^ para|pa nada ,|.|$
         ^ na $
         ^ na de na|nada
         ^ no $
@@ -141,11 +151,15 @@ RULES = {
         igual|mas o menos|leve|poco|poquito|poquitico|regular|tolerable|soportable
     """,
     "num.now": """
+        no paso|subio|pasa|sube|llego|llega de|a|en mas? FILL* #
         hoy WEEKDAY? FILL* en? #
         nunca paso|subio|llego|estuvo de|a|en|arriba|mas FILL* #
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        fui|fue|paso|subio|pase|subi de # a|hasta|al #
+        antes de empezar|comenzar|iniciar|arrancar # ,? y|pero? al|despues|ya ~ terminar|acabar|final FILL* #
+        no paso|subio|pasa|sube|llego|llega de|a|en mas? FILL* #
         # le? pongo|pondria|doy|calculo ,|.|$
         al empezar|principio|inicio|comienzo|comenzar FILL* # ,? y|pero? al|a terminar|final|acabar FILL* #
         YESTERDAYISH ,? FILL* # ,? y|pero? hoy|ahora FILL* #
@@ -163,6 +177,7 @@ RULES = {
         pongo|pondria|doy|daria|diria|digo|califico|calculo FILL* #
     """,
     "num.past": """
+        WEEKDAY FILL* #? habia|fue|era|estaba|estuvo sido|en? FILL* #
         # cuando|antes empece|comence|inicie|empezaba ~ con|aqui|terapia|tratamiento|fisio|ustedes|programa
         WEEKDAY FILL* # ~~ >hoy
         era|fue|estaba FILL* # ,|y|pero? hoy FILL* >#
@@ -180,6 +195,11 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        a la N1 ,|.|$|y|pero|porque
+        baile|camine|subi|lave|plante|cocine|barri # !hoy !ahora !de !en !y !pero !cuando !al !por !con _
+        # dedos|costillas|rodillas|muelas|dientes|uñas
+        doy|pongo|di ~ # a|para mi|la|el|los|las fisioterapeuta|fisio|doctora|terapeuta|kinesiologa|kinesiologo|enfermera|muchacha|nieta|nieto|hija|hijo|senorita
+        pelicula|novela|serie|sopa|comida|partido|hotel|cafe ~ pongo|doy|di #
         ARTICLE # al|a|para ~ programa|servicio|atencion|doctora|terapeuta|clinica|equipo|video|videos
         # FRAC10? ,? lo|los|las|le repetiria|recomiendo|recomendaria|haria|volveria
         FRAC10 ,? lo|los|las|le|el|al|de|para repetiria|recomiendo|recomendaria|volveria|servicio|programa

@@ -166,6 +166,8 @@ CONCEPTS = {
     # numbers
     "GOTTO": "llegue alcance",
     "STOPPED": "deje pare quede detuve",
+    "WON": "gano ganaron gane ganamos perdio perdieron perdimos empato empataron empatamos",
+    "DIGITS": "dedos costillas muelas dientes",
     "STARTED": "empece empese comence empezo comenzo arranque arranco inicie inicio",
     "ENDED": "termine acabe termino acabo quede quedo baje bajo",
     "FEELING": "flojera hueva pereza hambre sueno cansancio ganas calor frio gusto felicidad animo energia estres coraje verguenza orgullo fiaca lata alegria",
