@@ -116,7 +116,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("other", "# ORD"),
     ("other", "YEAR"),
     ("pair", "@ ,? # SEC? JOINAND|, # SEC"),
-    ("first_sets", "# SET? X|DE|OF # EACH? SEC"),
+    ("sets_held", "# SET? X|DE|OF # EACH? SEC"),
     ("sets_reps", "FEW TEN YES_OTHER"),
     ("sets_last", "# EACH? SEC ,? X # !SEC !REP"),
     ("sets_last", "# EACH? SEC ,? # TIMES"),

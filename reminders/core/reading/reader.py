@@ -229,6 +229,8 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
     value = pain.value if counts else None
     if intent == "question" and pain.none_said and not _in_question(evidence, pain.spans):
         value = pain.value
+    if intent == "question" and pain.is_stated and _is_before_question(evidence, pain.spans):
+        value = pain.value
     if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
         danger.grades[decision.danger] = "call_now" if decision.danger in CALL_NOW else "urgent"
     return value
@@ -253,6 +255,12 @@ def _in_question(evidence: Evidence, spans: list[Span]) -> bool:
     """Tell whether words stand in the sentence that asks."""
     ends = [evidence.scope.sentence(*span)[1] for span in spans]
     return any(evidence.signature[end : end + 1] == QUESTION for end in ends)
+
+
+def _is_before_question(evidence: Evidence, spans: list[Span]) -> bool:
+    """Tell whether pain is told before what is asked: "pain's a 5 today, can I take something for it?"."""
+    asked = [start for start, _ in evidence.spans("question")]
+    return "pain_said" in evidence.held and bool(asked) and max(end for _, end in spans) <= min(asked)
 
 
 def _about(scope: Scope, danger: Danger) -> str:

@@ -72,6 +72,12 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
     return _amount(numbers, start, end, values[0], None)
 
 
+def _sets_held(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "2 x 10 seconds"."""
+    numbers.seconds.append((places[1], values[1]))
+    return _amount(numbers, start, end, values[0], None)
+
+
 def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     if values and values[0] > _MOST_SETS:
         return _amount(numbers, start, end, None, values[0], "each")  # "ten of each"
@@ -252,6 +258,7 @@ TAKERS: dict[str, Taker] = {
     "reps_sets": _reps_sets,
     "lots": _lots,
     "first_sets": _first_sets,
+    "sets_held": _sets_held,
     "sets_only": _sets_only,
     "sets_last": _sets_last,
     "one_set": _one_set,
