@@ -95,3 +95,10 @@ def is_before_unit(chars: list[str], at: int, lexicon: Lexicon) -> bool:
 def _is_open(char: str, lexicon: Lexicon) -> bool:
     """Tell whether a word may stand between "one" and "set": "one full set", "one row set"."""
     return char == UNKNOWN or lexicon.is_in("MORESETS", char) or lexicon.is_in("EXWORD", char)
+
+
+def is_rated(values: Sequence[float | None], chars: Sequence[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "out of ten" follows a word: "pain to out of 10"."""
+    if at + 3 >= len(chars) or not lexicon.is_in("OUTOF", chars[at + 1]):
+        return False
+    return lexicon.is_in("OF", chars[at + 2]) and values[at + 3] == 10

@@ -259,7 +259,7 @@ def _in_question(evidence: Evidence, spans: list[Span]) -> bool:
 
 def _is_before_question(evidence: Evidence, spans: list[Span]) -> bool:
     """Tell whether pain is told before what is asked: "pain's a 5 today, can I take something for it?"."""
-    asked = [start for start, _ in evidence.spans("question")]
+    asked = [start for start, _ in evidence.spans("question") if evidence.signature[start] != QUESTION]
     return "pain_said" in evidence.held and bool(asked) and max(end for _, end in spans) <= min(asked)
 
 

@@ -80,6 +80,8 @@ class Scope(Denial):
         """Tell whether the stretch can be told of a noun: not after "with", "at", "to" or a pause and a verb."""
         chars = self.text.signature
         is_object = self._has("OBJECT_MARK", at - 2, at)
+        if self._has("THING", at, at + 1) and self._has("CAUSED_BY", at + 1, start):
+            return False  # "only the chair because of the dizziness"
         if start - at <= _RIGHT_BEFORE and COMMA not in chars[at:start]:
             if self._has("THING", at, at + 1) and self._has("JOIN", at + 1, start):
                 return False  # "did the chair and saw stars"
@@ -117,7 +119,7 @@ class Scope(Denial):
         """Return whose a mother's trouble is: the client's when a helper writes or nothing is of the writer."""
         if self.helper:
             return "client"
-        if at and self._has("INDEF", at - 1, at):
+        if (at and self._has("INDEF", at - 1, at)) or self._has("INLAW", at + 1, at + 3):
             return "other"
         spouse = self._has("SPOUSE", at, at + 1) and self._has("THE", at - 1, at)  # "the wife"
         mine = at and (spouse or self._has("MY", at - 2, at))

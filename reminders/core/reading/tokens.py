@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from itertools import chain
 
-from reminders.core.reading.counted import is_before_unit, is_count
+from reminders.core.reading.counted import is_before_unit, is_count, is_rated
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import SMILE, UNKNOWN, Lexicon, Token
 from reminders.core.reading.normal import fold
@@ -32,7 +32,7 @@ _TOKEN = re.compile(
 )
 _ACROSS = re.compile(r"[\d/\n-]")  # without these no token holds or looks over a space
 _SIGN_WORDS = {"+": "plus", "&": "and", "%": "percent", "$": "dollars", "#": "number", "@": "at", "/": "/"}
-_PIECES = 30_000  # kept
+_PIECES, _CENTURIES = 30_000, (18, 19, 20)  # pieces kept; "nineteen ninety"
 _SMALL_NUMBER = 4  # digits that a number worth keeping has less than
 
 
@@ -160,7 +160,7 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
         if value is None and words[at] not in near:
             continue
         is_word = not raw[at][0].isdigit()
-        before_unit = is_before_unit(chars, at, lexicon) or _is_rated(text, chars, at, lexicon)
+        before_unit = is_before_unit(chars, at, lexicon) or is_rated(values, chars, at, lexicon)
         if value is None:
             value = near.get(words[at]) if before_unit else None
         elif is_word and lexicon.is_in("ONEWORD", chars[at]):
@@ -178,15 +178,12 @@ def _join_numbers(text: Text, chars: list[str], lexicon: Lexicon) -> None:
             chars[at] = lexicon.shape_chars[shape_of(value)]
 
 
-def _is_rated(text: Text, chars: list[str], at: int, lexicon: Lexicon) -> bool:
-    """Tell whether "out of ten" follows: "pain to out of 10"."""
-    if at + 3 >= len(chars) or not lexicon.is_in("OUTOF", chars[at + 1]):
-        return False
-    return lexicon.is_in("OF", chars[at + 2]) and text.values[at + 3] == 10
-
-
 def _with_next_word(text: Text, chars: list[str], at: int, value: float, lexicon: Lexicon) -> float:
     """Take in the units of "twenty one", "treinta y dos"."""
+    following = text.values[at + 1] if at + 1 < len(chars) else None
+    if value in _CENTURIES and following is not None and 10 <= following < 100 and not text.raw[at + 1].isdigit():
+        _drop(text, chars, at + 1, at + 2)  # "nineteen ninety nine"
+        return value * 100 + _with_next_word(text, chars, at, following, lexicon)
     if value < 20 or value % 10 or value >= 100:
         return value
     step = 2 if at + 2 < len(chars) and text.words[at + 1] in ("y", "-") else 1

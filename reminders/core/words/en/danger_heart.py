@@ -37,7 +37,7 @@ RULES = {
         HEART ~ out of my CHEST
         HEART ~ going|goes|went ~ mile|crazy|nuts|wild|haywire|#|dozen|hundred
         HEART ~ beat|beating|beats ~ fast|hard|funny|weird|out|like|too|irregular|skipped
-        HEART ~ hurts|hurt|hurting|pain|fast|stopped
+        HEART !# ~ hurts|hurt|hurting|pain|fast|stopped
         HEARTSIGN HEART|heartbeat
         palpitations|palpitation|angina|arrhythmia|afib
         heart attack

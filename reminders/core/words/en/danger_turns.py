@@ -18,6 +18,7 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        touch|touching my? BODY ~ like touching|feeling someone|somebody|anybody|anothers|elses|else
         N0 strength|power|feeling|grip|sensation ~ LIMB
         leg|legs|knee|knees just|simply|suddenly|up|and* folded|crumpled|caved|crumbled|quit
         foot|leg|hand|arm|feet|legs|hands ~ no push|strength|power|grip|feeling|life in it|them|that|my
@@ -51,6 +52,7 @@ RULES = {
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        never|hardly|dont|rarely usually? fall|trip|tumble ~ but ~ today|yesterday|tonight|last|this ~ did|i|night|morning|fell
         slammed|pinned|mashed|crushed|shoved|bowled|flattened|squashed me|us into|against|on|over|to|down|between
         sprawled|sprawling out|flat|on|across|over|full
         car|truck|van|bus|driver|somebody|someone|suv|bike|cyclist|taxi|lorry|scooter|trolley|cart ~ hit|rammed|struck|bumped|smashed|backed|ran|clipped|knocked us|me|my|into|our
@@ -122,6 +124,8 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        tired|sick|weary|done|bored of|with living|existing !with !in !at !here !alone !like !out !on !next !near !by !room !next
+        wish it was|were all? over|finished ,? ~~ tired|live|life|living|die|dead|anymore
         could|might|should|would|id|think|thinking|thought just? run|start|leave|running|starting the|my|a truck|car|engine|motor ~ garage
         run|running|leave|leaving|start|starting|sit|sitting the|my|in* car|truck|engine|motor|pickup in the|my garage
         swallow|take|taking|swallowing|down the|a|whole|entire|full* bottle ,|.|$|of|tonight|and|some|one
@@ -165,6 +169,8 @@ RULES = {
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        hit|hits|hitting a|an? # OUTOF|,|.|$|today|when|while|by|this
+        hit|hits|hitting a|an? FRAC10
         fell|fall|fallen out|about laughing|laughin|giggling
         fell|fall|fallen out of the? habit|practice|favour|favor|touch|step|sync|routine
         hit with a|an big|huge|massive|nasty|surprise|repair|tax* bill|bills|fine|quote

@@ -223,7 +223,7 @@ RULES = {
         under the gun
         top gun
         bridge ~ club|game|exercise|group
-        tired ~ of ~ living ~ with|out
+        tired ~ of living with|out
         done with everything ~ list|today|on
         done with everything $
         i want to live
@@ -275,6 +275,7 @@ RULES = {
         WROTE ~ meant
     """,
     "told_of": """
+        patient|client|customer|student|pupil of mine|ours ~
         ^ back when i|we drove truck|trucks|semi|cab|bus
         ^ back when i|we played football|ball|hockey|college|soccer|baseball
         ^ back when i|we was in the army|navy|service|marines|force

@@ -5,7 +5,7 @@ Plain words only; none of them means anything to the reader.
 
 LOOKALIKES = frozenset(
     (
-        "ababa abbas abode abort abound accomplishes acres acted actin actions acton actors adjusts adore "
+        "marie maries maria ababa abbas abode abort abound accomplishes acres acted actin actions acton actors adjusts adore "
         "advised adviser advises agent aground ahmad ala alain alarms albert albright ali alice alight alike "
         "along alter ambulances amiable amigos amino amore andes anesthesia angela angeles angelo anger angers "
         "angle angles annes anothers ansel answers anybodys anyones apartments apologise apologized apologizes "

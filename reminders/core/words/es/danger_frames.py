@@ -55,6 +55,8 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        BODY ~ toco ~~ como|parece ~ otra|otro|ajena|ajeno|corcho|carton|madera|hule persona|,|.|$|y
+        BODY ~ toco ~~ como|parece ~ corcho|carton|madera|hule|ajena|ajeno
         pie|pierna|brazo|mano izquierdo|izquierda|derecho|derecha? no sube|levanta|jala|responde|obedece|agarra|aprieta
         normal|malo|grave ~ que se me duerma|duerman|adormezca|adormezcan|entuma|hormiguee
         nunca|jamas me ~ habia orinado|meado|mojado|cagado|hecho
@@ -98,6 +100,7 @@ RULES = {
         se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
     """,
     "danger.fall_or_injury": """
+        nunca|no|jamas me caigo|tropiezo|resbalo ~ pero hoy|ayer|anoche|ahora|esta|este ~ si|me|cai
         tuve|di|llevo|tuvo una|un? caidita|caidilla|porracito|porrazo|costalazo|sentonazo
         cayo|cayeron un|una|el|la|mi|unas _ de|con ~ en|sobre|encima ~ JOINT|LIMB|HEADPART|BODY
         cai como _ en|por|de el|la ducha|regadera|bano|piso|escalera|calle|tina|cocina|patio|banqueta|suelo
@@ -154,6 +157,7 @@ RULES = {
         hueso ~ salido|asoma|asomado|afuera|expuesto
     """,
     "danger.faint_or_dizzy": """
+        nunca|no|jamas me mareo|desmayo ~ pero hoy|ayer|anoche|ahora|esta|este ~ si|me
         normal|malo|grave ~ que me maree|desmaye|desvanezca
         marearse|desmayarse|marearme ~~ me|acaba|acabo acaba|paso|pasa|pasar|sucedio|dio
         da|dan|daba|daban vuelta|vueltas ~ casa|cuarto|cabeza|mundo|techo|piso|pieza|sala

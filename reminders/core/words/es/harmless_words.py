@@ -192,6 +192,7 @@ RULES = {
         y no nada ,|.|$
     """,
     "taken_back": """
+        mareo|mareos|vertigo|vertigos|entumecimiento|hormigueo|hormigueos|caidas|caida|desmayos ,? ninguno|ninguna|cero|nulo|nulos !de !que !como
         sirven|sirve|servirian|sirvan ~ a ella|el ,|.|$
         me equivoque con lo de que
         me equivoque con lo de|del la|el|los|las? DIZZY|caida|golpe|desmayo|pecho|aire|hormigueo|orina

@@ -73,6 +73,7 @@ CONCEPTS = {
     "STARS": "estrellas",
     "LOVED": "encantaron encanto encantan",
     "GIVE_WORD": "doy di dimos",
+    "CAUSED_BY": "por porque pq xq con debido culpa",
     "GREETED": "dias dia tardes noches",
     "GREETS": "buen buenos buenas feliz bonito lindo lindos excelente bonita linda",
     "NAMEFRONT": "esto es de para soy habla a nombre",
