@@ -124,6 +124,13 @@ def _by_what_is_told(evidence: Evidence, intent: str) -> str:
     """Return the intent once the lines and numbers have their say: "chair fine, balance no way" is no skip."""
     if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
         return "report"
+    if (
+        intent == "pain"
+        and evidence.asked == "pain"
+        and {"done_plain", "all"} <= evidence.held.keys()
+        and evidence.done()
+    ):
+        return "report"  # "1, and I did everything"
     if intent == "unclear" and len(evidence.told.by_exercise) > 1:
         return "report"  # "1 and 2 yes, 3 and 4 no"
     if intent == "wrong_number" and evidence.has("own_number") and not evidence.has("wrong_number"):

@@ -128,7 +128,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("number_ex", "@ ,? UPTO # >$|,|.|REP"),
     ("pain_level", "PAINISH FILL* UNTIL_WORD FILL* SMALL|TEN >$|,|."),
     ("pain_level", "RISEN UNTIL_WORD SMALL|TEN"),
-    ("other", "UNTIL_WORD THE? #"),
+    ("other", "UNTIL_WORD THE? # !SET !REP"),
     ("frac_all", "@ ,? FRAC10"),
     ("frac_pain", "# RANGE FRAC10"),
     ("frac_pain", "FRAC10"),

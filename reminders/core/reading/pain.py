@@ -50,7 +50,8 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     has_amounts = bool(numbers.amounts or numbers.counts)
     figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"), has_amounts)
     none_spans = _no_pain(hits, scope, asked)
-    figures = without_others(figures, none_spans, hits, scope)
+    if not _corrects(hits):
+        figures = without_others(figures, none_spans, hits, scope)
     rivals = [] if asked in ("pain", "settling") else _rivals(figures, taken, numbers, hits, scope)
     if rivals:
         figures = []  # a figure that only stands like a rating, beside another that may be it: she is asked
@@ -240,12 +241,14 @@ def _is_other_time(figure: Figure, hits: Hits, scope: Scope) -> bool:
 def _no_pain(hits: Hits, scope: Scope, asked: str | None) -> list[Span]:
     """Return the words that say there was no pain."""
     blocked = hits.get("pain_none_not", [])
+    rated = scope.lexicon.either("PAINISH", "PAIN", "HURT", "SORE")  # "no sentí nada" may tell of what is numb
     spans = [
         span
         for span in hits.get("pain_none", ())
         if not any(low < span[1] and span[0] < high for low, high in blocked)
         and (QUESTION in scope.text.signature[slice(*span)] or not scope.is_supposed(*span))  # "pain? none"
         and not scope.is_past(*span)
+        and (SIGN_LABELS.isdisjoint(hits) or not rated.isdisjoint(scope.text.signature[slice(*span)]))
     ]
     if not spans and asked in ("pain", "settling") and "pain_answer_words" not in hits:
         spans = list(hits.get("pain_answer_none", ()))

@@ -25,6 +25,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("other", "NO|NOT|WITHOUT _? PAINISH , BIG|YEAR"),
     ("pain_level", "PAINISH # , >#"),
     ("other", "THE|IN_BODY REP #"),
+    ("rated", "RANGE_START # JOINAND|AND # THE? BODY"),
     ("other", "FRAC10 I? TURNED_OUT"),
     ("other", "FRAC10 THE EXERNOUN|PRAISED|@ !PAINISH"),
     ("other", "QWORD MEANS FILL* ARTICLE? #"),

@@ -20,6 +20,8 @@ RULES = {
         ,|. ITS|it|thats is|was|now? a|at|about? # ,|.|$
     """,
     "num.rating": """
+        started|start out|off|at|as? at? a? # ~ # by|at|near|toward the end|finish
+        ^ started|start out|off|at|as? at? a? # ,? and|but|then ~ #
         then|before|until|till it hit|reached|got|went|climbed|jumped to? ARTICLE? #
         # an|one|two|couple|few|# hours|hour|hrs|minutes later|after|afterwards
         # at|by|near|toward|towards the end|finish|close
@@ -68,6 +70,7 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* YESKEY? #
     """,
     "pain_none": """
+        not hurt a|one bit|lick|jot|whit
         PAINWORD ? none|nope|N0|nil|no|nada ,|.|$
         no more pain ,|.|$|all|today|now|at|since|done|done
         not|nary|without a|an|one|the|single|slightest twinge|ache|peep|niggle|whimper|murmur|grumble|pang ,|.|$|all|today|from|out|in|anywhere

@@ -15,6 +15,8 @@ _BEHIND = """
 
 RULES = {
     "pause": """
+        rest|remainder of MONTH
+        wont|not|cant|no ~ rest|remainder of MONTH
         no exercises|exercise|workouts for a|# fortnight|week|weeks|month|months ,? ~ they|doctor|doc|surgeon|said|says|orders
         put|place me|us|it|this|these|mine|everything on pause|hold
         let you know when ~ i|im|we can|am|able|start|ready

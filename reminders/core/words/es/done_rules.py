@@ -105,6 +105,7 @@ RULES = {
         ALL sobre
     """,
     "part": """
+        pare|paramos antes de acabar|terminar|acabarlos|terminarlos
         hice|hicimos poquitos|poquitas|pocos|pocas|poquito|poco
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
         me raje|rendi

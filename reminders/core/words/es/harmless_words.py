@@ -192,6 +192,7 @@ RULES = {
         y no nada ,|.|$
     """,
     "taken_back": """
+        antes me? _ ,? ahora|ya|hoy nada|no|cero ,|.|$
         mareo|mareos|vertigo|vertigos|entumecimiento|hormigueo|hormigueos|caidas|caida|desmayos ,? ninguno|ninguna|cero|nulo|nulos !de !que !como
         sirven|sirve|servirian|sirvan ~ a ella|el ,|.|$
         me equivoque con lo de que

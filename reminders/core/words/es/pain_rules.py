@@ -58,6 +58,8 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        nada por|x|con|del el|tanto? PAINWORD
+        nada ~ por|x el|tanto|este? PAINWORD
         ni un|una solo|sola? dia ~ sin PAINWORD
         no me quita|quitan|alivia|calma ~ PAINWORD
         casi no me? duele|dolio|dolia|duelen
@@ -130,6 +132,7 @@ RULES = {
         nada ~ gracias|nada
     """,
     "pain_answer_words": """
+        nada por|x|del|con|de el? ~ PAINWORD
         no puedo decir|negar
         mentiria|miento|mentir|mentira|mentirosa|mentiroso
         ^ nada|cero|no|ninguno en el|la|mi|los|las? BODY|@ ~~ HURT|SORE|PAIN
@@ -157,6 +160,7 @@ RULES = {
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        arranco|empezo|comenzo|inicio en|con FILL* # ~ va|fue|esta|anda ~ #
         fui|fue|paso|subio|pase|subi de # a|hasta|al #
         antes de empezar|comenzar|iniciar|arrancar # ,? y|pero? al|despues|ya ~ terminar|acabar|final FILL* #
         no paso|subio|pasa|sube|llego|llega de|a|en mas? FILL* #
