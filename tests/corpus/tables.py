@@ -17,6 +17,7 @@ from tests.core import (
     opt_out_turns_en,
     strangers_opt_outs_es,
     strangers_signs_es,
+    test_reading_clauses,
     test_reading_elsewhere,
     test_reading_en_signs_2,
     test_reading_en_wordings,
@@ -54,6 +55,7 @@ HARMLESS = {
         *harmless_turns_en.HARMLESS,
         *test_reading_en_wordings.HARMLESS,
         *test_reading_elsewhere.HARMLESS["en"],
+        *test_reading_clauses.STILL_HARMLESS["en"],
     ),
     "es": (
         *harmless_phrases_es.HARMLESS,
@@ -62,6 +64,7 @@ HARMLESS = {
         *test_reading_es_plain.HARMLESS,
         *test_reading_es_extra.HARMLESS,
         *test_reading_elsewhere.HARMLESS["es"],
+        *test_reading_clauses.STILL_HARMLESS["es"],
     ),
 }
 WISHES = {

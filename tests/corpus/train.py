@@ -101,6 +101,13 @@ BUILD = (
     "en-build-41",
     "en-build-42",
     "es-build-34",
+    "en-build-43",
+    "en-build-44",
+    "en-build-45",
+    "en-build-46",
+    "es-build-35",
+    "es-build-36",
+    "es-build-37",
 )
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")

@@ -15,6 +15,7 @@ _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could
 _AGAINST_RULES = 0.05  # where the rules found a wish and took it back: "don't stop the texts"
 _AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
 _SURE_PLAN = 0.85
+_SURE_WISH = 0.95
 _SURE_ENDS = frozenset({"opt_out_key", "opt_out_sure"})
 _PLANS = frozenset({"opt_in", "pause", "reschedule", "resend", "help", "wrong_number"})
 
@@ -35,6 +36,8 @@ def is_other_hour(evidence: Evidence, judged: Verdicts) -> bool:
     likeliest = judged["intent"]
     if likeliest.name != "reschedule" or likeliest.sureness < _SURE_PLAN or not _SURE_ENDS.isdisjoint(evidence.hits):
         return False
+    if judged.share("ends", "opt_out") >= _SURE_WISH:
+        return False  # "don't text me on Sunday or any other day"
     ends = [start for start, _ in evidence.spans("opt_out")]
     return any(start > max(ends, default=0) for start, _ in evidence.spans("reschedule"))
 

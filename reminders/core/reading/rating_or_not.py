@@ -26,6 +26,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("pain_level", "PAINISH # , >#"),
     ("other", "THE|IN_BODY REP #"),
     ("rated", "RANGE_START # JOINAND|AND # THE? BODY"),
+    ("other", "GIVE_WORD THE|THAT EXERNOUN|TEXTNOUN|PRAISED ARTICLE? #"),
     ("other", "FRAC10 I? TURNED_OUT"),
     ("other", "FRAC10 THE EXERNOUN|PRAISED|@ !PAINISH"),
     ("other", "QWORD MEANS FILL* ARTICLE? #"),
