@@ -3,6 +3,7 @@
 import pytest
 
 from reminders.core.reading import read_reply
+from tests.core.harmless_clauses import STILL_HARMLESS
 from tests.corpus.measure import PARSED
 from tests.corpus.tables import HARMLESS
 
@@ -77,23 +78,6 @@ BESIDE = {
 )
 def test_a_sign_of_now_is_not_taken_for_what_the_next_clause_tells(language: str, flag: str, text: str) -> None:
     assert flag in read_reply(text, language, SESSIONS[language], None).red_flags
-
-
-STILL_HARMLESS = {
-    "en": (
-        "I slipped on ice and I broke my hip in 2019, all done today",
-        "today was hard, I broke my hip in 2015, did them all",
-        "my sister fell and broke her wrist, I did mine",
-        "no dizziness, no falls and no numbness, all done",
-        "read a book about a woman who fell, did mine after",
-    ),
-    "es": (
-        "el año pasado me caí y me fracturé la cadera, hoy hice todo",
-        "mi hermana se cayó y se quebró el brazo, yo hice todo",
-        "ni caídas ni mareos, todo hecho",
-        "me caí hace como 5 años, hoy hice todo",
-    ),
-}
 
 
 @pytest.mark.parametrize(

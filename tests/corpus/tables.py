@@ -8,6 +8,7 @@ from tests.core import (
     danger_phrases_en,
     danger_phrases_es,
     danger_turns_en,
+    harmless_clauses,
     harmless_frames_es,
     harmless_phrases_en,
     harmless_phrases_es,
@@ -17,7 +18,6 @@ from tests.core import (
     opt_out_turns_en,
     strangers_opt_outs_es,
     strangers_signs_es,
-    test_reading_clauses,
     test_reading_elsewhere,
     test_reading_en_signs_2,
     test_reading_en_wordings,
@@ -55,7 +55,7 @@ HARMLESS = {
         *harmless_turns_en.HARMLESS,
         *test_reading_en_wordings.HARMLESS,
         *test_reading_elsewhere.HARMLESS["en"],
-        *test_reading_clauses.STILL_HARMLESS["en"],
+        *harmless_clauses.STILL_HARMLESS["en"],
     ),
     "es": (
         *harmless_phrases_es.HARMLESS,
@@ -64,7 +64,7 @@ HARMLESS = {
         *test_reading_es_plain.HARMLESS,
         *test_reading_es_extra.HARMLESS,
         *test_reading_elsewhere.HARMLESS["es"],
-        *test_reading_clauses.STILL_HARMLESS["es"],
+        *harmless_clauses.STILL_HARMLESS["es"],
     ),
 }
 WISHES = {
