@@ -58,7 +58,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         rule = "report"  # "Y9, and no I'm not joking"
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
-    wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon)
+    wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon, judged)
     suspected = _suspected(evidence, judged)
     intent, sureness = _intent_of(evidence, rule, wish, judged, suspected)
     completed, amount_sureness = _completion_of(evidence, intent, amount, session, judged)
@@ -252,7 +252,7 @@ def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:
     return verdict.name if verdict.name in doubted else next(iter(doubted), None)
 
 
-def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str | None:
+def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon, judged: Verdicts) -> str | None:
     """Return a wish that would be sure had nothing been asked, or a rule's plainest form; a bare no is an answer."""
     if not _PLAIN_WISHES.keys().isdisjoint(evidence.held):
         return next(_PLAIN_WISHES[label] for label in evidence.held if label in _PLAIN_WISHES)
@@ -270,6 +270,7 @@ def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon) -> str
         "skip_sure" not in evidence.held
         or "pain_none" in evidence.hits
         or is_none_at_all(evidence)
+        or (evidence.asked == "pain" and evidence.pain.none_said and judged.likeliest("intent") == "pain")
         or (len(evidence.signature) < _PLAIN_SKIP and not no.isdisjoint(evidence.signature))
     )
     return None if rule != "skip" or is_answer else "skip"

@@ -189,6 +189,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     following = chars[at + 1] if at + 1 < len(chars) else STOP
     if place is not None and lexicon.is_in("HALFWORD", following):
         return [], at  # "the first half"
+    if place == 1 and lexicon.is_in("EM", following) and not lexicon.is_in("THE", chars[at - 1 : at]):
+        return [], at  # "first thing" in the morning
     ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
     first = text.values[at]
     size = int(first) if ordinal in (1, -1) and first is not None and 1 < first < count else 0

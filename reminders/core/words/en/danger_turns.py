@@ -169,6 +169,7 @@ RULES = {
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        hit|hits # for|,|.|today|tonight|$
         hit|hits|hitting a|an? # OUTOF|,|.|$|today|when|while|by|this
         hit|hits|hitting a|an? FRAC10
         fell|fall|fallen out|about laughing|laughin|giggling

@@ -20,6 +20,11 @@ RULES = {
         ,|. ITS|it|thats is|was|now? a|at|about? # ,|.|$
     """,
     "num.rating": """
+        BODY|pain|it|she started|began|start out|off? at? a? #
+        BODY|pain|it hit|hits|reached a|an? # for|today|at|when|on|while|,|.|$
+        sitting|standing|walking|lying|bending|resting|lifting # ,? and|but? sitting|standing|walking|lying|bending|resting|lifting #
+        im|i the? one with the|a #
+        down|up to a|an? #
         started|start out|off|at|as? at? a? # ~ # by|at|near|toward the end|finish
         ^ started|start out|off|at|as? at? a? # ,? and|but|then ~ #
         then|before|until|till it hit|reached|got|went|climbed|jumped to? ARTICLE? #
@@ -70,6 +75,8 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* YESKEY? #
     """,
     "pain_none": """
+        never|not|didnt|havent felt|feel|had|felt ~ twinge|bit|ounce|lick of? PAINWORD
+        N0 percent PAINWORD
         not hurt a|one bit|lick|jot|whit
         PAINWORD ? none|nope|N0|nil|no|nada ,|.|$
         no more pain ,|.|$|all|today|now|at|since|done|done
@@ -104,6 +111,8 @@ RULES = {
         nary a !one
     """,
     "pain_none_not": """
+        who|whoever told|said|says|thinks ~ no PAINWORD
+        why|how ~ say|said|think ~ no PAINWORD
         no|zero|without PAINWORD last|yesterday|this|the|for week|night|month|,|morning ~~ but|now|today|plenty
         no|zero|without PAINWORD yesterday
         wish|wished|if ~ say|said|had|have ~ none|nothing|no|zero|zip
@@ -163,6 +172,8 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        i? have|had|got none ,|.|$
+        nada|zip|nil ,? zilch|zip|nada|nil
         didnt|dont|havent feel|have|had|felt|notice any|anything|none|nothing ,|.|$|at
         ^ zippo|zipp|nuttin|diddly|diddlysquat|squat|zerooo|goose|bupkis|nowt|nuthing|nein|nyet
         none whatsoever|at|today|now|really
@@ -202,6 +213,8 @@ RULES = {
         SAIDWORD that? FILL|PAINISH|MY+ #
     """,
     "num.past": """
+        WEEKDAY it|pain|that|mine|hip|back|knee was|were|hit ARTICLE? #
+        the # i had|was|got|felt ~ in|last|on MONTH|week|month|spring|winter|summer|fall|january|WEEKDAY
         ^ WEEKDAY # ,|.
         pain|it then was|is FILL* #
         WEEKDAY # , WEEKDAY
@@ -226,6 +239,11 @@ RULES = {
         id|would|ill|could|lets SAIDWORD|call ~ #
     """,
     "num.other": """
+        score|point|points # for|to
+        # for the old|good lady|girl|guys|team|man
         had|have|got # !PAINISH !today !now !tonight !in !on !out !of !at !after !before !when !while !but !and !or !maybe !again !yesterday !last !this !all !the !as !though !tho !too _
+    """,
+    "num.theirs": """
+        hed|shed|he|she|they|theyd would? say|says|said|rate|rates ARTICLE? #
     """,
 }

@@ -96,6 +96,7 @@ CONCEPTS = {
     "INLAW": "law inlaw",
     "CAUSED_BY": "because cause cuz bc due from with owing account",
     "NAMELIKE": "marie maries",
+    "HITS": "hit hits reached reaches",
     "GREETED": "morning",
     "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",

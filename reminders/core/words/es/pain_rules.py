@@ -58,6 +58,8 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        no me? duele|duelen|dolio ,? es el|la|los|las BODY
+        nada|sin|cero de? PAINWORD al|a empezar|principio|inicio|comenzar ,? y|pero? FILL* #
         nada por|x|con|del el|tanto? PAINWORD
         nada ~ por|x el|tanto|este? PAINWORD
         ni un|una solo|sola? dia ~ sin PAINWORD
@@ -145,7 +147,7 @@ RULES = {
         ^ va y viene
         ^ ahi va|anda|nomas|nada ,|.|$
         no ~ soporto|aguanto|resisto|tolero|aguantable|baja|deja
-        ni _ ni
+        ni !antes !durante _ ni
         no ~ mucho|tanto|tan|se|sabria|sabia|demasiado|muy|quita
         nada ~ grave|serio|mal|importante|del|que|grave
         casi nada
@@ -160,6 +162,13 @@ RULES = {
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        empece|comence|inicie|arranque en|con FILL* # ,? y|pero? acabe|termine|sali en|con #
+        durante ~ # ,? y|ya? ya? despues|luego FILL* #
+        # al|a terminar|final|acabar|acabarlos|terminarlos ,|.|$|los|hice|todo|todos
+        # esta manana ,? y|pero? # esta tarde|noche
+        rodilla|espalda|cadera|cintura|hombro|cuello|tobillo|pie en #
+        anduvo|estuvo|andaba|anda por|en|como el|un # ,|.|$|y|pero
+        antes de empezar|comenzar tenia|era|estaba en? # ,? y|pero? al|despues terminar|acabar #
         arranco|empezo|comenzo|inicio en|con FILL* # ~ va|fue|esta|anda ~ #
         fui|fue|paso|subio|pase|subi de # a|hasta|al #
         antes de empezar|comenzar|iniciar|arrancar # ,? y|pero? al|despues|ya ~ terminar|acabar|final FILL* #
@@ -181,6 +190,9 @@ RULES = {
         pongo|pondria|doy|daria|diria|digo|califico|calculo FILL* #
     """,
     "num.past": """
+        en MONTH ~ #
+        ayer|antier|anteayer ~~ andaba|estaba|tenia|andaban|amaneci en? FILL* #
+        # en MONTH
         WEEKDAY FILL* #? habia|fue|era|estaba|estuvo sido|en? FILL* #
         # cuando|antes empece|comence|inicie|empezaba ~ con|aqui|terapia|tratamiento|fisio|ustedes|programa
         WEEKDAY FILL* # ~~ >hoy
@@ -199,6 +211,10 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        siento|sintiendo|sentia|sentimos como? de # hoy|,|.|$
+        dedo|dedos # del|de
+        canal # ~ juego|partido|tele|novela
+        faltaban|faltan # para las|la #
         a la N1 ,|.|$|y|pero|porque
         baile|camine|subi|lave|plante|cocine|barri # !hoy !ahora !de !en !y !pero !cuando !al !por !con _
         # dedos|costillas|rodillas|muelas|dientes|uñas
