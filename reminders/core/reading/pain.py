@@ -50,8 +50,7 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
     has_amounts = bool(numbers.amounts or numbers.counts)
     figures = _still_standing(figures, hits, scope, asked in ("pain", "settling"), has_amounts)
     none_spans = _no_pain(hits, scope, asked)
-    if not _corrects(hits):
-        figures = without_others(figures, none_spans, hits, scope)
+    figures = without_others(figures, [] if _corrects(hits) else none_spans, hits, scope)
     rivals = [] if asked in ("pain", "settling") else _rivals(figures, taken, numbers, hits, scope)
     if rivals:
         figures = []  # a figure that only stands like a rating, beside another that may be it: she is asked

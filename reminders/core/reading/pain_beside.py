@@ -10,6 +10,7 @@ from reminders.core.reading.scope import Scope
 
 Hits = Mapping[str, list[tuple[int, int]]]
 _PLANS = ("reschedule", "reschedule_sure", "resend", "later")
+_RATES = ("num.now", "num.own", "num.after")
 _LONE = ("later", "resend")  # one word of them may stand anywhere: "after", "again"
 
 
@@ -33,7 +34,7 @@ def without_others(figures: list[Figure], none_said: list[tuple[int, int]], hits
 def _is_planned(figure: Figure, hits: Hits, scope: Scope) -> bool:
     """Tell whether a figure is the hour or the day of a plan told before it: "send them after dinner, say 7"."""
     low = scope.sentence(figure.at, figure.at + 1)[0]
-    rated = scope.lexicon.either("PAINISH", "BODY")
+    rated = scope.lexicon.either("PAINISH", "BODY", "ITIS", "WASWORD", "CALLS")
     return any(
         low <= start <= figure.at and rated.isdisjoint(scope.text.signature[start : figure.at])
         for start, _ in _plans(hits)
@@ -41,18 +42,22 @@ def _is_planned(figure: Figure, hits: Hits, scope: Scope) -> bool:
 
 
 def _is_of_service(figure: Figure, hits: Hits, scope: Scope) -> bool:
-    """Tell whether the sentence of a figure asks for something, or speaks of texts or of "you"."""
+    """Tell whether the sentence of a figure asks for something or speaks of texts, and says nothing of how it is now:
+    "can you call me, it's a 9 now" rates.
+    """
     low, high = scope.sentence(figure.at, figure.at + 1)
-    words = scope.lexicon.either("PAINISH", "BODY")
-    if not words.isdisjoint(scope.text.signature[low:high]):
+    signature, lexicon = scope.text.signature, scope.lexicon
+    if any(start <= figure.at < end for label in _RATES for start, end in hits.get(label, ())):
         return False
-    if any(
-        scope.lexicon.is_in("DAYPART", char) for char in scope.text.signature[figure.at + 2 : min(high, figure.at + 4)]
-    ):
+    if not lexicon.either("PAINISH", "BODY", "CALLS").isdisjoint(signature[low:high]):
+        return False
+    if any(lexicon.is_in("DAYPART", char) for char in signature[figure.at + 2 : min(high, figure.at + 4)]):
         return True  # "try 8 at night", "only 7 in the morning"
+    if not lexicon.either("NOWISH", "ITIS", "IS", "WASWORD").isdisjoint(signature[low:high]):
+        return False
     asks = [*_plans(hits), *hits.get("question", ())]
-    of_it = scope.lexicon.either("YOU", "TEXTNOUN")
-    return any(low <= start < high for start, _ in asks) or not of_it.isdisjoint(scope.text.signature[low:high])
+    speaks_of_texts = not lexicon.chars("TEXTNOUN").isdisjoint(signature[low:high])
+    return any(low <= start < high for start, _ in asks) or speaks_of_texts
 
 
 def _plans(hits: Hits) -> list[tuple[int, int]]:

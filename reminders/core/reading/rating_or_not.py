@@ -11,7 +11,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("pain_one", "^ FRAC10 .|,? AND|BUT? MY|THE|THAT _ WASWORD FRAC10"),
     ("pain_last", "PAINNOUN ,? FILL* LEAST FILL* # ,|JOINAND? WORST FILL* #"),
     ("other", "IS ONLY # IN_BODY THE? DAYPART"),
-    ("other", "YOU IS ARTICLE? TEN !IN_BODY"),
+    ("other", "YOU IS ARTICLE? TEN"),
     ("other", "ARTICLE TEN FOR_WHAT THE|DOCTOR|YOU|$"),
     ("pain_level", "PAINISH FILL* STARTED FILL* # _? _? TO_SCALE #"),
     ("pain_level", "PAINISH WASWORD FILL? ARTICLE _ N0"),

@@ -20,6 +20,7 @@ RULES = {
         ,|. ITS|it|thats is|was|now? a|at|about? # ,|.|$
     """,
     "num.rating": """
+        # walking|standing|sitting|bending|moving|lying|climbing !time !times !minutes
         BODY|pain|it|she started|began|start out|off? at? a? #
         BODY|pain|it hit|hits|reached a|an? # for|today|at|when|on|while|,|.|$
         sitting|standing|walking|lying|bending|resting|lifting # ,? and|but? sitting|standing|walking|lying|bending|resting|lifting #
@@ -111,6 +112,7 @@ RULES = {
         nary a !one
     """,
     "pain_none_not": """
+        NO PAINWORD at|in|to the? first|start|beginning|outset|begin
         who|whoever told|said|says|thinks ~ no PAINWORD
         why|how ~ say|said|think ~ no PAINWORD
         no|zero|without PAINWORD last|yesterday|this|the|for week|night|month|,|morning ~~ but|now|today|plenty
@@ -235,6 +237,7 @@ RULES = {
         # ~ every|ever|each day|night|morning .|,|but now|today|lately|nowadays
     """,
     "num.own": """
+        BODY hit|hits|reached|reaches ARTICLE? #
         pain|it hit|reached #
         id|would|ill|could|lets SAIDWORD|call ~ #
     """,

@@ -97,6 +97,8 @@ CONCEPTS = {
     "CAUSED_BY": "because cause cuz bc due from with owing account",
     "NAMELIKE": "marie maries",
     "HITS": "hit hits reached reaches",
+    "CALLS": "call calls phone ring calling",
+    "ITIS": "its thats hits went gone",
     "GREETED": "morning",
     "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",

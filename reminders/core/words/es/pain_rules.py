@@ -156,12 +156,14 @@ RULES = {
         igual|mas o menos|leve|poco|poquito|poquitico|regular|tolerable|soportable
     """,
     "num.now": """
+        ahora|ahorita es|esta|va|anda en? #
         no paso|subio|pasa|sube|llego|llega de|a|en mas? FILL* #
         hoy WEEKDAY? FILL* en? #
         nunca paso|subio|llego|estuvo de|a|en|arriba|mas FILL* #
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        ahora|ahorita es|esta|va|anda en? #
         empece|comence|inicie|arranque en|con FILL* # ,? y|pero? acabe|termine|sali en|con #
         durante ~ # ,? y|ya? ya? despues|luego FILL* #
         # al|a terminar|final|acabar|acabarlos|terminarlos ,|.|$|los|hice|todo|todos
@@ -211,6 +213,9 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        partido|juego|marcador|resultado ~ # a #
+        trabajo|turno de # a #
+        ^ de # a # trabajo|estoy|tengo
         siento|sintiendo|sentia|sentimos como? de # hoy|,|.|$
         dedo|dedos # del|de
         canal # ~ juego|partido|tele|novela

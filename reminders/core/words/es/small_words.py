@@ -74,6 +74,8 @@ CONCEPTS = {
     "LOVED": "encantaron encanto encantan",
     "GIVE_WORD": "doy di dimos",
     "CAUSED_BY": "por porque pq xq con debido culpa",
+    "CALLS": "llamar llame llamen llameme llamenme llamame llaman llamada llamarme",
+    "ITIS": "es esta anda va sigue subio dejo",
     "GREETED": "dias dia tardes noches",
     "GREETS": "buen buenos buenas feliz bonito lindo lindos excelente bonita linda",
     "NAMEFRONT": "esto es de para soy habla a nombre",
