@@ -20,15 +20,15 @@ def composed(rows: Iterable[Row]) -> list[Row]:
     plain = [row for row in rows if _is_plain(row)]
     for session in sorted({row["session"] for row in plain}):
         here = [row for row in plain if row["session"] == session]
-        told = [row for row in here if _tells_session(row)]
-        beside = [row for row in here if _stands_beside(row)]
+        told = [row for row in here if tells_session(row)]
+        beside = [row for row in here if stands_beside(row)]
         signs = [row for row in beside if row["expect"]["red_flags"]]
         beside = [row for row in beside if not row["expect"]["red_flags"]] + signs[::SIGNS]
         if not told or not beside:
             continue
         pairs = [(one, chance.choice(beside)) for one in told]
         pairs += [(chance.choice(told), one) for one in beside]
-        result += [_together(one, other, chance) for one, other in pairs]
+        result += [together(one, other, chance) for one, other in pairs]
     return result
 
 
@@ -37,21 +37,21 @@ def _is_plain(row: Row) -> bool:
     return row["asked"] is None and not row["expect"]["correction"] and len(row["text"].split()) <= LONGEST
 
 
-def _tells_session(row: Row) -> bool:
+def tells_session(row: Row) -> bool:
     """Tell whether a row says how much was done, and nothing of pain or danger."""
     expect = row["expect"]
     is_told = expect["intent"] in ("report", "skip") and expect["completed"] is not None
     return is_told and expect["pain"] is None and not expect["red_flags"]
 
 
-def _stands_beside(row: Row) -> bool:
+def stands_beside(row: Row) -> bool:
     """Tell whether a row says nothing of the session: pain, a sign, thanks."""
     expect = row["expect"]
     says = expect["intent"] in ("pain", "chat") or (expect["intent"] == "report" and bool(expect["red_flags"]))
     return says and expect["completed"] is None and not expect["by_exercise"]
 
 
-def _together(told: Row, other: Row, chance: random.Random) -> Row:
+def together(told: Row, other: Row, chance: random.Random) -> Row:
     """Return one row of two."""
     first, second = (told, other) if chance.random() < 0.6 else (other, told)
     text = first["text"].rstrip(" .,!") + chance.choice(JOINTS) + second["text"].lstrip()

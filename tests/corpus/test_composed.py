@@ -12,13 +12,14 @@ from typing import Any
 
 import pytest
 
-from tests.corpus.composed import JOINTS, composed
+from tests.corpus.composed import JOINTS, stands_beside, tells_session
 from tests.corpus.measure import HERE, reading_of, rows_of
 
 FILES = ("practice", "en-build-31", "en-build-36", "en-build-40", "es-build-24", "es-build-28", "es-build-33")
 NUMBER = re.compile(r"\d|\b(?:one|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\b", re.IGNORECASE)
 NUMBERED_INTENTS = ("report", "skip", "chat", "question", "later", "reschedule", "resend", "pause")
 MEETINGS = 1_500
+MOST_WRONG, MOST_LOST = 40, 4  # of them
 Row = dict[str, Any]
 
 
@@ -48,21 +49,19 @@ def meetings(language: str, is_first: Callable[[Row], bool], is_second: Callable
         yield first["text"].rstrip(" .,!") + chance.choice(JOINTS) + second["text"], one, other
 
 
-@pytest.mark.parametrize(("language", "most_wrong", "most_lost"), [("en", 45, 3), ("es", 45, 3)])
-def test_what_was_done_is_read_beside_what_hurts_and_beside_a_sign(
-    language: str, most_wrong: int, most_lost: int
-) -> None:
-    wrong = lost = 0
-    rows = composed(rows_in(language))[:MEETINGS]
-    for row in rows:
-        reading, expect = reading_of(row), row["expect"]
-        is_report = expect["intent"] == "report" and not expect["red_flags"]
-        wrong += is_report and (reading["intent"], reading["completed"]) != ("report", expect["completed"])
-        lost += not set(expect["red_flags"]) <= set(reading["red_flags"])
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_what_was_done_is_read_beside_what_hurts_and_beside_a_sign(language: str) -> None:
+    wrong, lost = [], []
+    for text, told, other in meetings(language, tells_session, stands_beside):
+        reading, flags = reading_of({**told, "text": text}), set(other["expect"]["red_flags"])
+        done = (told["expect"]["intent"], told["expect"]["completed"])
+        if done[0] == "report" and not flags and (reading["intent"], reading["completed"]) != done:
+            wrong.append(text)
+        if not flags <= set(reading["red_flags"]):
+            lost.append(text)
 
-    assert len(rows) > MEETINGS // 3
-    assert wrong <= most_wrong
-    assert lost <= most_lost
+    assert len(wrong) <= MOST_WRONG, wrong
+    assert len(lost) <= MOST_LOST, lost
 
 
 @pytest.mark.parametrize(("language", "most_wrong"), [("en", 3), ("es", 3)])

@@ -8,17 +8,13 @@ from dataclasses import dataclass, replace
 
 from reminders.core.reading import ends
 from reminders.core.reading.completion import completed_of, is_percentage
-from reminders.core.reading.danger import CAUGHT, DENIED, OTHER, PAST, SCOPE, SUPPOSED, TURN, Danger
 from reminders.core.reading.intent import Evidence, decide, is_none_at_all
-from reminders.core.reading.judge import Verdict, Verdicts, verdicts
+from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
-from reminders.core.reading.signatures import NO_WORD
+from reminders.core.reading.suspicion import suspected_sign
 
-NO_DANGER = "none"
 _BARE = 2  # words
-_AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
-_AGAINST_OWNER = 0.9  # belief in one that they found another person's
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
 _TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
 _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
@@ -32,10 +28,6 @@ SURE = 0.95  # below this a reading would be a guess
 # What may be said at any time; said plainly it means the same whatever was asked before.
 WISHES = frozenset({"pause", "resume", "resend", "reschedule", "later", "help", "question", "skip"})
 _PLAIN_WISHES = {f"{wish}_plain": wish for wish in WISHES}  # label of a rule's plainest form → the wish
-CALM_FROM = 0.3
-# Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
-# often shares its words with the real thing.
-_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.7, CAUGHT: 0.5, DENIED: 0.2}
 
 
 @dataclass(slots=True)
@@ -59,7 +51,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon, judged)
-    suspected = _suspected(evidence, judged)
+    suspected = suspected_sign(evidence, judged, lexicon)
     intent, sureness = _intent_of(evidence, rule, wish, judged, suspected)
     completed, amount_sureness = _completion_of(evidence, intent, amount, session, judged)
     return Decision(
@@ -221,35 +213,6 @@ def _is_short(evidence: Evidence, session: Sequence[SessionExercise]) -> bool:
         return True
     some = bool(counts) and max(done for _, done, _ in counts) < counts[0][2] and "all" not in evidence.held
     return some or (evidence.told.sets is not None and evidence.told.sets < fewest)
-
-
-def _suspected(evidence: Evidence, judged: Verdicts) -> str | None:
-    """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost
-    sign. Words that the rules know and found denied, another's or an idiom need a surer judge.
-    """
-    text = evidence.scope.text
-    if evidence.danger.grades or text.values.count(None) == sum(map(text.chars.count, NO_WORD)):
-        return None  # numbers alone, "10, 10, 8", tell of no sign
-    if not evidence.danger.explained and judged.leads("danger", NO_DANGER):
-        return None
-    verdict = judged["danger"]
-    if verdict.name == "severe_pain" and evidence.pain.off_scale:
-        return None
-    if evidence.danger.explained:
-        return _doubted(evidence.danger, verdict, judged)
-    if judged.share("danger", NO_DANGER) >= CALM_FROM:
-        return None
-    return verdict.name if verdict.name != NO_DANGER else verdict.runner_up
-
-
-def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:
-    """Return a sign that the rules found and explained away, where the judge is not as calm as they are."""
-    surely = _AGAINST_OWNER if danger.of_other else _AGAINST_RULES
-    if verdict.name != NO_DANGER and verdict.sureness >= surely:
-        return verdict.name
-    calm = judged.share("danger", NO_DANGER)
-    doubted = [flag for flag, why in danger.explained.items() if calm < _CALM_ENOUGH[why]]
-    return verdict.name if verdict.name in doubted else next(iter(doubted), None)
 
 
 def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon, judged: Verdicts) -> str | None:

@@ -36,6 +36,23 @@ def facts_of(evidence: Evidence, rule: str, amount: str | None) -> list[str]:
     return facts
 
 
+def facts_of_part(start: int, end: int, evidence: Evidence) -> list[str]:
+    """Return what the rules found in a stretch of a text, less what they made of the whole."""
+    inside = [
+        label
+        for label, spans in evidence.held.items()
+        if not label.startswith("danger.") and any(start <= low and high <= end for low, high in spans)
+    ]
+    facts = ["asked=None", "amount=None", *filter(None, map(_name_of, inside))]
+    present = tuple(filter(inside.__contains__, _PAIRED))
+    if len(present) > 1:
+        facts += _meetings(present)
+    text = evidence.scope.text
+    facts.append(_LENGTH_NAMES[min(end - start, _LENGTHS[-1])])
+    facts.append(_first_name("#" if text.values[start] is not None else text.words[start]))
+    return facts
+
+
 @lru_cache(maxsize=1_000)
 def _answers(rule: str, asked: str | None, amount: str | None) -> tuple[str, ...]:
     """Return the facts of what the rules answer to what was asked."""

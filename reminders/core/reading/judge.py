@@ -13,7 +13,7 @@ from functools import lru_cache
 from importlib import resources
 from itertools import pairwise
 
-from reminders.core.reading.features import PAIR, facts_of, names_of_word, row_of_words, words_in
+from reminders.core.reading.features import PAIR, facts_of, facts_of_part, names_of_word, row_of_words, words_in
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon
@@ -49,13 +49,13 @@ class Verdicts:
         totals = self._totals[start:end]
         return classes[totals.index(max(totals))]
 
-    def leads(self, question: str, name: str) -> bool:
-        """Tell whether a class is so far ahead that no belief in another is worth working out."""
+    def leads(self, question: str, name: str, by: int = _FAR) -> bool:
+        """Tell whether a class is so far ahead, in hundredths, that no belief in another is worth working out."""
         classes, start, end = self._parts[question]
         totals = self._totals[start:end]
         own = totals[classes.index(name)]
         totals.sort()
-        return own == totals[-1] and totals[-2] <= own - _FAR
+        return own == totals[-1] and totals[-2] <= own - by
 
     def share(self, question: str, name: str) -> float:
         """Return how far a class is believed in, 0 to 1."""
@@ -91,12 +91,22 @@ class Judge:
     def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
         """Return what speaks for each class of each question."""
         row = row_of_words(evidence)
+        return self._verdicts(facts, row, words_in(row, evidence), lexicon)
+
+    def judge_part(self, start: int, end: int, row: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
+        """Return the same for a stretch of a text, as if it had been sent alone; `row` has the words of all of it."""
+        part = row[start + 1 : end + 1]
+        words = set(zip(part, evidence.scope.text.chars[start:end], strict=True))
+        return self._verdicts(facts_of_part(start, end, evidence), ["^", *part, "$"], words, lexicon)
+
+    def _verdicts(self, facts: list[str], row: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> Verdicts:
+        """Return the sums over facts, neighbouring words and words with their concepts."""
         total = sum(map(self._rows.__getitem__, facts), self._lift)
         total = sum(map(self._pairs.__getitem__, pairwise(row)), total)
         language = lexicon.languages[0].language
         if language not in self._words:
             self._words[language] = Kept(lambda word: self._word(word, lexicon), _CACHE)
-        total = sum(map(self._words[language].__getitem__, words_in(row, evidence)), total)
+        total = sum(map(self._words[language].__getitem__, words), total)
         lanes = array("I")
         lanes.frombytes(total.to_bytes(self._size, "little"))
         if sys.byteorder == "big":
@@ -172,3 +182,8 @@ def words_behind(flag: str, evidence: Evidence) -> list[tuple[int, int]]:
 def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon) -> Verdicts:
     """Return intent, completion, correction and danger as the judge sees them."""
     return the_judge().judge(facts_of(evidence, rule, amount), evidence, lexicon)
+
+
+def verdicts_on_part(start: int, end: int, row: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
+    """Return the same for a stretch of a text alone; only what it says of danger is of use."""
+    return the_judge().judge_part(start, end, row, evidence, lexicon)

@@ -26,6 +26,8 @@ class Scope(Denial):
         """Return "self", "client" (a helper speaks of her) or "other" for what a stretch tells."""
         chars, lexicon = self.text.signature, self.lexicon
         low, _high = self.sentence(start, end)
+        if self._has("SELFVERB", start, start + 1):
+            return "self"  # "con él en el hospital y pienso en saltar"
         if self._owned_by_other(start, end) or self._led_by_unknown(start, end) or self._told_after(end):
             return "other"
         if self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
@@ -203,7 +205,7 @@ class Scope(Denial):
     def is_past(self, start: int, end: int) -> bool:
         """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""
         mark = self.past_mark(start, end)
-        if mark is None:
+        if mark is None or self._has("THIS", start, end):  # "can't take this pain, took a bad fall two years ago"
             return False
         joints = self.joints(end, mark) if mark >= end else self.joints(mark + 1, start)
         if not joints:

@@ -18,6 +18,9 @@ RULES = {
         HEART ~ missing|missed|misses|dropping|drops|skipping|skips a|some|odd|few|the* beat|beats
     """,
     "danger.nerve_or_bladder": """
+        feeling|sensation ~ hasnt|havent|not|isnt|wont|aint come|coming|came|returned|returning back|in|to? ~ BODY
+        feeling|sensation ~ BODY ~ hasnt|havent|not|isnt|wont|aint come|coming|came back
+        leg|legs|foot|feet|knees getting|growing|gotten weaker|weak every|each|by|daily|this|since|and
         touch|touching my? BODY ~ like touching|feeling someone|somebody|anybody|anothers|elses|else
         N0 strength|power|feeling|grip|sensation ~ LIMB
         leg|legs|knee|knees just|simply|suddenly|up|and* folded|crumpled|caved|crumbled|quit
@@ -52,6 +55,7 @@ RULES = {
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        afraid|worried|scared|feared ~ fall|trip|slip|tumble ~~ sure enough ~ did|happened
         never|hardly|dont|rarely usually? fall|trip|tumble ~ but ~ today|yesterday|tonight|last|this ~ did|i|night|morning|fell
         slammed|pinned|mashed|crushed|shoved|bowled|flattened|squashed me|us into|against|on|over|to|down|between
         sprawled|sprawling out|flat|on|across|over|full
@@ -124,6 +128,7 @@ RULES = {
         more|worse pain|painful|hurt|agony? than giving|having|labour|labor|childbirth|delivering birth|babies|baby|kids|a|.|,|$|was|ever
     """,
     "danger.crisis": """
+        never|havent|not ~ cut|hurt|harmed|harm|burned myself ~~ but ~ want|wanna|going|need ~ again|tonight
         tired|sick|weary|done|bored of|with living|existing !with !in !at !here !alone !like !out !on !next !near !by !room !next
         wish it was|were all? over|finished ,? ~~ tired|live|life|living|die|dead|anymore
         could|might|should|would|id|think|thinking|thought just? run|start|leave|running|starting the|my|a truck|car|engine|motor ~ garage
@@ -156,6 +161,8 @@ RULES = {
         cut|cutting|slashed|slashing|slit|scratched|burned|burnt my left|right|own|both? arm|arms|leg|legs|thigh again .|,|$|last|tonight|today|to
     """,
     "idiom.chest_or_breathing": """
+        breath of fresh air
+        view|sunset|scenery|leaves|sight ~ took my breath right? away
         breathless|winded from|with laughing|laughter|singing|cheering
         not short of breath|wind|puff|air ,|.|$|or|nor|and|just|but|at|either
         chest press|presses|fly|flies|expander machine|bar|exercise|exercises|reps|sets|with|is|was|at
@@ -169,6 +176,8 @@ RULES = {
         laughed|laughing so hard|much? that? i nearly|almost? weed|wet|peed|pissed
     """,
     "idiom.fall_or_injury": """
+        bumped into !the !a !my !door !table !wall !something
+        nearly|almost|about split my sides
         hit|hits # for|,|.|today|tonight|$
         hit|hits|hitting a|an? # OUTOF|,|.|$|today|when|while|by|this
         hit|hits|hitting a|an? FRAC10
@@ -200,6 +209,7 @@ RULES = {
         PERSON|CLIENTLIKE|he|she the one who|that fell|tripped|slipped|collapsed|fainted ,? not
     """,
     "idiom.possible_fracture": """
+        snap crackle
         pop|crack|snap and|but it|that was just|only the|my|a _? lid|chair|floor|door|jar|stick|branch|ice|bag|box|knuckles
         BACKBONE|neck|hips|hip|knees|joints cracked|popped|clicked|crunched nicely|beautifully|pleasantly|satisfyingly
         crack|pop|snap|bang|noise|creak|crunch ,|but|and|.? it|that was|is|came from? only|just? from? the|my|our|a? chair|floor|floorboard|floorboards|door|bed|table|box|band|window|stick|twig|sofa|fridge|house|heating|pipes|pipe|firework|fireworks|neighbours|neighbors|dog|cat ,|.|$|not|lol|haha|all

@@ -99,6 +99,7 @@ CONCEPTS = {
     "HITS": "hit hits reached reaches",
     "CALLS": "call calls phone ring calling",
     "ITIS": "its thats hits went gone",
+    "SOUND": "fine ok okay clear good great perfect well painless haha lol jk kidding joking",
     "GREETED": "morning",
     "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",

@@ -55,6 +55,8 @@ RULES = {
         entra|llega|pasa|alcanza|cojo|agarro|jalo poco|poquito|menos aire|oxigeno
     """,
     "danger.nerve_or_bladder": """
+        entre las|mis piernas ~ anestesia|anestesiado|anestesiada|dormido|adormecido|muerto|entumido
+        ingle|entrepierna ~ anestesia|anestesiado|anestesiada|dormida|adormecida|muerta|entumida
         BODY ~ toco ~~ como|parece ~ otra|otro|ajena|ajeno|corcho|carton|madera|hule persona|,|.|$|y
         BODY ~ toco ~~ como|parece ~ corcho|carton|madera|hule|ajena|ajeno
         pie|pierna|brazo|mano izquierdo|izquierda|derecho|derecha? no sube|levanta|jala|responde|obedece|agarra|aprieta
@@ -100,6 +102,8 @@ RULES = {
         se me duerme|durmio|duermen|durmieron|adormece|entume|entumece|entumio|paraliza|paralizo|engarrota|muere ~ LIMB|LEG|cuerpo|lengua
     """,
     "danger.fall_or_injury": """
+        porrazo|matazo|costalazo|guarapazo|totazo|ranazo|cuetazo|zapotazo en|contra el|la|las|los|mi
+        ^ porrazo|matazo|costalazo|guarapazo|totazo|ranazo|zapotazo
         nunca|no|jamas me caigo|tropiezo|resbalo ~ pero hoy|ayer|anoche|ahora|esta|este ~ si|me|cai
         tuve|di|llevo|tuvo una|un? caidita|caidilla|porracito|porrazo|costalazo|sentonazo
         cayo|cayeron un|una|el|la|mi|unas _ de|con ~ en|sobre|encima ~ JOINT|LIMB|HEADPART|BODY
@@ -122,6 +126,10 @@ RULES = {
         he tenido|sufrido un accidente|percance
     """,
     "danger.possible_fracture": """
+        puntazo|balazo|latigazo|navajazo|cuchillada|flechazo ~ en|a|por el|la|mi espinazo|espalda|columna|cintura|lomo
+        traquido|tronido|crujido|chasquido|tronada|clac ,? y|con ~ dolor ~ columna|espalda|espinazo|cadera|costilla
+        rama seca ~ sono|trono|crujio ~ espalda|columna|cadera|espinazo|costilla
+        sono|trono|crujio la|una|mi costilla|columna|cadera|vertebra ~~ duele|dolio|dolor
         dolor|punzada|tiron agudisimo|agudisima|durisimo|fortisimo|tremendo|brutal|filoso ~ BACKBONE
         JOINT|LIMB|hueso ~ deforme|deformada|deformado|desfigurada
         creo|parece|siento que? ~ esta|este|tengo rota|roto|quebrada|quebrado|fracturada|fracturado|partida
@@ -157,6 +165,9 @@ RULES = {
         hueso ~ salido|asoma|asomado|afuera|expuesto
     """,
     "danger.faint_or_dizzy": """
+        oscurece|oscurecio|nubla|nublo todo|la|el ,? vista|mundo?
+        todo|vista se me oscurece|oscurecio|nubla|nublo|borra|borro
+        se me oscurece|oscurecio|nubla|nublo la? vista|todo ~ casi|y|al|cuando
         nunca|no|jamas me mareo|desmayo ~ pero hoy|ayer|anoche|ahora|esta|este ~ si|me
         normal|malo|grave ~ que me maree|desmaye|desvanezca
         marearse|desmayarse|marearme ~~ me|acaba|acabo acaba|paso|pasa|pasar|sucedio|dio
@@ -198,6 +209,8 @@ RULES = {
         duele|dolor|dolio ~ puro grito
     """,
     "danger.crisis": """
+        sin|no|nada ~ ganas de seguir|continuar viviendo|vivo|viva|con
+        miro|veo el|la|al|desde balcon|puente|ventana|azotea|via|tren ~ pienso|piensa|ganas ~ saltar|tirarme|aventarme|brincar
         me estoy|ando lastimando|cortando|quemando|golpeando|hiriendo ~~ yo misma|mismo|adrede|proposito
         lastimando|cortando|quemando|hiriendo ~ adrede
         guarde|junte|aparte|escondi|tengo ~ frasco|bote|caja|puno entero|entera|lleno|llena|completo ~ pastillas|pildoras|tabletas|somniferos

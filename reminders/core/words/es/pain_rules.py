@@ -213,6 +213,7 @@ RULES = {
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
+        de # a # trabajo|trabajamos|laboro|turno|oficina
         partido|juego|marcador|resultado ~ # a #
         trabajo|turno de # a #
         ^ de # a # trabajo|estoy|tengo

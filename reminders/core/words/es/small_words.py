@@ -76,6 +76,8 @@ CONCEPTS = {
     "CAUSED_BY": "por porque pq xq con debido culpa",
     "CALLS": "llamar llame llamen llameme llamenme llamame llaman llamada llamarme",
     "ITIS": "es esta anda va sigue subio dejo",
+    "SELFVERB": "pienso deseo",
+    "SOUND": "bien perfecto perfecta perfectos excelente tranquilo tranquila tranquilito jaja jajaja broma",
     "GREETED": "dias dia tardes noches",
     "GREETS": "buen buenos buenas feliz bonito lindo lindos excelente bonita linda",
     "NAMEFRONT": "esto es de para soy habla a nombre",

@@ -1,0 +1,81 @@
+"""Danger signs that only the trained judge sees, in the whole text or in one sentence of it."""
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from reminders.core.reading.danger import CAUGHT, DENIED, OTHER, PAST, SCOPE, SUPPOSED, TURN, Danger
+from reminders.core.reading.features import row_of_words
+from reminders.core.reading.intent import Evidence
+from reminders.core.reading.judge import Verdict, Verdicts, verdicts_on_part
+from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.signatures import COMMA, NO_WORD
+
+CALM_FROM = 0.3
+CALM_ALONE = 0.2  # for one sentence of several
+CALM_BESIDE = 0.06  # for what stands before or behind a comma
+_FEWEST_ALONE = 3  # words
+_SURELY_CALM = 800  # hundredths by which a text's calm leads; then no part of it is asked for
+# Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
+# often shares its words with the real thing.
+_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.7, CAUGHT: 0.5, DENIED: 0.2}
+_AGAINST_OWNER = 0.9  # belief in one that they found another person's
+_AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
+NO_DANGER = "none"
+
+
+def suspected_sign(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> str | None:
+    """Return the danger sign that the judge sees where the rules see none; a needless call costs less than a lost
+    sign. Words that the rules know and found denied, another's or an idiom need a surer judge.
+    """
+    text = evidence.scope.text
+    if evidence.danger.grades or text.values.count(None) == sum(map(text.chars.count, NO_WORD)):
+        return None  # numbers alone, "10, 10, 8", tell of no sign
+    if not evidence.danger.explained and judged.leads("danger", NO_DANGER):
+        return None if judged.leads("danger", NO_DANGER, _SURELY_CALM) else _suspected_alone(evidence, lexicon)
+    verdict = judged["danger"]
+    if verdict.name == "severe_pain" and evidence.pain.off_scale:
+        return None
+    if evidence.danger.explained:
+        return _doubted(evidence.danger, verdict, judged) or _suspected_alone(evidence, lexicon)
+    if judged.share("danger", NO_DANGER) >= CALM_FROM:
+        return _suspected_alone(evidence, lexicon)
+    return verdict.name if verdict.name != NO_DANGER else verdict.runner_up
+
+
+def _suspected_alone(evidence: Evidence, lexicon: Lexicon) -> str | None:
+    """Return the sign that the judge sees in one stretch of a text, whatever the others are about."""
+    told = [span for label, spans in evidence.hits.items() if label.startswith("danger.") for span in spans]
+    row = row_of_words(evidence)
+    calming = lexicon.either("NEGATOR", "SOUND")
+    for low, high, calm in _stretches(evidence):
+        if high - low < _FEWEST_ALONE or any(low <= start < high for start, _ in told):
+            continue  # what the rules found there is explained with what stands around it
+        if not calming.isdisjoint(evidence.scope.text.chars[low:high]):
+            continue  # "chest is fine", "no pop": the whole text was judged with it
+        verdict = verdicts_on_part(low, high, row, evidence, lexicon)
+        if verdict.share("danger", NO_DANGER) < calm:
+            name = verdict.likeliest("danger")
+            return name if name != NO_DANGER else verdict["danger"].runner_up
+    return None
+
+
+def _stretches(evidence: Evidence) -> Iterator[tuple[int, int, float]]:
+    """Yield the bounds of sentences, and of what stands before and behind a comma, with the calm that is too little."""
+    ends, signature = evidence.scope.ends, evidence.scope.text.signature
+    for low, high in pairwise((-1, *ends, len(signature))):
+        if ends:
+            yield low + 1, high, CALM_ALONE
+        for at in range(low + 1, high):
+            if signature[at] == COMMA:
+                yield low + 1, at, CALM_BESIDE
+                yield at + 1, high, CALM_BESIDE
+
+
+def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:
+    """Return a sign that the rules found and explained away, where the judge is not as calm as they are."""
+    surely = _AGAINST_OWNER if danger.of_other else _AGAINST_RULES
+    if verdict.name != NO_DANGER and verdict.sureness >= surely:
+        return verdict.name
+    calm = judged.share("danger", NO_DANGER)
+    doubted = [flag for flag, why in danger.explained.items() if calm < _CALM_ENOUGH[why]]
+    return verdict.name if verdict.name in doubted else next(iter(doubted), None)
