@@ -3,6 +3,7 @@
 What the reply says of them is decided in `exercises.py`.
 """
 
+from reminders.core.reading.company import has_company
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.session import Mention, is_felt_in, is_felt_while, is_movement, is_new_gear
 from reminders.core.reading.signatures import COMMA, NAMED, NAMED_ON, QUESTION, STOP
@@ -55,7 +56,7 @@ def settle_mentions(mentions: list[Mention], text: Text, lexicon: Lexicon) -> li
         described = is_body and not is_led and lexicon.is_in("DESCRIBED", after)  # but "no hips today"
         if is_body and is_felt_in(chars, mention.start, lexicon):
             continue
-        company = not described and _has_company(mention, chars, lexicon)
+        company = not described and has_company(mention, chars, lexicon)
         company = company or (len(mentions) > 2 and text.words[mention.end : mention.end + 1] == [":"])
         if not company and (strong or len(mentions) > 1):
             company = any(other is not mention and _is_beside(mention, other, chars, lexicon) for other in mentions)
@@ -149,56 +150,6 @@ def _is_one_side(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
     """Tell whether a name that is also a body part has its side before it: "left side only"."""
     at = mention.start
     return at > 0 and lexicon.is_in("SIDEDET", chars[at - 1]) and lexicon.is_in("BODY", chars[at])
-
-
-def _has_company(mention: Mention, chars: str, lexicon: Lexicon) -> bool:
-    """Tell whether an amount or a word of done or not done stands beside a weak name."""
-    at = mention.end
-    if at < len(chars) and lexicon.is_in("ONE_OR_PART", chars[at]):
-        return True
-    if any(lexicon.is_in(one, chars[at : at + 1]) for one in ("WASWORD", "GOT")):
-        at += lexicon.is_in("STATUS", chars[at + 1 : at + 2])  # "wall was skipped"
-    while at < len(chars) and (chars[at] == COMMA or lexicon.is_in("LISTING", chars[at])):
-        at += 1
-    if lexicon.is_in("X", chars[at : at + 1] or STOP) and lexicon.is_in("#", chars[at + 1 : at + 2]):
-        return True
-    if at < len(chars) and (lexicon.is_in("#", chars[at]) or lexicon.is_in("STATUS", chars[at])):
-        return True
-    if lexicon.is_in("WAITS", chars[at + 1 : at + 2]):
-        return True  # "heels can wait"
-    if lexicon.is_in("ALSO", chars[at : at + 1]):
-        return chars[at + 1 : at + 2] in ("", COMMA, STOP) and not lexicon.is_in("BODY", chars[mention.start])
-    if lexicon.is_in("SUBJECT_I", chars[at : at + 1]) and chars[at + 1 : at + 2] in lexicon.either("SKIP", "NO", "NOT"):
-        if not lexicon.is_in("SKIP", chars[at + 1]):
-            return chars[at + 2 : at + 3] in ("", COMMA, STOP) or chars[at + 3 : at + 4] in ("", COMMA, STOP)
-        return chars[at + 2 : at + 3] in ("", COMMA, STOP) or lexicon.is_in("JOIN", chars[at + 2])  # "balance I left"
-    at = mention.start - 1
-    while at >= max(0, mention.start - 4) and lexicon.is_in("LEADS", chars[at]) and not _is_did(chars, at, lexicon):
-        if at and lexicon.is_in("do", chars[at]) and lexicon.is_in("TO_SCALE", chars[at - 1]):
-            return True  # "not able to do the balance"
-        at -= 1
-    if at < 0:
-        return False
-    if lexicon.is_in("SKIP", chars[at]) and any(
-        lexicon.is_in(one, chars[mention.end : mention.end + 1]) for one in ("out", "off")
-    ):
-        return True  # "left the heels out"
-    if any(lexicon.is_in(concept, chars[at]) for concept in ("#", "STATUS_BEFORE", "SET", "REP")):
-        return True
-    rest = lexicon.chars("REST")  # "struck out on balance, the rest are done"
-    return any(
-        char in rest and (lexicon.is_in("THE", chars[k - 1 : k]) or lexicon.is_in("STATUS", chars[k + 1 : k + 2]))
-        for k, char in enumerate(chars)
-    )
-
-
-def _is_did(chars: str, at: int, lexicon: Lexicon) -> bool:
-    """Tell whether a sentence begins with "did": "did the chair but not the heels", "I did the wall"."""
-    if not lexicon.is_in("DIDVERB", chars[at]):
-        return False
-    if at == 0 or chars[at - 1] in (COMMA, STOP):
-        return True
-    return lexicon.is_in("SUBJECT_I", chars[at - 1]) and lexicon.is_in("THE", chars[at + 1 : at + 2])
 
 
 def _is_about_body(mention: Mention, chars: str, lexicon: Lexicon) -> bool:

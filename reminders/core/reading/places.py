@@ -5,6 +5,7 @@ Names and letters are found in `mentions.py`.
 
 from itertools import pairwise
 
+from reminders.core.reading.company import is_first_thing
 from reminders.core.reading.counted import counts_rounds
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.mentions import is_unit
@@ -189,8 +190,8 @@ def _places_at(text: Text, at: int, count: int, lexicon: Lexicon) -> tuple[list[
     following = chars[at + 1] if at + 1 < len(chars) else STOP
     if place is not None and lexicon.is_in("HALFWORD", following):
         return [], at  # "the first half"
-    if place == 1 and lexicon.is_in("EM", following) and not lexicon.is_in("THE", chars[at - 1 : at]):
-        return [], at  # "first thing" in the morning
+    if place == 1 and is_first_thing(text, at, following, lexicon):
+        return [], at
     ordinal = lexicon.ordinals.get(text.words[at + 1]) if at + 1 < len(chars) else None
     first = text.values[at]
     size = int(first) if ordinal in (1, -1) and first is not None and 1 < first < count else 0

@@ -232,6 +232,8 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
             break  # "thanks all" is polite, "that's all", "did all" and "carry all" are not
         if end > 1 and _says_more(chars[end - 2], chars[end - 1], lexicon):
             break
+        if end > 1 and lexicon.is_in("OKAY", chars[end - 1]) and is_own(text.words[end - 2]):
+            break  # "tándem ok"
         end -= 1
     # A closing question mark is meaning, a closing stop is not.
     end = end + 1 if end < len(chars) and chars[end] == QUESTION else end

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "ex.done": """
+        done|did|finished|finish|complete|completed already|alredy >THE|@
         DONE
         did|do|done the|my|your|those|these|all? SWEAR >@
         squeezed|fit|fitted|snuck|sneaked|got|worked|threw in >THE|@
@@ -45,7 +46,8 @@ RULES = {
         @ ,? aye
         @ ,? thats|that|thatll is|was|be? all|it|everything ,|.|$|i|for
         @ ,? thats|that is|was? as far
-        tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect|too|also
+        tick|ticked|fully|yes|yep|yeah|yup|emojiyes|check|full|fine|good|ok|okay|y|easy|all|ya|perfect
+        too|also !no !not !none !nope
     """,
     "ex.part": """
         @ hurt|hurts ~ quit|stopped|stop
@@ -73,6 +75,7 @@ RULES = {
         only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
+        also|too|either no|not|none|nope
         took|taking|crossed|scratched|struck|crossing the|my? @ off|out
         cancelled|canceled
         give|giving up on the|my|this|that? @

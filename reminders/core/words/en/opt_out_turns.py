@@ -74,6 +74,7 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        count me out !of
         # MONTH to|till|until|through # MONTH ~~ dont|not|no send|text|message|reminders|texts|messages !ever
         dont|not|no send|text|message|reminders ~ in|during|for that|this|those time|period|weeks|days|stretch
         son|sons|daughter|brother|sister|friend|friends|neighbor|neighbour|bank|kids|grandkids|grandson|they|he|she|people|scammers|insurance|church wouldnt|wont|didnt|doesnt|dont|never stop|stopped|quit texting|calling|messaging|ringing

@@ -242,6 +242,8 @@ RULES = {
         id|would|ill|could|lets SAIDWORD|call ~ #
     """,
     "num.other": """
+        when i|he|she was # ,|.|$|and|but|on
+        when i|he|she was # years
         score|point|points # for|to
         # for the old|good lady|girl|guys|team|man
         had|have|got # !PAINISH !today !now !tonight !in !on !out !of !at !after !before !when !while !but !and !or !maybe !again !yesterday !last !this !all !the !as !though !tho !too _

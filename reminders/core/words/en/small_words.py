@@ -100,6 +100,7 @@ CONCEPTS = {
     "CALLS": "call calls phone ring calling",
     "ITIS": "its thats hits went gone",
     "SOUND": "fine ok okay clear good great perfect well painless haha lol jk kidding joking",
+    "OKAY": "ok okay",
     "GREETED": "morning",
     "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",

@@ -78,6 +78,7 @@ CONCEPTS = {
     "ITIS": "es esta anda va sigue subio dejo",
     "SELFVERB": "pienso deseo",
     "SOUND": "bien perfecto perfecta perfectos excelente tranquilo tranquila tranquilito jaja jajaja broma",
+    "OKAY": "ok okay okey oky",
     "GREETED": "dias dia tardes noches",
     "GREETS": "buen buenos buenas feliz bonito lindo lindos excelente bonita linda",
     "NAMEFRONT": "esto es de para soy habla a nombre",
