@@ -12,7 +12,7 @@ from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
-from reminders.core.reading.suspicion import suspected_sign
+from reminders.core.reading.suspicion import suspected_sign, take_back
 
 _BARE = 2  # words
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
@@ -50,6 +50,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         rule = "report"  # "Y9, and no I'm not joking"
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
+    if take_back(evidence, judged, lexicon):
+        return decision_of(evidence, session, lexicon)  # anew, without the sign
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon, judged)
     suspected = suspected_sign(evidence, judged, lexicon)
     intent, sureness = _intent_of(evidence, rule, wish, judged, suspected)

@@ -113,6 +113,10 @@ class Judge:
             lanes.byteswap()
         return Verdicts(self._parts, lanes.tolist())
 
+    def knows(self, word: str) -> bool:
+        """Tell whether a word stood in the replies that the judge was trained on."""
+        return f"w {word}" in self._weights
+
     def words_for(self, name: str, against: str, evidence: Evidence, lexicon: Lexicon) -> list[tuple[int, int]]:
         """Return the places of the words that speak most for one kind of danger against another, at most three."""
         classes, start, _ = self._parts["danger"]
@@ -187,3 +191,8 @@ def verdicts(evidence: Evidence, rule: str, amount: str | None, lexicon: Lexicon
 def verdicts_on_part(start: int, end: int, row: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
     """Return the same for a stretch of a text alone; only what it says of danger is of use."""
     return the_judge().judge_part(start, end, row, evidence, lexicon)
+
+
+def is_known(word: str) -> bool:
+    """Tell whether the judge has met a word."""
+    return the_judge().knows(word)
