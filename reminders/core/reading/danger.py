@@ -148,7 +148,7 @@ def _is_long_ago(span: Span, flag: str, scope: Scope, told: Told) -> bool:
     this morning, I had a fall in 2019". `told` are the signs of the whole text.
     """
     mark = scope.past_mark(*span)
-    if mark is None:
+    if mark is None or scope.says_this(*span):
         return False
     if flag == "crisis" and scope.is_month(mark):
         return False
@@ -190,7 +190,7 @@ def _undoes(label: str, mark: Span, span: Span, flag: str, scope: Scope) -> bool
             scope.turns(mark[1], start) or (label != "taken_back" and scope.is_apart(mark[1], start, *span))
         )
     if mark[0] < end or label in ("taken_back", "put_right"):
-        return True
+        return flag != "crisis" or label != "chronic"  # "haven't cut myself since I was young but I want to again"
     if flag == "crisis":
         return False
     if label == "told_of":

@@ -15,7 +15,7 @@ from reminders.core.reading.model import SessionExercise
 from reminders.core.reading.suspicion import suspected_sign, take_back
 
 _BARE = 2  # words
-_PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help"})
+_PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help", "reschedule"})
 _TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
 _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
 _VAGUE = ("unclear", "chat")
@@ -99,7 +99,7 @@ def _completion_of(
         return amount, 1.0
     verdict = judged["completed"]
     completed = None if verdict.name == "None" else verdict.name
-    if completed == "all" and amount is None and evidence.danger.grades:
+    if completed == "all" and amount is None and evidence.danger.grades and not evidence.done():
         completed = None  # nothing was told of the session beside her danger sign
     return completed, verdict.sureness
 

@@ -202,10 +202,14 @@ class Scope(Denial):
             return False
         return any(lexicon.is_in(concept, answer) for concept in ("ANSWER_NO", "NONE", "NEVER"))
 
+    def says_this(self, start: int, end: int) -> bool:
+        """Tell whether a stretch points at what is: "can't take this pain, took a bad fall two years ago"."""
+        return self._has("THIS", start, end)
+
     def is_past(self, start: int, end: int) -> bool:
         """Tell whether the stretch is told of long ago: years, months, a season; days and weeks are recent."""
         mark = self.past_mark(start, end)
-        if mark is None or self._has("THIS", start, end):  # "can't take this pain, took a bad fall two years ago"
+        if mark is None or self.says_this(start, end):
             return False
         joints = self.joints(end, mark) if mark >= end else self.joints(mark + 1, start)
         if not joints:

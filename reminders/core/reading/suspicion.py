@@ -84,12 +84,12 @@ def _suspected_alone(evidence: Evidence, lexicon: Lexicon) -> str | None:
     """Return the sign that the judge sees in one stretch of a text, whatever the others are about."""
     told = [span for label, spans in evidence.hits.items() if label.startswith("danger.") for span in spans]
     row = row_of_words(evidence)
-    calming = lexicon.either("NEGATOR", "SOUND")
+    calming = lexicon.chars("SOUND")
     for low, high, calm in _stretches(evidence):
         if high - low < _FEWEST_ALONE or any(low <= start < high for start, _ in told):
             continue  # what the rules found there is explained with what stands around it
         if not calming.isdisjoint(evidence.scope.text.chars[low:high]):
-            continue  # "chest is fine", "no pop": the whole text was judged with it
+            continue  # "chest is fine": the whole text was judged with it
         verdict = verdicts_on_part(low, high, row, evidence, lexicon)
         if verdict.share("danger", NO_DANGER) < calm:
             name = verdict.likeliest("danger")

@@ -55,6 +55,9 @@ RULES = {
         wee|piss|tinkle|widdle myself|himself|herself !laughing !lol !haha
     """,
     "danger.fall_or_injury": """
+        i slip|trip|tumble in|on|at|down|off|over|from the|my|a? _ ~~ hurt|hurts|pain|sore|bruise|bruised|swell|swollen|bleeding|bleed|BODY
+        i slip|fall|trip and|then drop|fall|fell|hit|hurt|land|landed|bang|knock
+        i fall|falled|fallen in|on|at|down|off|from the|my|a? bath|bathroom|kitchen|stairs|floor|street|ice|yard|garden|bed|shower|step|steps|sidewalk|road|house|chair
         afraid|worried|scared|feared ~ fall|trip|slip|tumble ~~ sure enough ~ did|happened
         never|hardly|dont|rarely usually? fall|trip|tumble ~ but ~ today|yesterday|tonight|last|this ~ did|i|night|morning|fell
         slammed|pinned|mashed|crushed|shoved|bowled|flattened|squashed me|us into|against|on|over|to|down|between

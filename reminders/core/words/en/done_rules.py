@@ -217,7 +217,7 @@ RULES = {
         called it
         bits and pieces
         bit off
-        less than
+        less than !yesterday !before !last !usual !monday
         fewer
         not enough
         one of
@@ -235,6 +235,9 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "num.times_through": """
+        everything|all|it|they was|were|is|are? done|performed|completed|gone|finished USED TIMES
+        through|thru it|them|em USED TIMES like|as|and|like
+        ^ did it|them|em USED TIMES ,|.|$
         through it|them|em|everything ALL? USED TIMES ,|.|$
         through|thru ALL of? it|them|em|EXERNOUN USED TIMES
     """,

@@ -176,7 +176,8 @@ RULES = {
         broke down|dollar|up|my phone|my band|my streak|out
         car broke
         heavy ~ schedule|traffic|rain|heart|lifting|day|load|breakfast|meal
-        drop|dropped|dropping in|by|off
+        drop|dropped|dropping by|off
+        drop|dropped|dropping in !the !my !a !bathroom !kitchen !shower !tub !bath
         drop|dropped|dropping a|the|her|him|them? line|kids|note|ball|off
         dropped the ball
         dropped ~ grandkids|grandson|mail|kids

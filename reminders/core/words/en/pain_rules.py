@@ -112,6 +112,7 @@ RULES = {
         nary a !one
     """,
     "pain_none_not": """
+        pain ,? so|and|then|but? no|nothing more|further
         NO PAINWORD at|in|to the? first|start|beginning|outset|begin
         who|whoever told|said|says|thinks ~ no PAINWORD
         why|how ~ say|said|think ~ no PAINWORD
@@ -191,6 +192,7 @@ RULES = {
         feel|feeling|felt great|good|fine|wonderful $
     """,
     "pain_answer_words": """
+        not to|too|so|that|half|all bad|good|shabby|terrible|awful|great
         wish|wished|if ~ say|said|had|have ~ none|nothing|no|zero|zip
         no|zero PAINWORD last|yesterday
         not N0|nothing|none|nil

@@ -101,6 +101,7 @@ CONCEPTS = {
     "ITIS": "its thats hits went gone",
     "SOUND": "fine ok okay clear good great perfect well painless haha lol jk kidding joking",
     "OKAY": "ok okay",
+    "HOLDS": "holding holdin hovering hoverin staying stayin running stuck",
     "GREETED": "morning",
     "GREETS": "good",
     "NAMEFRONT": "this is its it's it from for on behalf of",

@@ -95,6 +95,7 @@ RULES = {
         no ~ se me|pudo
     """,
     "skip_not": """
+        no me|nos? duele|dolio|duelen|molesta ~ nada|hoy
         sin saltarme|saltar|faltar|brincarme|fallar|perdonar|perder ni? uno|una|ninguno|ninguna|nada
         no los|las|lo hice|hize|ise todos|todas|todo|completos|completas
         no se me? quita|pasa|calma|baja|cede|quito

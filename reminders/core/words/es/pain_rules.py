@@ -163,6 +163,7 @@ RULES = {
         pongo|doy|diria|calculo|digo|califico FILL* #
     """,
     "num.rating": """
+        estado|andado|quedado|seguido en|como|de FILL* #
         ahora|ahorita es|esta|va|anda en? #
         empece|comence|inicie|arranque en|con FILL* # ,? y|pero? acabe|termine|sali en|con #
         durante ~ # ,? y|ya? ya? despues|luego FILL* #
@@ -236,5 +237,10 @@ RULES = {
         , de # a? #? estuve|anduve|estaba haciendolos|haciendo|ejercitando
         no ~ fueron|eran|hice ~ todos|todas ,? ~ fueron|eran|hice # nomas|namas|solamente|,|.|$
         SET ~ pongan|ponga|pon|ponle|son|eran|fue|era|fueron ~ _ ,? de #
+    """,
+    "num.times_through": """
+        todo|todos|todas|rutina|ejercicios|completo|completa USED TIMES ,|.|$|cada|y|dolor
+        USED TIMES todo|todos|todas|cada ,|.|$|uno|una|ejercicio|dolor
+        los|las hice|hicimos USED TIMES ,|.|$|cada|dolor
     """,
 }
