@@ -18,6 +18,7 @@ CALM_FROM = 0.3
 CALM_ALONE = 0.2  # for one sentence of several
 CALM_BESIDE = 0.06  # for what stands before or behind a comma
 _FEWEST_ALONE = 3  # words
+_MOST_COMMAS = 6
 _SURELY_NONE = 0.99  # belief in no sign at all, of the text and of the sentence, that takes a rule's sign back
 _NONE_ALONE = 0.95  # the same of the clause alone, which has fewer words to be sure by
 _NEVER_TAKEN_BACK = frozenset({"crisis"})
@@ -103,10 +104,14 @@ def _stretches(evidence: Evidence) -> Iterator[tuple[int, int, float]]:
     for low, high in pairwise((-1, *ends, len(signature))):
         if ends:
             yield low + 1, high, CALM_ALONE
-        for at in range(low + 1, high):
-            if signature[at] == COMMA:
-                yield low + 1, at, CALM_BESIDE
-                yield at + 1, high, CALM_BESIDE
+        commas = [at for at in range(low + 1, high) if signature[at] == COMMA]
+        if len(commas) > _MOST_COMMAS:  # a list: each word of it looked at twice a comma would take too long
+            for before, behind in pairwise((low, *commas, high)):
+                yield before + 1, behind, CALM_BESIDE
+            continue
+        for at in commas:
+            yield low + 1, at, CALM_BESIDE
+            yield at + 1, high, CALM_BESIDE
 
 
 def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:
