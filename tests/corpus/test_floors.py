@@ -7,7 +7,8 @@ are what counts. A floor is raised when the reader gets better, and lowered only
 - idioms that hid real signs ("fell for no reason", "passed out on the sofa") were narrowed, at some false alarms;
 - the rows of measure-7 (English) and measure-8 (Spanish) were looked at at last and are there to build on since;
 - a sign that a rule explains away is raised where the judge is not calm: two Spanish files have one false alarm more;
-- training on 1,795 more rows and four hundred more signs cost an older Spanish file one false alarm in 214.
+- training on 1,795 more rows and four hundred more signs cost an older Spanish file one false alarm in 214;
+- the judge looks at each sentence, which finds signs that others drowned, at one to four false alarms in eight files.
 """
 
 import pytest
@@ -117,15 +118,28 @@ FLOORS = {
     ("en-measure-17", "en"): {"whole %": 96.5, "intent %": 98.5},
     ("es-measure-14", "es"): {"whole %": 93.5, "intent %": 98},
     ("es-measure-15", "es"): {"whole %": 92.5, "intent %": 97.5},
-    ("es-measure-16", "es"): {"whole %": 94, "intent %": 98.5},
+    ("es-measure-16", "es"): {"whole %": 94, "intent %": 98},
     ("es-measure-17", "es"): {"whole %": 93.5, "intent %": 99},
+    ("en-build-49", "en"): {"whole %": 96, "intent %": 99.5},
+    ("en-build-50", "en"): {"whole %": 96.5, "intent %": 99.5},
+    ("en-build-51", "en"): {"whole %": 96.5, "intent %": 98.5},
+    ("en-build-52", "en"): {"whole %": 96, "intent %": 98.5},
+    ("en-build-53", "en"): {"whole %": 94, "intent %": 97.5},
+    ("en-build-54", "en"): {"whole %": 89, "intent %": 98},
+    ("es-build-39", "es"): {"whole %": 94, "intent %": 98.5},
+    ("es-build-40", "es"): {"whole %": 95, "intent %": 97.5},
+    ("es-build-41", "es"): {"whole %": 95.5, "intent %": 99.5},
+    ("es-build-42", "es"): {"whole %": 89.5, "intent %": 97.5},
+    ("en-measure-18", "en"): {"whole %": 97, "intent %": 98},
+    ("es-measure-18", "es"): {"whole %": 94, "intent %": 97.5},
+    ("es-measure-19", "es"): {"whole %": 96, "intent %": 98.5},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("practice", "en"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
     ("practice", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
     ("en-build", "en"): {PAIN: 0, LOST: 0, ALARMS: 1, STOPS: 0},
-    ("en-build-2", "en"): {PAIN: 4, LOST: 0, ALARMS: 1.5, STOPS: 0},
+    ("en-build-2", "en"): {PAIN: 4, LOST: 0, ALARMS: 1.8, STOPS: 0},
     ("en-build-3", "en"): {PAIN: 3, LOST: 0, ALARMS: 1.6, STOPS: 0},
     ("es-build", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-build-4", "en"): {PAIN: 5, LOST: 0, ALARMS: 2, STOPS: 0},
@@ -170,7 +184,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-build-23", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("en-measure-11", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.8, STOPS: 0},
     ("es-measure-9", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
-    ("es-measure-10", "es"): {PAIN: 0, LOST: 0, ALARMS: 0, STOPS: 0},
+    ("es-measure-10", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.4, STOPS: 0},
     ("es-build-10", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("es-build-12", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.8, STOPS: 0},
     ("es-build-13", "es"): {PAIN: 0, LOST: 0, ALARMS: 2, STOPS: 0},
@@ -180,7 +194,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-29", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-build-30", "en"): {PAIN: 0, LOST: 0, ALARMS: 4.3, STOPS: 0},
     ("en-build-31", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
-    ("en-build-32", "en"): {PAIN: 1, LOST: 0, ALARMS: 2.3, STOPS: 0},
+    ("en-build-32", "en"): {PAIN: 1, LOST: 0, ALARMS: 2.8, STOPS: 0},
     ("en-build-33", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
     ("en-build-34", "en"): {PAIN: 0, LOST: 0, ALARMS: 2.9, STOPS: 0},
     ("en-build-35", "en"): {PAIN: 1, LOST: 0, ALARMS: 2.5, STOPS: 0},
@@ -190,12 +204,12 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-39", "en"): {PAIN: 1, LOST: 0, ALARMS: 2.9, STOPS: 0},
     ("es-build-24", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("es-build-25", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
-    ("es-build-26", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.2, STOPS: 0},
+    ("es-build-26", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.6, STOPS: 0},
     ("es-build-27", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("es-build-28", "es"): {PAIN: 1, LOST: 0, ALARMS: 1.2, STOPS: 0},
     ("es-build-29", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
     ("es-build-30", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
-    ("es-build-31", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.9, STOPS: 0},
+    ("es-build-31", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.4, STOPS: 0},
     ("es-build-32", "es"): {PAIN: 0, LOST: 0, ALARMS: 7.3, STOPS: 0},
     ("en-measure-12", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("es-measure-11", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.1, STOPS: 0},
@@ -214,7 +228,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-48", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
     ("es-build-34", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
     ("es-build-35", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
-    ("es-build-36", "es"): {PAIN: 3, LOST: 0, ALARMS: 6.2, STOPS: 0},
+    ("es-build-36", "es"): {PAIN: 3, LOST: 0, ALARMS: 6.7, STOPS: 0},
     ("es-build-37", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("es-build-38", "es"): {PAIN: 1, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("en-measure-14", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
@@ -225,6 +239,19 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("es-measure-15", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.4, STOPS: 0},
     ("es-measure-16", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
     ("es-measure-17", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("en-build-49", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-build-50", "en"): {PAIN: 0, LOST: 0, ALARMS: 2.8, STOPS: 0},
+    ("en-build-51", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-build-52", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("en-build-53", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-build-54", "en"): {PAIN: 0, LOST: 0, ALARMS: 12.9, STOPS: 1},
+    ("es-build-39", "es"): {PAIN: 0, LOST: 0, ALARMS: 2.4, STOPS: 0},
+    ("es-build-40", "es"): {PAIN: 1, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-build-41", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("es-build-42", "es"): {PAIN: 1, LOST: 1, ALARMS: 5.7, STOPS: 0},
+    ("en-measure-18", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("es-measure-18", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("es-measure-19", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
 }
 
 

@@ -11,8 +11,9 @@ from reminders.core.reading.judge import Verdicts
 from reminders.core.reading.model import SessionExercise
 
 _ENDS_FROM = 0.045
+_BESIDE_REPORT = 0.3  # beside a session done or a rating, where no rule sees a wish: "ya no más, dolor 4"
 _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
-_AGAINST_RULES = 0.05  # where the rules found a wish and took it back: "don't stop the texts"
+_AGAINST_RULES = 0.08  # where the rules found a wish and took it back: "don't stop the texts"
 _AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
 _SURE_PLAN = 0.85
 _SURE_WISH = 0.95
@@ -54,6 +55,8 @@ def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
         return share >= _AGAINST_PLAN
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
     usual = _AGAINST_RULES if is_taken_back else _ENDS_FROM
+    if "opt_out" not in evidence.hits and (evidence.done() or evidence.numbers.pains):
+        usual = _BESIDE_REPORT
     return share >= (usual if evidence.asked is None else _ENDS_WHEN_ASKED)
 
 

@@ -15,7 +15,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.signatures import COMMA, NO_WORD
 
 CALM_FROM = 0.3
-CALM_ALONE = 0.2  # for one sentence of several
+CALM_ALONE = 0.1  # for one sentence of several
 CALM_BESIDE = 0.06  # for what stands before or behind a comma
 _FEWEST_ALONE = 3  # words
 _MOST_COMMAS = 6
@@ -85,9 +85,9 @@ def _suspected_alone(evidence: Evidence, lexicon: Lexicon) -> str | None:
     """Return the sign that the judge sees in one stretch of a text, whatever the others are about."""
     told = [span for label, spans in evidence.hits.items() if label.startswith("danger.") for span in spans]
     row = row_of_words(evidence)
-    calming = lexicon.chars("SOUND")
+    calming, whole = lexicon.chars("SOUND"), len(evidence.scope.text.signature.strip(NO_WORD))
     for low, high, calm in _stretches(evidence):
-        if high - low < _FEWEST_ALONE or any(low <= start < high for start, _ in told):
+        if high - low < _FEWEST_ALONE or high - low >= whole or any(low <= start < high for start, _ in told):
             continue  # what the rules found there is explained with what stands around it
         if not calming.isdisjoint(evidence.scope.text.chars[low:high]):
             continue  # "chest is fine": the whole text was judged with it

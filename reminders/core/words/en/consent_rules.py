@@ -93,7 +93,8 @@ RULES = {
         dont|not|never|nor|wont|doesnt|aint ever|even|you|u|yall|please|just|dare|bother|want|need|care|wish|like|point|use|sense|reason|try|keep|think|of|to|in|have* TEXTVERB ~ me|us|this|my|again|anymore ~ MORE|again|phone|number|please|$
         no more|need|point|use|sense|reason|cause ever|even|you|u|yall|please|just|dare|bother|want|need|care|wish|like|point|use|sense|reason|try|keep|think|of|to|in|have* TEXTVERB ~ me|us|this|my|again|anymore ~ MORE|again|phone|number|please|$
         didnt|never want|wanted|ask|asked|agree|agreed|consent|say|said ~ TEXTVERB me|us
-        dont|do|never ~ TEXTVERB me|us|this
+        dont|never ~ TEXTVERB me|us|this
+        do not|never ~ TEXTVERB me|us|this
         not TEXTVERB me|this
         dont|not|no|cant|doesnt ~ WANT ~ TEXT
         dont|not|no|doesnt ~ WANT ~ RECEIVE|more ~ TEXT|these|them|this|$

@@ -16,6 +16,10 @@ _NO_WISH = """
 """
 RULES = {
     "opt_out": """
+        no need to|for keep|continue|go sending|texting|messaging|on
+        no need to|for send|sending|text|texting|message|messaging me|these|those|them|us anymore|any|more|now|from
+        discharged ~~ no|stop|dont need|send|text|keep|more
+        dont|do not|not send them|those|these ,|.|$|anymore|again|please|to me
         stop|quit writing|mailing|phoning|ringing to? me|us|my
         ^ please? discontinue ,|.|$|i|we|my|now
         ^ REMOVE me|us|my number? ,|.|$|pls|please|thanks

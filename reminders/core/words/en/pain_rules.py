@@ -64,6 +64,7 @@ RULES = {
         this week|month|session|morning ,? FILL* #
     """,
     "num.never": """
+        thought|figured|expected|feared it|theyd|itd|thatd|id ~ # ,? but|and|only|yet
         SAIDWORD ~ # PAINWORD? ,|and|but ~ wasnt|isnt|not true|correct|honest|accurate
         would|wouldve|id|might be|been FILL* # if|without|unless|otherwise
         if ~ gets|got|goes|went|hits|reaches|climbs|rises up|back? to|above|over|past? FILL* #
@@ -192,6 +193,7 @@ RULES = {
         feel|feeling|felt great|good|fine|wonderful $
     """,
     "pain_answer_words": """
+        ^ not today|tonight|now|yet|this ,|.|$|time|week|one
         not to|too|so|that|half|all bad|good|shabby|terrible|awful|great
         wish|wished|if ~ say|said|had|have ~ none|nothing|no|zero|zip
         no|zero PAINWORD last|yesterday

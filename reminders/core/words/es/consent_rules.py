@@ -79,7 +79,7 @@ RULES = {
         no mas por? favor|porfa|gracias|porfavor $
         no mas please|pls|thanks|ok|texts|messages $
         please|pls|enough|thanks ,? no mas $
-        no mas , ~ $
+        no mas , !PAINISH ~ $
         ya|favor|porfa|porfavor|gracias|stop|basta no mas $
         REMOVE ~ de ~ lista|sistema|ahi|aqui|esto|servicio|base|sus
         REMOVE ~ mi ~ numero|nombre|telefono
@@ -88,7 +88,8 @@ RULES = {
         quitadme|borradme|sacadme|eliminadme|dadme de la|baja
         quitenme|quiteme|borrenme|borreme|saquenme|saqueme|elimineme|eliminenme|desuscribanme|bajeme
         den|deme|denme|dar|darme|quiero|solicito|pido|dan|das|de ~ de baja
-        darme|deme|denme|quiero|me baja
+        darme|deme|denme|quiero baja
+        me baja|bajan de|del la|los|las|esto|lista|programa|servicio|TEXT
         baja ~ de ~ servicio|mensajes|lista|programa|esto
         STOPIT ~ de ~ TEXTVERB|mandar|mandarme|enviar|escribir|escribirme|molestar|TEXT
         STOPIT ~ con ~ TEXT

@@ -194,6 +194,11 @@ RULES = {
         no me? SENDING|TEXTVERB ~~ ni cuando vuelva|regrese|este|vuelvo
     """,
     "opt_out_not": """
+        quiten|borren|cambien|corrijan el|la|ese|esa # que
+        me baja|bajan todo|la|el presion|azucar|!de
+        ya no quiero que llegue|lleguen|manden|mande|vengan los|el|las WEEKDAY
+        hice|hicimos|termine|acabe ~~ ya no avise
+        hice|hicimos|termine|acabe ~~ y ya no mas
         no me escriban|manden|mande|escriba|envien|llamen|texteen antes|despues de|a|al|las? !me !ya # !ya !mas
         hago|hace|hacer|haria|hay|puedo para|pa TO_SEND
         de nuevo|vuelta|vuelvo|otra|regreso para|pa los|las|el|recibir|sus TEXTNOUN|TEXT

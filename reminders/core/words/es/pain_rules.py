@@ -58,6 +58,9 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        si no me? duele|duelen|dolia
+        no ~ PAINWORD de|en el? pecho|cabeza|estomago|muela|muelas|garganta|oido|panza
+        no|sin ~ PAINWORD de pecho
         no me? duele|duelen|dolio ,? es el|la|los|las BODY
         nada|sin|cero de? PAINWORD al|a empezar|principio|inicio|comenzar ,? y|pero? FILL* #
         nada por|x|con|del el|tanto? PAINWORD
@@ -193,6 +196,7 @@ RULES = {
         pongo|pondria|doy|daria|diria|digo|califico|calculo FILL* #
     """,
     "num.past": """
+        antes de _? venir|ir|llegar|conocerlos|tratarme|empezar|entrar ~ con|aqui|ahi|ustedes|terapia|programa ~ #
         en MONTH ~ #
         ayer|antier|anteayer ~~ andaba|estaba|tenia|andaban|amaneci en? FILL* #
         # en MONTH
@@ -210,6 +214,8 @@ RULES = {
         # cuando empece|comence ,? y|pero? >hoy
     """,
     "num.never": """
+        pense|crei|pensaba|creia ~~ # ,? pero|y|mas no
+        pense|crei|pensaba|creia que ~ # ,? pero|y|mas no
         puse|marque|dije|escribi|mande ~ # de? PAINWORD? ,? y|pero? eso? no era|es|fue cierto|verdad|asi|correcto
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
@@ -242,5 +248,8 @@ RULES = {
         todo|todos|todas|rutina|ejercicios|completo|completa USED TIMES ,|.|$|cada|y|dolor
         USED TIMES todo|todos|todas|cada ,|.|$|uno|una|ejercicio|dolor
         los|las hice|hicimos USED TIMES ,|.|$|cada|dolor
+    """,
+    "num.theirs": """
+        a mi|su|el|la PERSON|CLIENTLIKE le duele|dolia|dolio FILL* #
     """,
 }
