@@ -1,0 +1,67 @@
+"""A trained second opinion on "no pain": whether words that the rules take for it are meant so.
+
+"Sharp pain so no more today" and "not too bad" share the words. Where the judge hardly believes it nothing is recorded
+and the client is asked. Its weights stand in no_pain.json, made by `python -m tests.corpus.train_no_pain`.
+"""
+
+import json
+import math
+from collections.abc import Iterable, Mapping
+from functools import lru_cache
+from importlib import resources
+from itertools import pairwise
+
+from reminders.core.reading.intent import Evidence
+
+SCALE = 100  # weights are kept as whole hundredths
+# Belief below which "no pain" is not recorded. No right one was believed in so little, in replies not trained on; the
+# wrong ones were believed in at less than a tenth.
+LEAST = 0.2
+_LABELS = ("pain_none", "pain_answer_none")  # the second only where pain was asked for
+_KNOWN_QUESTIONS = (None, "pain", "amount")  # the replies to train on answer no others
+_INNER = ("ex.", "day.")
+Span = tuple[int, int]
+
+
+def spans_of(evidence: Evidence) -> list[Span]:
+    """Return the words of a text that could say there was no pain."""
+    labels = _LABELS if evidence.asked in ("pain", "settling") else _LABELS[:1]
+    return [span for label in labels for span in evidence.hits.get(label, ())]
+
+
+def features_of(evidence: Evidence) -> list[str]:
+    """Return what there is to know of these words: what stands in their sentences and around them."""
+    text = evidence.scope.text
+    words = ["#" if value is not None else word for word, value in zip(text.words, text.values, strict=True)]
+    row, features = ["^", *words, "$"], [f"asked {evidence.asked}"]
+    for start, end in spans_of(evidence):
+        low, high = evidence.scope.sentence(start, end)
+        around = row[low : high + 2]
+        features += [f"w {word}" for word in around] + [f"b {one} {two}" for one, two in pairwise(around)]
+        features += [f"s {' '.join(words[start:end])}", f"- {row[start]}", f"+ {row[end + 1]}"]
+    features += [f"l {label}" for label in evidence.hits if not label.startswith(_INNER)]
+    return list(dict.fromkeys(features))
+
+
+def belief(features: Iterable[str]) -> float:
+    """Return how far "no pain" is believed in, 0 to 1."""
+    weights = _weights()
+    total = sum(weights.get(name, 0) for name in features)
+    return 1 / (1 + math.exp(-max(-30.0, min(30.0, total / SCALE))))
+
+
+def is_doubtful(evidence: Evidence) -> bool:
+    """Tell whether the "no pain" that the rules found is hardly meant so."""
+    pain, values = evidence.pain, evidence.scope.text.values
+    if pain.value != 0 or evidence.asked not in _KNOWN_QUESTIONS or not spans_of(evidence):
+        return False
+    is_figure = any(values[at] is not None for start, end in pain.spans for at in range(start, end))
+    return not is_figure and belief(features_of(evidence)) < LEAST
+
+
+@lru_cache(maxsize=1)
+def _weights() -> Mapping[str, int]:
+    """Return the trained weights, in hundredths."""
+    text = (resources.files("reminders.core.reading") / "no_pain.json").read_text(encoding="utf-8")
+    weights: dict[str, int] = json.loads(text)
+    return weights
