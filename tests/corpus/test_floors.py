@@ -133,6 +133,10 @@ FLOORS = {
     ("en-measure-18", "en"): {"whole %": 97, "intent %": 98},
     ("es-measure-18", "es"): {"whole %": 94, "intent %": 97.5},
     ("es-measure-19", "es"): {"whole %": 96, "intent %": 98.5},
+    ("en-build-55", "en"): {"whole %": 97.5, "intent %": 99},
+    ("en-build-56", "en"): {"whole %": 97.5, "intent %": 99},
+    ("es-build-43", "es"): {"whole %": 96, "intent %": 98.5},
+    ("es-measure-20", "es"): {"whole %": 95, "intent %": 99},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -252,6 +256,10 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-measure-18", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
     ("es-measure-18", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("es-measure-19", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-build-55", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("en-build-56", "en"): {PAIN: 1, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-build-43", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("es-measure-20", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
 }
 
 

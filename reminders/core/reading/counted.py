@@ -20,7 +20,7 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
         return True  # "pain: one", "pain level: one"
     if at and (_is_time_a_side(chars, at, lexicon) or _is_dose(chars, at, lexicon)):
         return True
-    if at and lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]):
+    if at and (lexicon.is_in("ONE_NOT_AFTER", chars[at - 1]) or _is_pronoun(chars, at, lexicon)):
         return False
     if at > 1 and lexicon.is_in("THE", chars[at - 2]) and not lexicon.is_in("FILL", chars[at - 1]):
         return lexicon.is_in("PAINISH", chars[at - 1])  # "the sitting one", "my pain one"
@@ -37,6 +37,15 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
     return lexicon.is_in("ONE_AFTER", chars[at - 1]) or (
         at + 1 < len(chars) and lexicon.is_in("ONE_BEFORE", chars[at + 1])
     )
+
+
+def _is_pronoun(chars: list[str], at: int, lexicon: Lexicon) -> bool:
+    """Tell whether "one" stands for what was spoken of: "that's the only one", "some days I wish ..., today is one"."""
+    led, before = chars[at - 1], chars[at - 2] if at > 1 else STOP
+    if lexicon.is_in("ONLY", led) and lexicon.is_in("THE", before):
+        return True
+    is_day = lexicon.is_in("IS", led) and lexicon.is_in("NOWISH", before)
+    return is_day and not any(lexicon.is_in("PAINISH", char) for char in chars)
 
 
 def _is_dose(chars: list[str], at: int, lexicon: Lexicon) -> bool:

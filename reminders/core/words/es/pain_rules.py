@@ -5,12 +5,14 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "num.meant": """
+        sino #
         es|era|fue # ,? no #
         ,|. es|era|fue # ,|.|$|y
         quise|queria|era SAIDWORD|decir|poner|escribir? FILL* #
         pon|ponga|ponle|pongale ~ #
     """,
     "num.retracted": """
+        no era|es|fue|son de? PAINWORD? # ,? sino
         donde|cuando dice|decia|dije|puse|escribi|mande ~ #
         # ,|. no ,|. >#
         # no ,|.|$
