@@ -55,6 +55,8 @@ def is_doubtful(evidence: Evidence) -> bool:
     pain, values = evidence.pain, evidence.scope.text.values
     if pain.value != 0 or evidence.asked not in _KNOWN_QUESTIONS or not spans_of(evidence):
         return False
+    if "correction" in evidence.hits or "correction_plain" in evidence.hits:
+        return False  # "I meant no pain, not 9": too few to learn from
     is_figure = any(values[at] is not None for start, end in pain.spans for at in range(start, end))
     return not is_figure and belief(features_of(evidence)) < LEAST
 
