@@ -4,6 +4,7 @@ import random
 
 import pytest
 
+from reminders.core.reading import patterns
 from reminders.core.reading.grammar import grammar_for
 from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.matching import AHEAD, FEW, MANY, NOT_AHEAD, ONE, Step, places
@@ -61,6 +62,30 @@ def test_a_rule_that_is_met_often_gets_its_expression_and_finds_the_same() -> No
 
     assert [rule.find(f"{no}{pain}{UNKNOWN}{no}{pain}.") for _ in range(100)] == [[(0, 2), (3, 5)]] * 100
     assert rule.find(UNKNOWN + NO_WORD) == []
+
+
+class Meanwhile:
+    """Stands for the number of tries, and lets another thread make the rule's expression just as it is looked at."""
+
+    def __init__(self, rule: Rule, text: str) -> None:
+        self.rule, self.text, self.is_other = rule, text, False
+
+    def __lt__(self, tries: int) -> bool:
+        if not self.is_other:
+            self.is_other = True
+            self.rule.find(self.text)
+            return False
+        return True
+
+
+def test_a_rule_that_another_thread_is_making_finds_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
+    lexicon = grammar_for("en").lexicon
+    rule = Rule("x", "no|not pain", [], lexicon.chars)
+    text = "".join(lexicon.look_up(word)[1] for word in ("no", "pain"))
+    monkeypatch.setattr(patterns, "_TRIES", Meanwhile(rule, text))
+
+    assert rule.find(text) == [(0, 2)]
+    assert rule.find(text) == [(0, 2)]
 
 
 def test_nothing_is_found_where_a_needed_word_is_missing() -> None:

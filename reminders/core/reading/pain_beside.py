@@ -3,18 +3,16 @@
 A figure is only left out here while another one stays: what to make of a lone one is decided in `pain.py`.
 """
 
-from collections.abc import Mapping
-
+from reminders.core.reading.danger import Hits, Span
 from reminders.core.reading.quantities import Figure
 from reminders.core.reading.scope import Scope
 
-Hits = Mapping[str, list[tuple[int, int]]]
 _PLANS = ("reschedule", "reschedule_sure", "resend", "later")
 _RATES = ("num.now", "num.own", "num.after")
 _LONE = ("later", "resend")  # one word of them may stand anywhere: "after", "again"
 
 
-def without_others(figures: list[Figure], none_said: list[tuple[int, int]], hits: Hits, scope: Scope) -> list[Figure]:
+def without_others(figures: list[Figure], none_said: list[Span], hits: Hits, scope: Scope) -> list[Figure]:
     """Return the figures less those that speak of something else than what the others rate, or than "no pain"."""
     if len(figures) + bool(none_said) < 2:
         return figures
@@ -60,7 +58,7 @@ def _is_of_service(figure: Figure, hits: Hits, scope: Scope) -> bool:
     return any(low <= start < high for start, _ in asks) or speaks_of_texts
 
 
-def _plans(hits: Hits) -> list[tuple[int, int]]:
+def _plans(hits: Hits) -> list[Span]:
     """Return where other hours, another day or another text are spoken of."""
     return [
         (start, end) for label in _PLANS for start, end in hits.get(label, ()) if label not in _LONE or end > start + 1

@@ -7,6 +7,7 @@ word; `!X` not X next; `>X` X next; `<X` X just before.
 """
 
 import re
+import sys
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from reminders.core.reading import matching as step
@@ -32,7 +33,7 @@ _FIXED = {
     "@": rf"{NAMED}{NAMED_ON}*",
 }
 _LOOKS = {"!": step.NOT_AHEAD, ">": step.AHEAD, "<": step.BEHIND}
-_ANY = 1_000  # no text is longer
+_ANY = sys.maxsize  # as many as there are
 _TRIES = 16  # of a rule before its expression is made
 
 
@@ -83,21 +84,21 @@ class Rule:
 
     def _walk(self, signature: str) -> list[tuple[int, int]]:
         """Find the places by walking the steps, and make the expression once that has been done often."""
+        steps = self._steps  # held, since another thread may make the expression meanwhile and let them go
         if self._tries == 0:
-            self._steps = self.steps()
+            steps = self._steps = self.steps()
         self._tries += 1
-        if self._steps is None or self._tries > _TRIES:
+        if steps is None or self._tries > _TRIES:
             made = self.regex()
-            self.find = _searching(made.match if self.is_anchored else made.search, made, self.is_anchored)
+            self.find = find = _searching(made, self.is_anchored)
             self._steps = None
-            return self.find(signature)
-        return places(self._steps, signature, self.is_anchored)
+            return find(signature)
+        return places(steps, signature, self.is_anchored)
 
 
-def _searching(
-    seek: "Callable[[str], re.Match[str] | None]", made: "re.Pattern[str]", is_anchored: bool
-) -> Callable[[str], list[tuple[int, int]]]:
+def _searching(made: "re.Pattern[str]", is_anchored: bool) -> Callable[[str], list[tuple[int, int]]]:
     """Return what finds the places of an expression."""
+    seek = made.match if is_anchored else made.search
 
     def find(signature: str) -> list[tuple[int, int]]:
         match = seek(signature)

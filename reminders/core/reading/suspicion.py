@@ -1,7 +1,7 @@
 """The trained judge's word on danger: signs that only it sees, and rules' signs of which it is sure that they are none.
 
-Both look at the whole text and at its sentences. On 985 replies with a sign, by people who did not know the reader and
-not trained on, no true sign that the rules found came near to what is taken back here; half of the false ones did.
+Both look at the whole text and at its sentences. Of 1,456 replies in which the rules found a true sign, by people who
+did not know the reader and not trained on, none lost it here; of 82 false alarms 15 were taken back.
 """
 
 from collections.abc import Iterator

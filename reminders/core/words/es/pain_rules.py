@@ -217,7 +217,6 @@ RULES = {
     """,
     "num.never": """
         pense|crei|pensaba|creia ~~ # ,? pero|y|mas no
-        pense|crei|pensaba|creia que ~ # ,? pero|y|mas no
         puse|marque|dije|escribi|mande ~ # de? PAINWORD? ,? y|pero? eso? no era|es|fue cierto|verdad|asi|correcto
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
