@@ -16,8 +16,8 @@ from reminders.core.reading.features import row_of_words
 from reminders.core.reading.intent import Evidence
 
 SCALE = 100  # weights are kept as whole hundredths
-# Belief below which "no pain" is not recorded. Of 160 right ones, in replies not trained on, the least was believed in at
-# 0.6; seven that had been read wrong, five of them trained on since, at 0.014 and less.
+# Belief below which "no pain" is not recorded. Of 160 right ones, in replies not trained on, the least was believed in
+# at 0.6; seven that had been read wrong, five of them trained on since, at 0.014 and less.
 LEAST = 0.2
 _LABELS = ("pain_none", "pain_answer_none")  # the second only where pain was asked for
 _KNOWN_QUESTIONS = (None, "pain", "amount")  # the replies to train on answer no others

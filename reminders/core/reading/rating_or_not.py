@@ -31,7 +31,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("rated", "BODY # BODY # BODY #"),
     ("rated", "BODY # BODY #"),
     ("rated", "BODY STARTED _? CLOCKPREP ARTICLE? #"),
-    ("rated", "BODY|PAINISH HITS ARTICLE? # !OUTOF !OF"),
+    ("rated", "BODY|PAINISH HITS ARTICLE? # >,|.|$|NOWISH|FOR_WHAT"),
     ("sets_reps", "FEW DE|OF # ,? PAINISH FILL* >#"),
     ("all_count", "THE # WITHWORD"),
     ("pain_level", "PAINISH WASWORD? HOLDS CLOCKPREP? ARTICLE? # !RANGE !DASH"),
