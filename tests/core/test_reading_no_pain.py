@@ -38,7 +38,7 @@ def test_what_is_meant_is_believed_in_far_more_than_what_only_sounds_so() -> Non
     for language, asked, text in (*MEANT, *NOT_MEANT):
         evidence, _, _ = evidence_of(text, language, SESSIONS[language], asked)
         if no_pain.spans_of(evidence):
-            beliefs[text] = no_pain.belief(no_pain.features_of(evidence))
+            beliefs[text] = no_pain.OPINION.belief(no_pain.features_of(evidence))
     meant = [beliefs[text] for _, _, text in MEANT if text in beliefs]
     other = [beliefs[text] for _, _, text in NOT_MEANT if text in beliefs]
 

@@ -5,12 +5,15 @@ them" for a bit of the session. The label of the whole follows from the labels o
 """
 
 import random
+import re
 from collections.abc import Iterable
 from typing import Any
 
 Row = dict[str, Any]
 JOINTS = (". ", ". ", ", ", " ", "\n")
-LONGEST = 10  # words of a half
+LONGEST, SHORT = 10, 8  # words of a half, of a rating
+NUMBER = re.compile(r"\d|\b(?:one|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\b", re.IGNORECASE)
+NUMBERED_INTENTS = ("report", "skip", "chat", "question", "later", "reschedule", "resend", "pause")
 SIGNS = 3  # of so many rows with a sign one is taken, or they would outnumber all else
 
 
@@ -57,3 +60,30 @@ def together(told: Row, other: Row, chance: random.Random) -> Row:
     text = first["text"].rstrip(" .,!") + chance.choice(JOINTS) + second["text"].lstrip()
     expect = told["expect"] | {name: other["expect"][name] for name in ("pain", "red_flags")}
     return {**told, "text": text, "expect": expect}
+
+
+def numbers_beside(rows: Iterable[Row]) -> list[Row]:
+    """Return ratings beside sentences with other numbers, two for each such sentence; the rating stays the label."""
+    chance, result = random.Random(17), []
+    plain = [row for row in rows if row["asked"] is None and not row["expect"]["correction"]]
+    for session in sorted({row["session"] for row in plain}):
+        here = [row for row in plain if row["session"] == session]
+        numbered, rated = [row for row in here if has_other_numbers(row)], [row for row in here if is_rated(row)]
+        for one in numbered if rated else ():
+            for other in (chance.choice(rated), chance.choice(rated)):
+                first, second = (one, other) if chance.random() < 0.5 else (other, one)
+                text = first["text"].rstrip(" .,!") + chance.choice(JOINTS) + second["text"]
+                result.append({**other, "text": text})
+    return result
+
+
+def has_other_numbers(row: Row) -> bool:
+    """Tell whether a row has numbers and none of them rates pain."""
+    is_numbered = NUMBER.search(row["text"]) is not None and row["expect"]["pain"] is None
+    return is_numbered and row["expect"]["intent"] in NUMBERED_INTENTS
+
+
+def is_rated(row: Row) -> bool:
+    """Tell whether a row rates pain and says little else."""
+    is_short = len(row["text"].split()) <= SHORT
+    return row["expect"]["pain"] is not None and is_short and row["expect"]["intent"] in ("report", "pain")

@@ -16,6 +16,7 @@ from tests.core import (
     opt_out_frames_es,
     opt_out_phrases_es,
     opt_out_turns_en,
+    strangers_lines_es,
     strangers_opt_outs_es,
     strangers_signs_es,
     test_reading_elsewhere,
@@ -24,7 +25,10 @@ from tests.core import (
     test_reading_es_extra,
     test_reading_es_opt_outs,
     test_reading_es_plain,
+    test_reading_numbers,
     test_reading_opt_outs,
+    test_reading_ratings_2,
+    test_reading_reports,
 )
 
 
@@ -98,3 +102,18 @@ NO_WISHES = {
         *test_reading_es_extra.NOT_OPT_OUTS,
     ),
 }
+# (language, what was asked, text, rating): the rating is told from the numbers around it.
+RATED: list[tuple[str, str | None, str, int | None]] = [
+    *(
+        (language, asked, text, pain)
+        for table in (test_reading_ratings_2.TOLD_APART, test_reading_ratings_2.BESIDE, test_reading_ratings_2.KEPT)
+        for (language, asked), told in table.items()
+        for text, pain in told
+    ),
+    *((*said, pain) for said, pain in test_reading_elsewhere.RATINGS.items()),
+    *(("en", None, text, pain) for text, pain in test_reading_en_wordings.PAINS.items()),
+    *(("en", None, text, pain) for text, pain in test_reading_reports.PAINS.values()),
+    *(("en", asked, text, pain) for text, asked, pain in test_reading_numbers.RATED.values()),
+    *(("es", None, text, pain) for text, pain in strangers_lines_es.PAINS.items()),
+    *(("es", asked, text, pain) for text, asked, pain in test_reading_es_extra.PAINS.values()),
+]

@@ -5,19 +5,16 @@ meeting. The figures are shares of some thousand meetings, the same ones every t
 """
 
 import random
-import re
 from collections.abc import Callable, Iterator
 from functools import lru_cache
 from typing import Any
 
 import pytest
 
-from tests.corpus.composed import JOINTS, stands_beside, tells_session
+from tests.corpus.composed import JOINTS, has_other_numbers, is_rated, stands_beside, tells_session
 from tests.corpus.measure import HERE, reading_of, rows_of
 
 FILES = ("practice", "en-build-31", "en-build-36", "en-build-40", "es-build-24", "es-build-28", "es-build-33")
-NUMBER = re.compile(r"\d|\b(?:one|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\b", re.IGNORECASE)
-NUMBERED_INTENTS = ("report", "skip", "chat", "question", "later", "reschedule", "resend", "pause")
 MEETINGS = 1_500
 MOST_WRONG, MOST_LOST = 10, 14  # of them
 Row = dict[str, Any]
@@ -40,7 +37,8 @@ def is_right(row: Row) -> bool:
 
 def meetings(language: str, is_first: Callable[[Row], bool], is_second: Callable[[Row], bool]) -> Iterator[tuple]:
     """Yield (text, one row, the other), the same ones every time."""
-    rows, chance = [row for row in rows_in(language) if row["asked"] is None], random.Random(23)
+    chance = random.Random(23)
+    rows = [row for row in rows_in(language) if row["asked"] is None and not row["expect"]["correction"]]
     ones, others = [row for row in rows if is_first(row)], [row for row in rows if is_second(row)]
     for _ in range(MEETINGS):
         one = chance.choice(ones)
@@ -73,15 +71,3 @@ def test_a_rating_stays_what_it_is_beside_a_sentence_with_other_numbers(language
             wrong.append((text, pain))
 
     assert len(wrong) <= most_wrong, wrong
-
-
-def has_other_numbers(row: Row) -> bool:
-    """Tell whether a row has numbers and none of them rates pain."""
-    is_numbered = NUMBER.search(row["text"]) is not None and row["expect"]["pain"] is None
-    return is_numbered and row["expect"]["intent"] in NUMBERED_INTENTS and not row["expect"]["correction"]
-
-
-def is_rated(row: Row) -> bool:
-    """Tell whether a row rates pain and says little else."""
-    is_short = len(row["text"].split()) <= 8 and not row["expect"]["correction"]
-    return row["expect"]["pain"] is not None and is_short and row["expect"]["intent"] in ("report", "pain")

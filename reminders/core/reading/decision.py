@@ -12,6 +12,7 @@ from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.normal import TICKS
 from reminders.core.reading.suspicion import suspected_sign, take_back
 
 _BARE = 2  # words
@@ -169,10 +170,11 @@ def _is_free_alone(evidence: Evidence) -> bool:
 
 
 def _is_plain_yes(evidence: Evidence) -> bool:
-    """Tell whether a reply to nothing is the yes that every reminder invites, or "half", and nothing else; a thumb
-    may as well be a greeting.
+    """Tell whether a reply to nothing is the yes that every reminder invites, a tick, or "half", and nothing else; a
+    thumb may as well be a greeting.
     """
-    if evidence.asked is not None or evidence.asks() or "emojiyes" in evidence.scope.text.words:
+    text = evidence.scope.text
+    if evidence.asked is not None or evidence.asks() or ("emojiyes" in text.words and TICKS.isdisjoint(text.original)):
         return False
     return _says_alone(evidence, "yes_report", 0) or _says_alone(evidence, "part_plain", 0)
 

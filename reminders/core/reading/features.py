@@ -149,6 +149,5 @@ def words_in(row: list[str], evidence: Evidence) -> set[tuple[str, str]]:
 def names_of_word(word: str, char: str, lexicon: Lexicon) -> Iterator[str]:
     """Yield the features of one word: itself and its concepts."""
     yield f"w {word}"
-    for concept in lexicon.concepts_of(char):
-        if concept.isupper():
-            yield f"c {concept}"
+    for concept in lexicon.kinds_of(char):
+        yield f"c {concept}"

@@ -137,6 +137,7 @@ class Lexicon:
         self.chars: Callable[[str], frozenset[str]] = Kept(self._chars_of, _CACHE).__getitem__
         self._either: dict[tuple[str, ...], frozenset[str]] = {}
         self.figures = self.number_chars.union(*(self._frozen[shape] for shape in _FIGURES))
+        self.kinds_of = Kept(self._kinds_of, _CACHE).__getitem__  # the concepts less the plain words among them
         self._concepts_of = {char: tuple(sorted(names)) for names, char in self._char_of.items()}
 
     def _char(self, concepts: frozenset[str]) -> str:
@@ -163,6 +164,9 @@ class Lexicon:
     def concepts_of(self, char: str) -> tuple[str, ...]:
         """Return the concepts that a signature carries."""
         return self._concepts_of.get(char, ())
+
+    def _kinds_of(self, char: str) -> tuple[str, ...]:
+        return tuple(filter(str.isupper, self.concepts_of(char)))
 
     def is_in(self, concept: str, char: str) -> bool:
         """Tell whether a signature carries a concept."""

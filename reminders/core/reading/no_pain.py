@@ -1,27 +1,21 @@
 """A trained second opinion on "no pain": whether words that the rules take for it are meant so.
 
 "Sharp pain so no more today" and "not too bad" share the words. Where the judge hardly believes it nothing is recorded
-and the client is asked. Its weights stand in no_pain.json, made by `python -m tests.corpus.train_no_pain`.
+and the client is asked.
 """
 
-import json
-import math
-from collections.abc import Iterable, Mapping
-from functools import lru_cache
-from importlib import resources
 from itertools import pairwise
 
 from reminders.core.reading.danger import Span
 from reminders.core.reading.features import row_of_words
 from reminders.core.reading.intent import Evidence
+from reminders.core.reading.opinion import KNOWN_QUESTIONS, Opinion, is_of_use
 
-SCALE = 100  # weights are kept as whole hundredths
+OPINION = Opinion("no_pain")
 # Belief below which "no pain" is not recorded. Of 160 right ones, in replies not trained on, the least was believed in
 # at 0.6; seven that had been read wrong, five of them trained on since, at 0.014 and less.
 LEAST = 0.2
 _LABELS = ("pain_none", "pain_answer_none")  # the second only where pain was asked for
-_KNOWN_QUESTIONS = (None, "pain", "amount")  # the replies to train on answer no others
-_INNER = ("ex.", "day.")
 
 
 def spans_of(evidence: Evidence) -> list[Span]:
@@ -38,31 +32,16 @@ def features_of(evidence: Evidence) -> list[str]:
         around = row[low : high + 2]
         features += [f"w {word}" for word in around] + [f"b {one} {two}" for one, two in pairwise(around)]
         features += [f"s {' '.join(row[start + 1 : end + 1])}", f"- {row[start]}", f"+ {row[end + 1]}"]
-    features += [f"l {label}" for label in evidence.hits if not label.startswith(_INNER)]
+    features += [f"l {label}" for label in evidence.hits if is_of_use(label)]
     return list(dict.fromkeys(features))
-
-
-def belief(features: Iterable[str]) -> float:
-    """Return how far "no pain" is believed in, 0 to 1."""
-    weights = _weights()
-    total = sum(weights.get(name, 0) for name in features)
-    return 1 / (1 + math.exp(-max(-30.0, min(30.0, total / SCALE))))
 
 
 def is_doubtful(evidence: Evidence) -> bool:
     """Tell whether the "no pain" that the rules found is hardly meant so."""
     pain, values = evidence.pain, evidence.scope.text.values
-    if pain.value != 0 or evidence.asked not in _KNOWN_QUESTIONS or not spans_of(evidence):
+    if pain.value != 0 or evidence.asked not in KNOWN_QUESTIONS or not spans_of(evidence):
         return False
     if "correction" in evidence.hits or "correction_plain" in evidence.hits:
         return False  # "I meant no pain, not 9": too few to learn from
     is_figure = any(values[at] is not None for start, end in pain.spans for at in range(start, end))
-    return not is_figure and belief(features_of(evidence)) < LEAST
-
-
-@lru_cache(maxsize=1)
-def _weights() -> Mapping[str, int]:
-    """Return the trained weights, in hundredths."""
-    text = (resources.files("reminders.core.reading") / "no_pain.json").read_text(encoding="utf-8")
-    weights: dict[str, int] = json.loads(text)
-    return weights
+    return not is_figure and OPINION.belief(features_of(evidence)) < LEAST

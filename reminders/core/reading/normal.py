@@ -9,6 +9,7 @@ import unicodedata
 from reminders.core.words.abroad import SCRIPTS
 
 YES_SIGNS = "👍✅✔☑👌🆗💯🙆☒"
+TICKS = frozenset("✅✔☑")  # of these; the others may as well greet
 NO_SIGNS = "👎❌✖✗✘🚫🙅⛔❎"
 SAD_SIGNS = "😢😭😞😖😣😩😫🤕🤒🤢🤮😰😨😱🆘🚑😔😟🙁☹😿"
 _SIGN_WORDS = (

@@ -45,6 +45,7 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
         if at not in taken
     ]
     taken |= {figure.at for figure in figures}
+    figures = [figure for figure in figures if not _counts_things(figure, scope)]
     off_scale = numbers.off_scale or any(figure.value > SCALE_TOP for figure in figures)
     figures = [figure for figure in figures if figure.value <= SCALE_TOP]
     has_amounts = bool(numbers.amounts or numbers.counts)
@@ -69,6 +70,11 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
         result.value = 0
         result.spans = none_spans
     return result
+
+
+def _counts_things(figure: Figure, scope: Scope) -> bool:
+    """Tell whether a number word has the form for what is counted, never for a rating: "fue una" is one set."""
+    return figure.value == 1 and scope.lexicon.is_in("COUNTS", scope.lexicon.look_up(scope.text.words[figure.at])[1])
 
 
 def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits, scope: Scope) -> list[int]:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from operator import attrgetter
 
-from reminders.core.reading import answers, completion, dates, no_pain
+from reminders.core.reading import answers, completion, dates, no_pain, ratings
 from reminders.core.reading.danger import CALL_NOW, Danger, Hits, Span, find_danger
 from reminders.core.reading.decision import Decision, decision_of
 from reminders.core.reading.exercises import Teller
@@ -231,8 +231,10 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
         value = pain.value
     if intent == "question" and pain.is_stated and _is_before_question(evidence, pain.spans):
         value = pain.value
-    if value == 0 and no_pain.is_doubtful(evidence):
-        value = None  # it is asked for
+    if value is not None and (no_pain.is_doubtful(evidence) or ratings.is_doubtful(evidence)):
+        value = pain.before = pain.after = None  # it is asked for
+    if "severe_pain" not in danger.grades and (places := ratings.severe(evidence)):
+        danger.grades["severe_pain"], danger.spans["severe_pain"] = "urgent", places
     if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
         danger.grades[decision.danger] = "call_now" if decision.danger in CALL_NOW else "urgent"
     return value

@@ -28,6 +28,8 @@ class Scope(Denial):
         low, _high = self.sentence(start, end)
         if self._has("SELFVERB", start, start + 1):
             return "self"  # "con él en el hospital y pienso en saltar"
+        if self._has("CLIENTLIKE", start, start + 1) and self._has("MY", start - 1, start):
+            return self._clientlike(start)  # "mi esposo se cayó" is a sign of three words
         if self._owned_by_other(start, end) or self._led_by_unknown(start, end) or self._told_after(end):
             return "other"
         if self._has("THING", start - 1, start) and self._has("REFLEXIVE", start, start + 1):
@@ -282,4 +284,6 @@ class Scope(Denial):
         """Tell whether a token is a year of two digits, or a month looked back to: "in 09", "back in March"."""
         raw, is_led = self.text.raw[at], self._has("IN_YEAR", at - 1, at)
         is_month = self._has("MONTH", at, at + 1) and self._has("BACK_THEN", at - 2, at - 1)
-        return is_month or (is_led and len(raw) == 2 and raw.isdigit() and (raw[0] == "0" or int(raw) >= 50))
+        is_share = self._has("SHARE", at + 1, at + 3)  # "el 70%", "el 70 por ciento"
+        is_year = is_led and not is_share and len(raw) == 2 and raw.isdigit() and (raw[0] == "0" or int(raw) >= 50)
+        return is_month or is_year

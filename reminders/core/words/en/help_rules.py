@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "help": """
+        dont|not|cant understand|follow this|these|your|the message|messages|text|texts
         how ~ do|can i tell|give|report you|my|the
         talk|speak|chat to|with a|an real|actual|live? person|human|someone
         whats|what the y|n|letter|number|numbers for|mean

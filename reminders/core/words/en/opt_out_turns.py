@@ -78,6 +78,8 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        ANIMAL|dog|cat|puppy|kitten|grandkids|kids|grandson|granddaughter|bird|goat wouldnt|wont|doesnt|didnt|never leave|leaves me alone
+        understand|understanding|follow|following this|these|your|the message|messages|text|texts|words
         count me out !of
         # MONTH to|till|until|through # MONTH ~~ dont|not|no send|text|message|reminders|texts|messages !ever
         dont|not|no send|text|message|reminders ~ in|during|for that|this|those time|period|weeks|days|stretch

@@ -25,7 +25,8 @@ RULES = {
         peor dolor que|imaginable|posible|jamas|nunca
         dolor mas fuerte ~ vida
         lloro|llore|llorando|grito|grite|gritando|chillando|llorar|gritar|aullando ~~ dolor|duele
-        dolor|duele ~~ llorar|llorando|gritar|grito|lloro|grite|gritos|chillar|vomite|vomitar|desmayo
+        dolor|duele ~~ llorar|llorando|gritar|grito|lloro|grite|gritos|chillar|vomite|vomitar
+        dolor|duele _? que|tan|tanto ~ desmayo
         retuerzo|retorciendo ~ dolor
         mas de 10|diez
         no ~ lo|la|los|las aguanto|resisto|soporto|tolero

@@ -23,6 +23,7 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        no|ni me|nos? ha|han dolido|molestado ,? nada|nadita|ninguno|ninguna
         ni tantito|tantita|poquito|poquita|pizca|chispita|gotita de? PAINWORD
         sin que me|le? doliera|dolieran|duela|duelan|moleste|molestara ,? nada|nadita|ninguno|$
         PAINWORD ? nada|ninguno|cero|nadita ,|.|$

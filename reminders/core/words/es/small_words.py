@@ -87,6 +87,8 @@ CONCEPTS = {
     "FILLER": "pues bueno ps pos este eh ah ay oiga mire fijese fijate la neta vdd verdad jaja jajaja",
     "LOL": "jaja jajaja jajajaja jeje jejeje jajajajaja ja jiji lol",
     "ART": "un una unos unas",
+    "COUNTS": "una primera primero primer",
+    "SHARE": "percent ciento porciento",
     "INDEF": "una un otra otro unas unos",
     "POSTPOSED": "el la los las mi mis un una a al su",
     "THE": "el la los las lo mi mis su sus",

@@ -143,7 +143,9 @@ RULES = {
         borre lo
         mensaje ~ anterior|rato|otro|pasado ~~ era|fue|no|olvide|decir|error|mal
         otro|anterior mensaje|correo
-        hace rato ~~ era|no|fue|dije
+        hace rato dije|puse|mande|escribi|conteste|respondi|avise ~~ era|no|fue|dije|eran
+        de|lo|el hace rato ~~ era|no|fue|dije
+        dije|puse|mande|escribi|conteste|respondi hace rato ~~ era|no|fue|dije|eran
         conte mal
         fallo la cuenta
         me fallo
