@@ -6,9 +6,14 @@ import gc
 YOUNG, MIDDLE, OLD = 20_000, 20, 50
 
 
+def start_collecting_rarely() -> None:
+    """Let a process that only begins, with its thousands of words and rules to make, look for garbage less often."""
+    gc.set_threshold(YOUNG, MIDDLE, OLD)
+
+
 def collect_rarely() -> None:
     """Let a process that makes thousands of short-lived rows look for garbage less often, and never at what it began
     with: modules and templates stay for good."""
     gc.collect()
     gc.freeze()
-    gc.set_threshold(YOUNG, MIDDLE, OLD)
+    start_collecting_rarely()

@@ -4,7 +4,8 @@ import random
 
 import pytest
 
-from reminders.core.reading import patterns
+from reminders.core.languages import LANGUAGES
+from reminders.core.reading import make_ready, patterns
 from reminders.core.reading.grammar import grammar_for
 from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.matching import AHEAD, FEW, MANY, NOT_AHEAD, ONE, Step, places
@@ -93,3 +94,15 @@ def test_nothing_is_found_where_a_needed_word_is_missing() -> None:
     rules = RuleSet({"never": "pain no"}, chars, frozenset())
 
     assert rules.find(UNKNOWN, {UNKNOWN}) == {}
+
+
+def test_a_process_that_made_itself_ready_has_what_the_first_misspelled_word_needs() -> None:
+    tables = {"_neighbours", "_sounds"}
+    lexicons = [grammar_for(language).lexicon for language in LANGUAGES]
+    for lexicon in lexicons:
+        for table in tables:
+            vars(lexicon).pop(table, None)
+
+    make_ready()
+
+    assert all(tables <= vars(lexicon).keys() for lexicon in lexicons)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from reminders.core.languages import LANGUAGES
+from reminders.core.reading.grammar import grammar_for
 from reminders.core.reading.model import ASKED, HOLDERS, ExerciseDone, Reading, SessionExercise
 from reminders.core.reading.reader import read
 from reminders.core.reading.session import parse_session
@@ -27,7 +28,8 @@ __all__ = [
 def make_ready() -> None:
     """Load the words, rules and weights of every language: else the first client who writes waits for it."""
     for language in LANGUAGES:
-        read("ok exercizes", language, (), None)  # misspelled, since what mends words is made at first need
+        read("ok", language, (), None)
+        grammar_for(language).lexicon.make_ready_to_mend()
 
 
 def read_reply(

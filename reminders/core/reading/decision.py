@@ -197,6 +197,13 @@ def _is_uneven_pair(evidence: Evidence) -> bool:
     return is_pair and evidence.asked is None and len(evidence.signature) == _BARE + 1
 
 
+def _is_bare_amount(evidence: Evidence) -> bool:
+    """Tell whether a reply to nothing is an amount and nothing else, sets told: "10 and 10", "2x10"."""
+    amounts = evidence.told.amounts
+    is_told = len(amounts) == 1 and amounts[0].sets is not None and amounts[0].reps is not None
+    return is_told and evidence.asked is None and amounts[0].end - amounts[0].start == len(evidence.signature)
+
+
 def _is_bare(evidence: Evidence) -> bool:
     """Tell whether a reply is too short to correct anything and has no word for it."""
     return len(evidence.scope.text.words) <= _BARE and "correction" not in evidence.held
@@ -254,7 +261,7 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
     counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
     if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:
         return True
-    if rule == "report" and _is_plain_yes(evidence):
+    if rule == "report" and (_is_plain_yes(evidence) or _is_bare_amount(evidence)):
         return True
     is_skip = rule == "skip" and evidence.asked is None
     is_skip = is_skip and (_says_alone(evidence, "skip_sure", 0) or _says_alone(evidence, "tomorrow", 0))

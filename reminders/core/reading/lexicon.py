@@ -212,6 +212,10 @@ class Lexicon:
         concepts = self._of_word[mended]
         return mended, self._char(concepts) if concepts else UNKNOWN
 
+    def make_ready_to_mend(self) -> None:
+        """Make the tables that the first misspelled word needs."""
+        self._mend("misspelled")
+
     @cached_property
     def _neighbours(self) -> Mapping[str, tuple[str, ...]]:
         """Spelling with one letter left out → known words; made for the first word that needs mending."""

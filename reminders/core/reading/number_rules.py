@@ -48,6 +48,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("same", "DIDVERB FILL? # JOINAND _? ANOTHER #"),
     ("pair", "DIDVERB FILL? # JOINAND|AGAIN # OF|DE|IN_BODY EACHWORD|ALL"),
     ("pair", "DIDVERB FILL? # JOINAND|AGAIN AGAIN|ANOTHER? # >$|,|."),
+    ("pair", "^ TEN YESKEY TEN >$|,|."),
     ("pair", "DIDVERB FILL? # JOINAND # OF|DE|IN_BODY THE? @"),
     ("other", "DIDVERB FILL? # JOINAND|BUT|CAUSE|NOWISH"),
     ("pain_of", "^ FILL* # OUTOF|OF|DE OF? TEN FILL* THE|IN_BODY BODY"),

@@ -34,7 +34,7 @@ _FIXED = {
 }
 _LOOKS = {"!": step.NOT_AHEAD, ">": step.AHEAD, "<": step.BEHIND}
 _ANY = sys.maxsize  # as many as there are
-_TRIES = 16  # of a rule before its expression is made
+_TRIES = 40  # of a rule before its expression is made, which costs as much as some eighty tries
 
 
 class Rule:

@@ -17,7 +17,7 @@ from reminders.core.reading.tokens import worst_whole
 
 OPINION = Opinion("ratings")
 # Belief below which a number is not recorded, and belief in another above which it is not either.
-LEAST, MOST_OF_OTHERS = 0.8, 0.2
+LEAST, MOST_OF_OTHERS = 0.5, 0.2
 SURELY_SEVERE = 0.95  # belief in a number of 8 and more above which it is a danger sign though the rules passed it by
 _NEAREST = 8
 _SIZES = (0, 3, 7, 9)  # the highest value of each class of values
@@ -153,7 +153,10 @@ def is_doubtful(evidence: Evidence) -> bool:
     taken = [at for start, end in pain.spans for at in range(start, end) if candidates.values.get(at) == pain.value]
     if not taken:
         return False  # "no pain" in words
-    others = [at for at in candidates.near(taken[0]) if candidates.values[at] != pain.value]
+    if len(candidates.values) == 1 and "num.invited" in evidence.held:
+        return False  # the short answer that every reminder invites, and nothing that could be another
+    amounts = {at for one in evidence.numbers.amounts for at in range(one.start, one.end)}
+    others = [at for at in candidates.near(taken[0]) if candidates.values[at] != pain.value and at not in amounts]
     belief = max(candidates.belief(at) for at in taken[:_NEAREST])
     return belief < LEAST or any(candidates.belief(at) > MOST_OF_OTHERS for at in others)
 

@@ -289,6 +289,9 @@ RULES = {
         when can i stop !getting !receiving
     """,
     "opt_out_denied": """
+        ^ please|pls|no|hey? ,? dont|never stop|quit|cancel ,|. ,? i like|love|enjoy|need these|them|the|your|getting|it
+        ^ please|pls|no|hey? ,? dont|never stop|quit|cancel ,|. ,? these|they|it help|helps|are|is
+        ^ please|pls|no|hey? ,? do not stop|quit|cancel ,|. ,? i like|love|enjoy|need these|them|the|your|getting|it
         ^ please|pls|no|hey? dont|never stop|quit|cancel|end TEXTVERB|TEXTNOUN|sending|the|these|my|those|them
         ^ please|pls|no|hey? do not stop|quit|cancel|end TEXTVERB|TEXTNOUN|sending|the|these|my|those|them
     """,

@@ -235,6 +235,8 @@ RULES = {
         never mind ,? just? send|SEND it|them|me? AGAIN
     """,
     "reschedule": """
+        text|txt|message|send|remind me|it|them|mine at # not|instead|rather at? #
+        text|txt|message|send|remind me|it|them|mine at # instead|please|plz|pls
         STOPIT|quit sending|texting|messaging|reminding me|us|them|it? on|at|before #|CLOCK|WEEKDAY ~~ send|text|make|do|use|better
         take me|us off WEEKDAY
         start|begin sending|texting|messaging them|it|these|those|me|the? TEXTNOUN? at|after|around|before|later|earlier|in|on

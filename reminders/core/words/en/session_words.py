@@ -51,7 +51,7 @@ CONCEPTS = {
     "TEXTNOUN": "notices communications correspondence text texts message messages msgs msg reminder reminders sms txts notification notifications emails alerts txt service program list",
     "STOPIT": "terminate stop quit end cease discontinue halt cancel unsubscribe stopp sotp stpo",
     "STOPKEY": "stop stopall unsubscribe quit end cancel revoke optout stopp sotp stpo unsuscribe unsubcribe unsubscribed cancell stoop unsub stahp arret",
-    "DISCONTINUED": "discontinued stopped ended terminated halted ceased",
+    "DISCONTINUED": "gone discontinued stopped ended terminated halted ceased",
     "REMOVE": "remove take delete drop erase unsubscribe removed taken scratch cancel unenroll deregister",
     "WANT": "want wish wanna need care wants wishes wanting like interested",
     "RECEIVE": "receive get receiving getting",

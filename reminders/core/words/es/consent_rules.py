@@ -216,6 +216,8 @@ RULES = {
         unsubscribe
     """,
     "opt_in": """
+        WANT ~ que me|nos lleguen|llegue|llegaran ~ TEXT !tan !a !mas !menos !solo
+        quiero|deseo volver a recibir|recibirlos|tener|tenerlos
         anotenme|apuntenme|inscribanme|anoteme|apunteme|inscribame otra|de vez|nuevo
         ^ no quiero|queremos|deseo cancelar $
         ^ no quiero|queremos|deseo dejar de recibir|recibirlos

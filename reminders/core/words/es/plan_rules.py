@@ -157,6 +157,7 @@ RULES = {
         volver a mis
     """,
     "resend": """
+        mandemelos|mandamelos|mandenmelos|enviemelos|enviamelos|envienmelos|pasemelos|pasamelos|mandemela|mandamela|mandemelas|reenviemelos ~ nuevo|vez|nuevamente
         volver|vuelve|vuelva|vuelvan a enviarme|mandarme|pasarme|enviar|mandar|pasar los|mis ejercicios
         mandelos|mandalos|mandenlos ~ de nuez
         de nuez
