@@ -8,7 +8,9 @@ are what counts. A floor is raised when the reader gets better, and lowered only
 - the rows of measure-7 (English) and measure-8 (Spanish) were looked at at last and are there to build on since;
 - a sign that a rule explains away is raised where the judge is not calm: two Spanish files have one false alarm more;
 - training on 1,795 more rows and four hundred more signs cost an older Spanish file one false alarm in 214;
-- the judge looks at each sentence, which finds signs that others drowned, at one to four false alarms in eight files.
+- the judge looks at each sentence, which finds signs that others drowned, at one to four false alarms in eight files;
+- a number that is hardly believed to be the rating is asked for: some four whole readings of a thousand, and with the
+  training on 24 more files one false alarm more in two older files.
 """
 
 import pytest
@@ -115,10 +117,10 @@ FLOORS = {
     ("en-measure-14", "en"): {"whole %": 96.5, "intent %": 99},
     ("en-measure-15", "en"): {"whole %": 95.5, "intent %": 99},
     ("en-measure-16", "en"): {"whole %": 93, "intent %": 98.5},
-    ("en-measure-17", "en"): {"whole %": 96.5, "intent %": 98.5},
+    ("en-measure-17", "en"): {"whole %": 96, "intent %": 98.5},
     ("es-measure-14", "es"): {"whole %": 93.5, "intent %": 98},
     ("es-measure-15", "es"): {"whole %": 92.5, "intent %": 97.5},
-    ("es-measure-16", "es"): {"whole %": 94, "intent %": 98},
+    ("es-measure-16", "es"): {"whole %": 94, "intent %": 97.5},
     ("es-measure-17", "es"): {"whole %": 93.5, "intent %": 99},
     ("en-build-49", "en"): {"whole %": 96, "intent %": 99.5},
     ("en-build-50", "en"): {"whole %": 96.5, "intent %": 99.5},
@@ -137,6 +139,35 @@ FLOORS = {
     ("en-build-56", "en"): {"whole %": 97.5, "intent %": 99},
     ("es-build-43", "es"): {"whole %": 96, "intent %": 98.5},
     ("es-measure-20", "es"): {"whole %": 95, "intent %": 99},
+    ("en-build-57", "en"): {"whole %": 87.5, "intent %": 99.5},
+    ("en-build-58", "en"): {"whole %": 95.5, "intent %": 98.5},
+    ("en-build-59", "en"): {"whole %": 94.5, "intent %": 99},
+    ("en-build-60", "en"): {"whole %": 80.5, "intent %": 98.5},
+    ("en-build-61", "en"): {"whole %": 82.5, "intent %": 99.5},
+    ("en-build-62", "en"): {"whole %": 97.5, "intent %": 99.5},
+    ("en-build-63", "en"): {"whole %": 97, "intent %": 99.5},
+    ("en-build-64", "en"): {"whole %": 94.5, "intent %": 99},
+    ("en-build-65", "en"): {"whole %": 96, "intent %": 98.5},
+    ("en-build-66", "en"): {"whole %": 97, "intent %": 99.5},
+    ("en-build-67", "en"): {"whole %": 91.5, "intent %": 96.5},
+    ("es-build-44", "es"): {"whole %": 87.5, "intent %": 99.5},
+    ("es-build-45", "es"): {"whole %": 97.5, "intent %": 99.5},
+    ("es-build-46", "es"): {"whole %": 95, "intent %": 99.5},
+    ("es-build-47", "es"): {"whole %": 88.5, "intent %": 99.5},
+    ("es-build-48", "es"): {"whole %": 89, "intent %": 99},
+    ("es-build-49", "es"): {"whole %": 98.5, "intent %": 99.5},
+    ("es-build-50", "es"): {"whole %": 96, "intent %": 99.5},
+    ("es-build-51", "es"): {"whole %": 94.5, "intent %": 99.5},
+    ("es-build-52", "es"): {"whole %": 96, "intent %": 98},
+    ("es-build-53", "es"): {"whole %": 94, "intent %": 98.5},
+    ("es-build-54", "es"): {"whole %": 93, "intent %": 97.5},
+    ("es-build-55", "es"): {"whole %": 91, "intent %": 98.5},
+    ("en-measure-19", "en"): {"whole %": 95, "intent %": 99},
+    ("en-measure-20", "en"): {"whole %": 96.5, "intent %": 99},
+    ("en-measure-21", "en"): {"whole %": 94.5, "intent %": 98},
+    ("en-measure-22", "en"): {"whole %": 94, "intent %": 98},
+    ("es-measure-21", "es"): {"whole %": 96, "intent %": 97.5},
+    ("es-measure-22", "es"): {"whole %": 97, "intent %": 99.5},
 }
 PAIN, LOST, ALARMS, STOPS = "pain number wrong", "danger lost wholly", "false alarms %", "opt-out lost"
 CEILINGS: dict[tuple[str, str], dict[str, float]] = {
@@ -200,7 +231,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-31", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("en-build-32", "en"): {PAIN: 1, LOST: 0, ALARMS: 2.8, STOPS: 0},
     ("en-build-33", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
-    ("en-build-34", "en"): {PAIN: 0, LOST: 0, ALARMS: 2.9, STOPS: 0},
+    ("en-build-34", "en"): {PAIN: 0, LOST: 0, ALARMS: 3.2, STOPS: 0},
     ("en-build-35", "en"): {PAIN: 1, LOST: 0, ALARMS: 2.5, STOPS: 0},
     ("en-build-36", "en"): {PAIN: 1, LOST: 2, ALARMS: 7.2, STOPS: 0},
     ("en-build-37", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
@@ -222,7 +253,7 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-40", "en"): {PAIN: 1, LOST: 0, ALARMS: 1.7, STOPS: 0},
     ("es-build-33", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("en-measure-13", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
-    ("en-build-41", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-build-41", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
     ("en-build-42", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
     ("en-build-43", "en"): {PAIN: 1, LOST: 0, ALARMS: 0.9, STOPS: 0},
     ("en-build-44", "en"): {PAIN: 2, LOST: 0, ALARMS: 0.5, STOPS: 0},
@@ -260,6 +291,35 @@ CEILINGS: dict[tuple[str, str], dict[str, float]] = {
     ("en-build-56", "en"): {PAIN: 1, LOST: 0, ALARMS: 0.5, STOPS: 0},
     ("es-build-43", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
     ("es-measure-20", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("en-build-57", "en"): {PAIN: 1, LOST: 0, ALARMS: 1.2, STOPS: 0},
+    ("en-build-58", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("en-build-59", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
+    ("en-build-60", "en"): {PAIN: 0, LOST: 0, ALARMS: 5.9, STOPS: 0},
+    ("en-build-61", "en"): {PAIN: 0, LOST: 0, ALARMS: 3.1, STOPS: 0},
+    ("en-build-62", "en"): {PAIN: 0, LOST: 1, ALARMS: 0.5, STOPS: 0},
+    ("en-build-63", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("en-build-64", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("en-build-65", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("en-build-66", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("en-build-67", "en"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
+    ("es-build-44", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.8, STOPS: 0},
+    ("es-build-45", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("es-build-46", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("es-build-47", "es"): {PAIN: 0, LOST: 0, ALARMS: 3, STOPS: 0},
+    ("es-build-48", "es"): {PAIN: 0, LOST: 0, ALARMS: 2, STOPS: 0},
+    ("es-build-49", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-build-50", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("es-build-51", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("es-build-52", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-build-53", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("es-build-54", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.3, STOPS: 0},
+    ("es-build-55", "es"): {PAIN: 0, LOST: 0, ALARMS: 1.7, STOPS: 0},
+    ("en-measure-19", "en"): {PAIN: 0, LOST: 0, ALARMS: 2.2, STOPS: 0},
+    ("en-measure-20", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
+    ("en-measure-21", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("en-measure-22", "en"): {PAIN: 0, LOST: 0, ALARMS: 0.9, STOPS: 0},
+    ("es-measure-21", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.5, STOPS: 0},
+    ("es-measure-22", "es"): {PAIN: 0, LOST: 0, ALARMS: 0.1, STOPS: 0},
 }
 
 

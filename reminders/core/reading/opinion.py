@@ -28,8 +28,8 @@ class Opinion:
         if self._weights is None:
             text = (resources.files("reminders.core.reading") / self.file).read_text(encoding="utf-8")
             self._weights = json.loads(text)
-        weight = self._weights.get
-        total = sum([weight(name, 0) for name in features]) / SCALE
+        known = self._weights.keys() & features
+        total = sum(map(self._weights.__getitem__, known)) / SCALE
         return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, total))))
 
 

@@ -50,7 +50,7 @@ class Candidates:
         for other in self.near(at):
             features += self._against(at, other)
         features += self._found(at)
-        return list(dict.fromkeys(features))
+        return list(dict.fromkeys(features))  # in their order, since the training goes by it
 
     def near(self, at: int) -> list[int]:
         """Return the places of the numbers nearest to one, which are enough: a text may be all numbers."""
@@ -144,20 +144,26 @@ class Candidates:
             yield "is pain"
 
 
+def _taken(evidence: Evidence, candidates: Candidates) -> list[int]:
+    """Return the places of the number that the rules took for the pain; none where it is "no pain" in words."""
+    places = (at for start, end in evidence.pain.spans for at in range(start, end))
+    return [at for at in places if candidates.values.get(at) == evidence.pain.value][:_NEAREST]
+
+
 def is_doubtful(evidence: Evidence) -> bool:
     """Tell whether the number that the rules took for the pain is hardly a rating of this session, or another is."""
     pain = evidence.pain
     if pain.value is None or evidence.asked not in KNOWN_QUESTIONS:
         return False
     candidates = Candidates(evidence)
-    taken = [at for start, end in pain.spans for at in range(start, end) if candidates.values.get(at) == pain.value]
+    taken = _taken(evidence, candidates)
     if not taken:
-        return False  # "no pain" in words
+        return False
     if len(candidates.values) == 1 and "num.invited" in evidence.held:
         return False  # the short answer that every reminder invites, and nothing that could be another
     amounts = {at for one in evidence.numbers.amounts for at in range(one.start, one.end)}
     others = [at for at in candidates.near(taken[0]) if candidates.values[at] != pain.value and at not in amounts]
-    belief = max(candidates.belief(at) for at in taken[:_NEAREST])
+    belief = max(candidates.belief(at) for at in taken)
     return belief < LEAST or any(candidates.belief(at) > MOST_OF_OTHERS for at in others)
 
 
@@ -169,7 +175,7 @@ def severe(evidence: Evidence) -> list[Span]:
         for at, value in enumerate(values)
         if value is not None
         and SEVERE_FROM <= value <= SCALE_TOP
-        and not any(one.start <= at < one.end for one in amounts)
+        and (evidence.asked == "pain" or not any(one.start <= at < one.end for one in amounts))
     ]
     if not places or evidence.asked not in KNOWN_QUESTIONS:
         return []

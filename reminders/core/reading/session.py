@@ -29,6 +29,7 @@ _FUZZY_FROM = 4
 _SESSIONS = 512  # kept with their names
 
 
+@lru_cache(maxsize=512)
 def parse_session(text: str) -> tuple[SessionExercise, ...]:
     """Return the exercises of "sit to stand 2x10; tandem stance 2x20 sec each side"; BadInput names the bad piece."""
     exercises: list[SessionExercise] = []

@@ -124,6 +124,8 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
+        arrepenti|arrepiento ~ baja|bajas
+        di|dimos de baja sin querer
         ^ ya no quiero $
         no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche !ni
         no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche ni tan|muy|a|de|en
@@ -207,6 +209,11 @@ RULES = {
         sin querer
         habia cancelado|dado
         puse baja|stop|alto
+    """,
+    "opt_out_key_not": """
+        arrepenti|arrepiento ~ baja|bajas
+        sin querer ~ baja
+        baja sin querer
     """,
     "opt_out_key": """
         hasta aqui|aca|ahi ~ llegue|llegamos|llego ~~ no ~ TEXTVERB
