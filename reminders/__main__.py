@@ -6,7 +6,6 @@ import importlib
 import sys
 
 from reminders.errors import BadInput, Refused, ReminderError
-from reminders.memory import start_collecting_rarely
 
 # A command's module is imported only when it is called, so that `reminders read` starts without the web stack.
 COMMANDS = {
@@ -48,7 +47,6 @@ def parser_for(names: list[str]) -> argparse.ArgumentParser:
 
 def main(argv: list[str] | None = None) -> int:
     """Run one command and return its exit code: 0 done, 2 bad input, 1 any other failure."""
-    start_collecting_rarely()
     if not (3, 11) <= sys.version_info[:2] <= (3, 13):
         print("Reminders needs Python 3.11, 3.12 or 3.13.", file=sys.stderr)
         return 1

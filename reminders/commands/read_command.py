@@ -14,6 +14,7 @@ from typing import IO, Any
 from reminders.core.reading import ASKED, HOLDERS, parse_session, read_reply, why
 from reminders.core.words import VOCABULARIES
 from reminders.errors import BadInput
+from reminders.memory import start_collecting_rarely
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -33,6 +34,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Print the reading of one text, or of each row of a file."""
+    start_collecting_rarely()
     defaults = {name: getattr(args, name) for name in ("lang", "session", "asked", "holder", "today")}
     if args.jsonl is not None:
         if args.text is not None:

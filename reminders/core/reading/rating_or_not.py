@@ -157,4 +157,8 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("rated", "WORST ,? FILL* # ,|JOINAND ,? FILL* LEAST FILL* #"),
     ("rated", "WASWORD SMALL WHENWORD SENDER first? got up|out|going|home|down"),
     ("rated", "WASWORD SMALL WHENWORD SENDER first? RISES"),
+    ("pain_of", "^ PAINISH , # DE TEN"),
+    ("pain_of", ".|,|MY|RATE|DE|CLITIC PAINISH , # DE TEN"),
+    ("pain_of", "PAINNOUN DE BODY BODYSIDE? ,? # DE TEN"),
+    ("pair", "^ TEN YESKEY TEN >$|,|."),
 )
