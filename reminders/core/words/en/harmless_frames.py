@@ -37,12 +37,13 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
-        jaw hit|hits|dropped|fell to|on? the floor|ground when|at
+        jaw hit|hits|dropped|fell to|on? the floor|ground when i|we saw|heard|read|got|opened
         tripped|trip|trips|stumbled|tripping over my|her|his words|tongue|lines
-        kicked|kick|butted|bucked|threw ~ missed me
-        fell|fall|falling|went down a? rabbit hole
-        barometer|temperature|temperatures|temps|temp|leaves|prices|glass|stocks falling|fell|dropping|fallen
-        bowled over by how|your|their|the kindness|love|cards|news
+        kicked|kick|butted|bucked the|a|my|his|her gate|door|bucket|pail|fence|wall ,? missed me
+        fell|fall|falling|went down a? rabbit hole of|on|online|with|about|watching|reading|looking|googling|again
+        barometer|temperature|temperatures|temps|temp|leaves|prices|stocks falling|fell|dropping|fallen
+        bowled over by how
+        bowled over by your|their|the kindness|love|cards|news|flowers
         slipped|slip|slipping into my|the|some|a|good|old|new|favorite* sneakers|shoes|boots|pajamas|jeans|coat|trousers|sandals|dress|something
         apples|leaves|pecans|acorns|nuts|oranges|petals|pears|snowflakes|branches are|is|were|keep|started|kept falling|fall|fell
         leaves|petals|snowflakes|acorns falling|fell ,|.|$|all|everywhere|from|today|so

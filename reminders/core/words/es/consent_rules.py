@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
+        .|, la? baja por? $
         ^ ya? no mas por $
         ^ ya? baja por $
         ^ solicito|pido|tramito|gestiono la|mi baja

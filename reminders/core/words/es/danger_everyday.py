@@ -253,7 +253,7 @@ RULES = {
         quebre|rompi|quebro|rompio ~ una $
         quebre|rompi|quebro|rompio la una ~ pared|uñas|pintada|puerta|dedo|jaja
         quebre|rompi el|la|un|una|mi|los|mis? plato|vaso|taza|dieta|record|silla|banda|liga|florero|lentes
-        se me fue el|la|de? dedo|mano|onda|tiempo|hora|pedo !en
+        se me fue el|la|de? dedo|mano|onda|tiempo|hora|pedo !en !entre !bajo !debajo
         se me fue el|la dedo|mano en|con el|la|los|las celular|teclado|tecla|telefono|numero|mensaje|sal|azucar|chile
         cai en la? cuenta
         cayo mucha|la|el|una|tremenda? nieve|lluvia|veinte

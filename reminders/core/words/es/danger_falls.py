@@ -112,7 +112,8 @@ RULES = {
         me vine|fui abajo|patras|atras
         me ~ desbarranque|embarre|estrelle|estampe|embroque|derrumbe|despene|descolgue|voltee|rode|desparrame|tumbe|espatarre
         rode ~ escaleras|escalera|gradas|cerro|abajo
-        se me|le fue ~ cadera|hombro|rodilla|rotula|codo|muneca|hueso|tobillo|quijada
+        cadera|rodilla|hombro|tobillo|pierna se me|le? fue|iba|va de|para|pa|a|hacia el|un? lado|atras|dentro|afuera|fuera|adelante
+        se me|le? fue ~ cadera|hombro|rodilla|rotula|codo|muneca|hueso|tobillo|quijada
         se me|le fue ~ dedo en|entre|bajo|debajo el|la|los|las|mi|una|un !tecla !teclado !telefono !celular !numero !boton !pantalla
         boto|salio|movio|corrio|brinco|zafo|zafado|zafada|desencajo|desmonto|chispo|disloco|desplazo ~ cadera|hombro|rodilla|rotula|codo|dedo|muneca|hueso|tobillo|quijada
         cadera|hombro|rodilla|rotula|codo|dedo|muneca|quijada ~ boto|salio|zafo|fuera|desencajo|chispo|disloco|brinco|corrio|colgando|chueco|chueca|desmonto
