@@ -16,8 +16,8 @@ from reminders.core.reading.signatures import NO_WORD
 from reminders.core.reading.tokens import worst_whole
 
 OPINION = Opinion("ratings")
-# Belief below which a number is not recorded, and belief in another above which it is not either. In replies not trained
-# on, 29 of 2,325 right ratings are asked for at these bounds, and both numbers that the rules took wrongly.
+# Belief below which a number is not recorded, and belief in another above which it is not either. In replies not
+# trained on, 29 of 2,325 right ratings are asked for at these bounds, and both numbers that the rules took wrongly.
 LEAST, MOST_OF_OTHERS = 0.5, 0.2
 SURELY_SEVERE = 0.95  # belief in a number of 8 and more above which it is a danger sign though the rules passed it by
 _NEAREST = 8
