@@ -10,7 +10,8 @@ are what counts. A floor is raised when the reader gets better, and lowered only
 - training on 1,795 more rows and four hundred more signs cost an older Spanish file one false alarm in 214;
 - the judge looks at each sentence, which finds signs that others drowned, at one to four false alarms in eight files;
 - a number that is hardly believed to be the rating is asked for: some four whole readings of a thousand, and with the
-  training on 24 more files one false alarm more in two older files.
+  training on 24 more files one false alarm more in two older files;
+- a number of 8 and more that the rules pass by is a sign where it is likely a rating: one false alarm in en-measure-14.
 """
 
 import json

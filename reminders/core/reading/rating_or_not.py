@@ -5,6 +5,7 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
+    ("other", "NOT|NO CLITIC|THE? DIDVERB ALL ,? ISH|SAYS_RATE SMALL >$|,|."),
     ("rated", "WORST FILL* # ATMOVE|IN_BODY"),
     ("pain_alone", "^ FILL* RANGE_START # JOINAND # !SET !REP !X !SEC"),
     ("pain_alone", "^ SMALL X THE _ >$|,|."),

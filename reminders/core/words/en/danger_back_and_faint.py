@@ -58,6 +58,8 @@ RULES = {
         came right back
     """,
     "danger.faint_or_dizzy": """
+        head|heads|feel|feeling|felt|am|im all|so|a? bit? floaty|swimmy
+        floor|room|walls|ground|house tilts|tilting|sways|swaying !the !a !my
         DIZZY !heights
         light|lite|swimmy|swimming|foggy headed|head
         lightheaded|lite headed

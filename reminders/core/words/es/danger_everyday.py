@@ -49,6 +49,7 @@ RULES = {
         hombre|hombro|brazo izquierdo ~ pecho
     """,
     "danger.nerve_or_bladder": """
+        pierna|piernas|pie|pies|mano|manos|brazo ~ no siente|siento|sentia|sienten lo|el|la caliente|frio|calor|agua|piso|suelo
         no ~ aguanto|aguanta|aguante las ganas y|que me|se orino|orina|orine|meo|hago
         orinar|pipi|mear|chis ,? y|pero? ~ no ~ sale|logro|consigo
         se me sale|salio|escapa|escapo|chorrea|chorreo|va|fue el|la|los|las|un? orin|orines|orina|orinas|pipi|pis|meado|meados|miado|miados|chi|chis|chichi|caca|popo|excremento|cuerpo|zurullo
