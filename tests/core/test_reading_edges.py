@@ -54,15 +54,3 @@ def test_a_reply_once_read_wrong(
     reading = read_reply(text, language, CHAIR, asked, holder, TODAY).as_dict()
 
     assert {name: reading[name] for name in expected} == expected
-
-
-def test_what_is_kept_of_a_reply_answers_no_other_question_session_or_holder() -> None:
-    """The same words twice, so that the second time the reading is one that was kept."""
-    for _ in range(2):
-        assert read_reply("3", "en", CHAIR, "pain").pain == 3
-        assert read_reply("3", "en", CHAIR, None).pain is None
-        assert read_reply("my mother fell", "en", CHAIR, None, "helper").about == "client"
-        assert read_reply("done but not b", "en", CHAIR, None).by_exercise[0].name == "wall push-up"
-        assert not read_reply("done but not b", "en", (), None).by_exercise
-        assert read_reply("pause until March 9", "en", CHAIR, None, "self", TODAY).when == "2027-03-09"
-        assert read_reply("pause until March 9", "en", CHAIR, None, "self", date(2028, 3, 3)).when == "2028-03-09"

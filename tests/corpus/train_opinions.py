@@ -7,7 +7,6 @@ the files and prints for the last one how many right and wrong numbers would be 
 
 import argparse
 import json
-import math
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
@@ -41,9 +40,7 @@ def samples_of_ratings(row: Row) -> Iterator[tuple[Sample, bool, bool]]:
     """Yield the samples of a row; of the same number at several places the one that the rules took is the rating."""
     evidence, _, _ = evidence_of(row["text"], row["lang"], PARSED[row["session"]], row["asked"])
     candidates, pain = ratings.Candidates(evidence), row["expect"]["pain"]
-    taken = (
-        {at for start, end in evidence.pain.spans for at in range(start, end)} if evidence.pain.value == pain else ()
-    )
+    taken = {at for start, end in evidence.pain.spans for at in range(start, end)}
     same = [at for at, value in candidates.values.items() if value == pain]
     for at, value in candidates.values.items():
         is_taken = at in taken and value == evidence.pain.value
@@ -94,7 +91,7 @@ def left_out(question: str, fold: int) -> list[tuple[float, bool, bool]]:
     asked = [name for at, name in enumerate(BUILD) if at % FOLDS == fold]
     found = [one for name in asked for row in rows_of(HERE / f"replies-{name}.jsonl") for one in samples_of(row)]
     return [
-        (1 / (1 + math.exp(-sum(weights.get(name, 0) for name in features) / opinion.SCALE)), label == MEANT, is_beside)
+        (opinion.belief_by(weights, features), label == MEANT, is_beside)
         for (features, label), is_taken, is_beside in found
         if is_taken
     ]

@@ -5,7 +5,6 @@ Callers need only what is named here. The words of a language live in `core/word
 
 from collections.abc import Sequence
 from datetime import date
-from functools import lru_cache
 
 from reminders.core.languages import LANGUAGES
 from reminders.core.reading.grammar import grammar_for
@@ -26,9 +25,6 @@ __all__ = [
 ]
 
 
-_SHORT, _KEPT = 160, 4_096  # characters of a text whose reading is kept, and how many are
-
-
 def make_ready() -> None:
     """Load the words, rules and weights of every language: else the first client who writes waits for it."""
     for language in LANGUAGES:
@@ -47,22 +43,8 @@ def read_reply(
     """Return what a reply means.
 
     `vocabulary_language` is the client's ("en", "es"); a text in another known language is read all the same. `asked`
-    is the kind of question open when it came; `holder` who holds the contact; `today` gives dates their year. The
-    reading is not to be changed: a short text's is kept, since most replies are one of a few forms.
+    is the kind of question open when it came; `holder` who holds the contact; `today` gives dates their year.
     """
-    given = (text, vocabulary_language, tuple(session), asked, holder, today)
-    return _kept_reading(*given) if len(text) <= _SHORT else read(*given).reading
-
-
-@lru_cache(maxsize=_KEPT)
-def _kept_reading(
-    text: str,
-    vocabulary_language: str,
-    session: tuple[SessionExercise, ...],
-    asked: str | None,
-    holder: str,
-    today: date | None,
-) -> Reading:
     return read(text, vocabulary_language, session, asked, holder, today).reading
 
 

@@ -28,9 +28,13 @@ class Opinion:
         if self._weights is None:
             text = (resources.files("reminders.core.reading") / self.file).read_text(encoding="utf-8")
             self._weights = json.loads(text)
-        known = self._weights.keys() & features
-        total = sum(map(self._weights.__getitem__, known)) / SCALE
-        return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, total))))
+        return belief_by(self._weights, features)
+
+
+def belief_by(weights: Mapping[str, int], features: Iterable[str]) -> float:
+    """Return how far what the features describe is believed in by these weights, 0 to 1."""
+    total = sum(map(weights.__getitem__, weights.keys() & features)) / SCALE
+    return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, total))))
 
 
 def is_of_use(label: str) -> bool:

@@ -5,7 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "opt_out": """
-        .|, la? baja por? $
+        .|, la? baja por $
         ^ ya? no mas por $
         ^ ya? baja por $
         ^ solicito|pido|tramito|gestiono la|mi baja
@@ -125,7 +125,8 @@ RULES = {
         fuera de ~ lista
     """,
     "opt_out_not": """
-        arrepenti|arrepiento ~ baja|bajas
+        arrepenti|arrepiento de darme|dar|pedir de|la? baja
+        arrepenti|arrepiento de haberme|haber dado|pedido de|la? baja
         di|dimos de baja sin querer
         ^ ya no quiero $
         no me? TEXTVERB los|el|esos|tantos? TEXT? tan|muy temprano|tarde|noche !ni
@@ -212,8 +213,9 @@ RULES = {
         puse baja|stop|alto
     """,
     "opt_out_key_not": """
-        arrepenti|arrepiento ~ baja|bajas
-        sin querer ~ baja
+        arrepenti|arrepiento de darme|dar|pedir de|la? baja
+        arrepenti|arrepiento de haberme|haber dado|pedido de|la? baja
+        sin querer me? di de baja
         baja sin querer
     """,
     "opt_out_key": """
