@@ -24,6 +24,7 @@ OF_SOMETHING_ELSE = (
 BESIDE = (
     ("en", None, "pain's a 5. stiffness more like 8 in the mornings", 5),
     ("en", None, "2 for pain. Tiredness? 8", 2),
+    ("en", "meaning", "Pain's a 5, stiffness more like 7 in the mornings. All done", 5),
     ("en", None, "finihsed all of it, pain 2 or so, then walked to the 9 bus", 2),
     ("es", None, "ya hice todo, dolor 3, estuve mirando la novela, muy floja, le doy un 5", 3),
     ("es", None, "pensé que me iba a doler un 7 y fue un 2, terminé todo", 2),

@@ -9,7 +9,7 @@ from itertools import pairwise
 from reminders.core.reading.danger import Span
 from reminders.core.reading.features import row_of_words
 from reminders.core.reading.intent import Evidence
-from reminders.core.reading.opinion import KNOWN_QUESTIONS, Opinion, is_of_use
+from reminders.core.reading.opinion import Opinion, is_of_use, question_of
 
 OPINION = Opinion("no_pain")
 # Belief below which "no pain" is not recorded. Of 224 right ones, in replies not trained on, the least was believed in
@@ -26,7 +26,7 @@ def spans_of(evidence: Evidence) -> list[Span]:
 
 def features_of(evidence: Evidence) -> list[str]:
     """Return what there is to know of these words: what stands in their sentences and around them."""
-    row, features = row_of_words(evidence), [f"asked {evidence.asked}"]
+    row, features = row_of_words(evidence), [question_of(evidence.asked)]
     for start, end in spans_of(evidence):
         low, high = evidence.scope.sentence(start, end)
         around = row[low : high + 2]
@@ -39,7 +39,7 @@ def features_of(evidence: Evidence) -> list[str]:
 def is_doubtful(evidence: Evidence) -> bool:
     """Tell whether the "no pain" that the rules found is hardly meant so."""
     pain, values = evidence.pain, evidence.scope.text.values
-    if pain.value != 0 or evidence.asked not in KNOWN_QUESTIONS or not spans_of(evidence):
+    if pain.value != 0 or not spans_of(evidence):
         return False
     if "correction" in evidence.hits or "correction_plain" in evidence.hits:
         return False  # "I meant no pain, not 9": too few to learn from

@@ -9,8 +9,8 @@ from collections.abc import Iterable, Mapping
 from importlib import resources
 
 SCALE = 100  # weights are kept as whole hundredths
-# The replies to train on answer no other questions than these.
-KNOWN_QUESTIONS = (None, "pain", "amount")
+# The replies to train on answer these questions or none; any other is as if none were open, save one for a rating.
+_LEARNED = {"pain": "pain", "settling": "pain", "amount": "amount"}
 _FARTHEST = 30.0  # beyond it the belief is nought or one
 _INNER = ("ex.", "day.")  # labels that are of use only to the rules themselves
 
@@ -35,6 +35,11 @@ def belief_by(weights: Mapping[str, int], features: Iterable[str]) -> float:
     """Return how far what the features describe is believed in by these weights, 0 to 1."""
     total = sum(map(weights.__getitem__, weights.keys() & features)) / SCALE
     return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, total))))
+
+
+def question_of(asked: str | None) -> str:
+    """Return the feature of the question that was open."""
+    return f"asked {_LEARNED.get(asked or '')}"
 
 
 def is_of_use(label: str) -> bool:

@@ -11,7 +11,7 @@ from reminders.core.reading.danger import Span
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import SCALE_TOP, SEVERE_FROM
-from reminders.core.reading.opinion import KNOWN_QUESTIONS, Opinion, is_of_use
+from reminders.core.reading.opinion import Opinion, is_of_use, question_of
 from reminders.core.reading.signatures import NO_WORD
 from reminders.core.reading.tokens import worst_whole
 
@@ -47,7 +47,7 @@ class Candidates:
         """Return what there is to know of the number at a place: the words about it, and those about the others."""
         value, row = self.values[at], self._row
         size = sum(value > top for top in _SIZES)
-        features = [f"asked {self._evidence.asked}", f"value {size}", f"is {row[at]}"]
+        features = [question_of(self._evidence.asked), f"value {size}", f"is {row[at]}"]
         features += self._beside(at)
         features += self._around(at)
         for other in self.near(at):
@@ -156,7 +156,7 @@ def _taken(evidence: Evidence, candidates: Candidates) -> list[int]:
 def is_doubtful(evidence: Evidence) -> bool:
     """Tell whether the number that the rules took for the pain is hardly a rating of this session, or another is."""
     pain = evidence.pain
-    if pain.value is None or evidence.asked not in KNOWN_QUESTIONS:
+    if pain.value is None:
         return False
     candidates = Candidates(evidence)
     taken = _taken(evidence, candidates)
@@ -180,7 +180,7 @@ def severe(evidence: Evidence) -> list[Span]:
         and SEVERE_FROM <= value <= SCALE_TOP
         and (evidence.asked == "pain" or not any(one.start <= at < one.end for one in amounts))
     ]
-    if not places or evidence.asked not in KNOWN_QUESTIONS:
+    if not places:
         return []
     candidates = Candidates(evidence)
     return [(at, at + 1) for at in places[:_NEAREST] if candidates.belief(at) > LIKELY_SEVERE]
