@@ -120,7 +120,7 @@ def side_by_side(models: dict[str, Any]) -> dict[str, Any]:
         ]
     return {
         "questions": {name: model["classes"] for name, model in models.items()},
-        "weights": {name: " ".join(map(str, row)) for name, row in rows.items()},
+        "weights": {name: judging.as_text(row) for name, row in rows.items()},
     }
 
 

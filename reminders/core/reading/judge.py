@@ -8,6 +8,8 @@ import json
 import math
 import sys
 from array import array
+from binascii import a2b_base64, b2a_base64
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
@@ -75,15 +77,15 @@ class Judge:
     """The weights of all questions, one row a feature: intent, completion, correction, danger side by side."""
 
     def __init__(self, questions: dict[str, list[str]], weights: dict[str, str]) -> None:
-        """Take question → classes, and feature → "a whole number for each class of each question"."""
+        """Take question → classes, and feature → a whole number for each class of each question, as text."""
         self._parts: dict[str, tuple[list[str], int, int]] = {}
         width = 0
         for name, classes in questions.items():
             self._parts[name] = (classes, width, width + len(classes))
             width += len(classes)
-        self._size, self._lift = width * _LANE, _packed([_LIFT] * width)
+        self._size, self._lift = width * _LANE, int.from_bytes(array("I", [_LIFT] * width), sys.byteorder)
         # What a text needs of the weights is put together at its first need: all of it would hold up every start.
-        self._weights, self._nothing = weights, " ".join(["0"] * width)
+        self._weights, self._nothing = weights, as_text([0] * width)
         self._rows: Kept[str, int] = Kept(self._row, _CACHE)
         self._pairs: Kept[tuple[str, str], int] = Kept(self._pair, _CACHE)  # word and the word behind it → weights
         self._words: dict[str, Kept[tuple[str, str], int]] = {}  # language → word with its signature → weights
@@ -123,7 +125,7 @@ class Judge:
         own, other = start + classes.index(name), start + classes.index(against)
 
         def gain(feature: str) -> int:
-            found = _numbers(self._weights.get(feature, self._nothing))
+            found = numbers_of(self._weights.get(feature, self._nothing))
             return found[own] - found[other]
 
         row, gains = row_of_words(evidence), []
@@ -135,7 +137,17 @@ class Judge:
     def _row(self, feature: str) -> int:
         """Return the weights of one feature for all questions, 0 where none has it."""
         row = self._weights.get(feature)
-        return _packed(_numbers(row)) if row else 0
+        return self._packed(numbers_of(row)) if row else 0
+
+    def _packed(self, row: "array[int]") -> int:
+        """Return a row of weights as one whole number, a lane a class: adding those adds all lanes at once.
+
+        With the sign bit turned, a number of four bytes is larger by half of what they hold: that is the lift again.
+        """
+        lanes = array("i", row)
+        if sys.byteorder == "big":
+            lanes.reverse()
+        return (int.from_bytes(lanes, sys.byteorder) ^ self._lift) - self._lift
 
     def _pair(self, pair: tuple[str, str]) -> int:
         """Return the weights of two neighbouring words."""
@@ -146,17 +158,20 @@ class Judge:
         return sum(map(self._row, names_of_word(*word, lexicon)))
 
 
-def _numbers(row: str) -> list[int]:
-    """Return a row of weights, which is kept as it stands in the file: most are never asked for."""
-    return list(map(int, row.split()))
+def as_text(row: Sequence[int]) -> str:
+    """Return a row of weights, in hundredths, as it stands in the file: two bytes a number, the low one first."""
+    numbers = array("h", row)
+    if sys.byteorder == "big":
+        numbers.byteswap()
+    return b2a_base64(numbers, newline=False).decode()
 
 
-def _packed(row: list[int]) -> int:
-    """Return a row of weights as one whole number, a lane a class: adding those adds all lanes at once."""
-    packed = 0
-    for weight in reversed(row):
-        packed = (packed << (8 * _LANE)) + weight
-    return packed
+def numbers_of(row: str) -> "array[int]":
+    """Return a row of weights from the file's text, in which it is kept: most are never asked for."""
+    numbers = array("h", a2b_base64(row))
+    if sys.byteorder == "big":
+        numbers.byteswap()
+    return numbers
 
 
 _POWERS: Kept[int, float] = Kept(lambda behind: math.exp(-behind / SCALE), _CACHE)  # hundredths behind → power

@@ -11,6 +11,7 @@ import sys
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from reminders.core.reading import matching as step
+from reminders.core.reading.kept import Kept
 from reminders.core.reading.matching import Step, places
 from reminders.core.reading.needs import Needs
 from reminders.core.reading.sieve import Sieve
@@ -32,9 +33,32 @@ _FIXED = {
     "_": rf"[^{re.escape(NO_WORD)}]",
     "@": rf"{NAMED}{NAMED_ON}*",
 }
+_PAUSES = frozenset(NO_WORD)
+_FIXED_STEPS: dict[str, list[Step]] = {
+    "~~": [(step.FEW, frozenset(STOP + QUESTION), 0, 6)],
+    "^": [(step.FIRST, _PAUSES, 0, 0), (step.MANY, _PAUSES, 0, sys.maxsize)],  # as many as there are
+    "$": [(step.LAST, _PAUSES, 0, 0)],
+    "@": [(step.ONE, frozenset(NAMED), 1, 1), (step.MANY, frozenset(NAMED_ON), 0, sys.maxsize)],
+    "?": [(step.ONE, frozenset(QUESTION), 1, 1)],
+    "_": [(step.OTHER, _PAUSES, 1, 1)],
+}
 _LOOKS = {"!": step.NOT_AHEAD, ">": step.AHEAD, "<": step.BEHIND}
-_ANY = sys.maxsize  # as many as there are
+_ITEMS = 60_000  # kept
 _TRIES = 40  # of a rule before its expression is made, which costs as much as some eighty tries
+
+
+class Items:
+    """What the items of rules over one lexicon become, each worked out once, since many rules share it."""
+
+    def __init__(self, chars: Chars) -> None:
+        """Take concept → signatures."""
+        negators = chars("NEGATOR")
+        self.pauses_and_negators = _PAUSES | negators
+        self.regex: Kept[str, str] = Kept(lambda item: _item(item, chars), _ITEMS)
+        self.steps: Kept[str, list[Step] | None] = Kept(lambda item: _steps(item, chars), _ITEMS)
+        self.denies: Kept[str, bool] = Kept(
+            lambda item: any(negators & chars(name) for name in item.strip("!><?*+").split("|")), _ITEMS
+        )
 
 
 class Rule:
@@ -43,11 +67,11 @@ class Rule:
     Its expression is made when it has been tried often; until then its steps are walked.
     """
 
-    __slots__ = ("_chars", "_steps", "_tries", "find", "is_anchored", "label", "needed", "source")
+    __slots__ = ("_items", "_steps", "_tries", "find", "is_anchored", "label", "needed", "source")
 
-    def __init__(self, label: str, source: str, needed: list[frozenset[str]], chars: Chars) -> None:
+    def __init__(self, label: str, source: str, needed: list[frozenset[str]], items: "Items") -> None:
         """Take the pattern and what a text must hold: one sign of each set in `needed`, the rarest first."""
-        self.label, self.source, self.needed, self._chars = label, source, needed, chars
+        self.label, self.source, self.needed, self._items = label, source, needed, items
         self.is_anchored = source.startswith("^")
         self._tries = 0
         self._steps: list[Step] | None = None
@@ -59,7 +83,7 @@ class Rule:
         items = self.source.split()
         kept_out = self._kept_out(items)
         gap = rf"[^{''.join(map(re.escape, sorted(kept_out)))}]{{0,3}}?"
-        return re.compile("".join(gap if item == "~" else _item(item, self._chars) for item in items))
+        return re.compile("".join(gap if item == "~" else self._items.regex[item] for item in items))
 
     def steps(self) -> "list[Step] | None":
         """Return the same as steps to walk, or None where only the expression can say it."""
@@ -67,7 +91,7 @@ class Rule:
         kept_out = self._kept_out(items)
         steps: list[Step] = []
         for item in items:
-            more = [(step.FEW, kept_out, 0, 3)] if item == "~" else _steps(item, self._chars)
+            more = [(step.FEW, kept_out, 0, 3)] if item == "~" else self._items.steps[item]
             if more is None:
                 return None
             steps += more
@@ -75,12 +99,9 @@ class Rule:
 
     def _kept_out(self, items: list[str]) -> frozenset[str]:
         """Return what a gap does not reach over: in a rule of danger that denies nothing, words that deny too."""
-        pauses = frozenset(NO_WORD)
-        if not self.label.startswith("danger."):
-            return pauses
-        negators = self._chars("NEGATOR")
-        names = (name for item in items for name in item.strip("!><?*+").split("|"))
-        return pauses if any(negators & self._chars(name) for name in names) else pauses | negators
+        if not self.label.startswith("danger.") or any(map(self._items.denies.__getitem__, items)):
+            return _PAUSES
+        return self._items.pauses_and_negators
 
     def _walk(self, signature: str) -> list[tuple[int, int]]:
         """Find the places by walking the steps, and make the expression once that has been done often."""
@@ -168,17 +189,8 @@ def _item(item: str, chars: Chars) -> str:
 
 def _steps(item: str, chars: Chars) -> list[Step] | None:
     """Return one item as steps to walk; None where it says what only an expression can."""
-    pauses = frozenset(NO_WORD)
-    fixed: dict[str, list[Step]] = {
-        "~~": [(step.FEW, frozenset(STOP + QUESTION), 0, 6)],
-        "^": [(step.FIRST, pauses, 0, 0), (step.MANY, pauses, 0, _ANY)],
-        "$": [(step.LAST, pauses, 0, 0)],
-        "@": [(step.ONE, frozenset(NAMED), 1, 1), (step.MANY, frozenset(NAMED_ON), 0, _ANY)],
-        "?": [(step.ONE, frozenset(QUESTION), 1, 1)],
-        "_": [(step.OTHER, pauses, 1, 1)],
-    }
-    if item in fixed:
-        return fixed[item]
+    if item in _FIXED_STEPS:
+        return _FIXED_STEPS[item]
     times = item[-1] if item[-1] in "?*+" else ""
     look = item[0] if item[0] in "!><" else ""
     names = item[len(look) : len(item) - len(times)].split("|")
@@ -198,8 +210,8 @@ class RuleSet:
 
     def __init__(self, rules: Mapping[str, str], chars: Chars, frequent: frozenset[str]) -> None:
         """Take label → patterns, one a line; `frequent` signatures stand in most texts and make poor anchors."""
-        by_source, needs = _labels_by_source(rules), Needs(chars, frequent)
-        self.rules = [Rule(labels[0], source, needs.of(source), chars) for source, labels in by_source.items()]
+        by_source, needs, items = _labels_by_source(rules), Needs(chars, frequent), Items(chars)
+        self.rules = [Rule(labels[0], source, needs.of(source), items) for source, labels in by_source.items()]
         self._labels = list(by_source.values())
         self._sieve = Sieve([rule.needed for rule in self.rules])
         for rule in self.rules:

@@ -6,7 +6,7 @@ Amounts, pain figures and counts come out here with their places; what they add 
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.needs import Needs
 from reminders.core.reading.number_rules import NUMBER_RULES
-from reminders.core.reading.patterns import Rule
+from reminders.core.reading.patterns import Items, Rule
 from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.sieve import Sieve, signs_of
 from reminders.core.reading.signatures import NO_WORD, SECONDS, USED
@@ -22,9 +22,9 @@ class NumberGrammar:
 
     def __init__(self, lexicon: Lexicon) -> None:
         """Make the rules."""
-        needs = Needs(lexicon.chars, lexicon.number_chars)
+        needs, items = Needs(lexicon.chars, lexicon.number_chars), Items(lexicon.chars)
         self._rules: list[tuple[str, Rule]] = [
-            (role, Rule(role, pattern, needs.of(pattern), lexicon.chars)) for role, pattern in NUMBER_RULES
+            (role, Rule(role, pattern, needs.of(pattern), items)) for role, pattern in NUMBER_RULES
         ]
         self._sieve = Sieve([rule.needed for _, rule in self._rules])
         self._numeric = lexicon.figures
