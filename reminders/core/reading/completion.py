@@ -79,14 +79,14 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
     if intent != "report":
         return None
     told = evidence.told
-    if "num.invited" in evidence.held and not told.by_exercise and "part_sure" not in evidence.held:
-        return "all"
     if told.by_exercise:
         return _of_lines(evidence, session)
     if told.sets is not None and session:
         wanted = session[0].sets or 1
         if told.sets < wanted:
             return "part"
+    if "num.invited" in evidence.held and "part_sure" not in evidence.held:
+        return "all"
     if "amount_unknown" in evidence.held:
         return None
     if is_percentage(evidence):

@@ -29,6 +29,7 @@ NUMBER_SHAPES: dict[str, tuple[str, ...]] = {
     "small": ("#", "SMALL"),
     "ten": ("#", "SMALL", "TEN"),
     "big": ("#", "BIG"),
+    "hundred": ("#", "BIG", "N100"),
     "year": ("#", "BIG", "YEAR"),
     "clock": ("CLOCK",),
     "frac10": ("FRAC10",),

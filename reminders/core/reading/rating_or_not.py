@@ -5,6 +5,8 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
+    ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
+    ("other", "NOT|NO ALL ,? ISH|SAYS_RATE SMALL >$|,|."),
     ("other", "NOT|NO CLITIC|THE? DIDVERB ALL ,? ISH|SAYS_RATE SMALL >$|,|."),
     ("rated", "WORST FILL* # ATMOVE|IN_BODY"),
     ("pain_alone", "^ FILL* RANGE_START # JOINAND # !SET !REP !X !SEC"),

@@ -72,6 +72,12 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
     return _amount(numbers, start, end, values[0], None)
 
 
+def _invited_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Y3, 1 set": the answer that reminders invite, and how many sets there were."""
+    pain(numbers, start, end, places[:1], values[:1], exercises)
+    return _amount(numbers, places[-1], end, values[-1], None)
+
+
 def _sets_held(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "2 x 10 seconds"."""
     numbers.seconds.append((places[1], values[1]))
@@ -258,6 +264,7 @@ TAKERS: dict[str, Taker] = {
     "reps_sets": _reps_sets,
     "lots": _lots,
     "first_sets": _first_sets,
+    "invited_sets": _invited_sets,
     "sets_held": _sets_held,
     "sets_only": _sets_only,
     "sets_last": _sets_last,

@@ -144,6 +144,8 @@ def shape_of(value: float) -> str:
         return "small"
     if value == 10:
         return "ten"
+    if value == 100:
+        return "hundred"
     return "year" if 1900 <= value <= 2099 else "big"
 
 

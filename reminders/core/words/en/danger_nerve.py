@@ -59,7 +59,9 @@ RULES = {
         SLUR ~ SPEECH
         SPEECH ~ CANT|wont|not|wrong|trouble ~ come|coming|out|right|sense
         SPEECH ~ come|coming|came ~ out ~ wrong|funny|jumbled|garbled|weird|mixed
-        CANT|cant|couldnt|trouble|wont|hard ~ get|find|form|say|speak|talk|talking|speaking|understand|make ~ words|sentence|sentences|speak|talk|right
+        CANT|cant|couldnt|trouble|wont|hard ~ find|form|say|speak|talk|talking|speaking|understand|make ~ words|sentence|sentences|speak|talk|right
+        CANT|cant|couldnt|trouble|wont|hard ~ get ~ words|sentence|sentences|speak|talk
+        CANT|cant|couldnt|trouble|wont|hard ~ get my|the mouth|tongue|speech|talking|speaking|lips|face|hand|arm|leg|fingers|side ~ right
         cant|couldnt speak|talk
         trouble|difficulty speaking|talking|finding
         slurred|slurring|slurry|slurs

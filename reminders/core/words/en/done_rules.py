@@ -61,6 +61,8 @@ RULES = {
         did ~ EXER|ALL
     """,
     "all": """
+        ^ N100 percent ,|.|$|done|complete|completed|finished|today|pain
+        did|do|done|finished|completed|complete|at it|them|em|exercises|all|the* N100 percent
         did|do|finish|finished|complete|completed|done|managed everything
         got through ALL
         through ALL the? SET|SETS_WORD|sets|rounds
@@ -138,7 +140,6 @@ RULES = {
         everything went
         everything ~ spinning|gray|grey|black|dark|blurry
         everyone|everybody
-        100 percent
     """,
     "part": """
         # quarters|thirds|fourths|fifths done|complete|completed|finished|through|there
@@ -242,6 +243,7 @@ RULES = {
         through|thru ALL of? it|them|em|EXERNOUN USED TIMES
     """,
     "part_not": """
+        N100 percent
         half ~~ and|then ~ half
         half the|a|an|this day|morning|afternoon|night|evening|week|minute|hour|time|town|block|street|family
         ALL but my|the|a BODY|CHEST|head|heart is|was|were|are|felt|feels|hurt|hurts|got|started|has|had|ached|aches

@@ -75,6 +75,8 @@ RULES = {
         only|just # in|on the last|second|third|final|fourth
     """,
     "ex.not": """
+        took|take|taking a? raincheck|pass on
+        took|take|taking a? rain check on
         also|too|either no|not|none|nope
         took|taking|crossed|scratched|struck|crossing the|my? @ off|out
         cancelled|canceled

@@ -8,6 +8,7 @@ RULES = {
         fall|falling|fell|fallen|fallin in|out of? love
         fell totally|completely|quite|right|so|madly in love
         fell|fall|fallen off the wagon
+        fell|fallen|falling off my|the|this|that diet|schedule|routine|regimen|regime|program|programme|plan
         fell|fall|falling for it|him|her|them|you
         fell|fall|falling for that|this !time
         fell|fall|falling for a !second !third !fourth !sec !moment !minute !while !bit !fall !time

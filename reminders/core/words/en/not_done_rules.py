@@ -30,6 +30,7 @@ RULES = {
         got up and went
         ^ honestly|sadly|unfortunately|regrettably|sorry|alas|frankly ,? no|nope|not|none|zero|nothing ,|.|$
         rain check
+        raincheck
         overslept
         slept right? through
         life|day|time|company|something got in the? way

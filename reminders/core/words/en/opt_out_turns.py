@@ -88,6 +88,8 @@ RULES = {
         dont|not|hate|sorry|didnt|never want|mean|wish|like|meant|trying? to? bother|trouble|disturb|worry you|anyone|anybody !again
         kids|children|sons|daughters|family|son|daughter|grandkids|friends dont|never|doesnt|hardly|wont even? text|call|message|write
         this is my number|phone|cell|mobile now|use
+        dont|not TEXTVERB me|us so|this|that|too early|late|soon ,|.|?|$|in|please|its|it|i|im|we
+        turn|turning|turned|switch|shut off the|my|these|this caps|capitals|sound|ringer|stove|tv|telly|television|light|lights|radio|volume|oven|heat|heater|beep|beeping|buzzing|vibration|speaker|flashlight|camera|autocorrect
         push off from|of|the|my|a|using|on
         dont|never|not forget|hesitate|fail to TEXTVERB
         dont|never|not be afraid to TEXTVERB

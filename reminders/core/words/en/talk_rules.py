@@ -180,6 +180,7 @@ RULES = {
         ? all of them|it ,|.|$
     """,
     "correction_not": """
+        mean it|that|business ,|.|$
         forget the other|rest|others|last
         oops|whoops|oop|sorry ~ deleted|erased|lost|forgot|missed|dropped|fell|misplaced
         ^ sorry ,? cant|couldnt|no|i|didnt|not|too|but|for|about|im

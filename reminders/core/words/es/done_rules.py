@@ -67,7 +67,9 @@ RULES = {
         ALL
         la totalidad
         al cien
-        al 100
+        al N100
+        ^ el|un? N100 por ciento|percent|porciento ciento?
+        hice|hecho|hechos|cumpli|complete|termine|los|el|al|todo* N100 por|percent|porciento
         como dice|indica ~ papel|hoja
         lo indicado
         ni uno falto
@@ -175,6 +177,7 @@ RULES = {
         # %
     """,
     "part_not": """
+        N100 percent|por|porciento
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
     "part_sure": """
