@@ -9,7 +9,7 @@ from reminders.core.reading import make_ready, patterns
 from reminders.core.reading.grammar import grammar_for
 from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.matching import AHEAD, FEW, MANY, NOT_AHEAD, ONE, Step, places
-from reminders.core.reading.patterns import Rule, RuleSet
+from reminders.core.reading.patterns import Items, Rule, RuleSet
 from reminders.core.reading.signatures import NO_WORD
 
 EACH = 5  # of so many rules one is tried: making all their expressions takes long
@@ -58,7 +58,7 @@ def test_walking_a_rule_finds_what_its_expression_finds(language: str) -> None:
 
 def test_a_rule_that_is_met_often_gets_its_expression_and_finds_the_same() -> None:
     grammar = grammar_for("en")
-    rule = Rule("x", "no|not pain", [], grammar.lexicon.chars)
+    rule = Rule("x", "no|not pain", [], Items(grammar.lexicon.chars))
     no, pain = (grammar.lexicon.look_up(word)[1] for word in ("no", "pain"))
 
     assert [rule.find(f"{no}{pain}{UNKNOWN}{no}{pain}.") for _ in range(100)] == [[(0, 2), (3, 5)]] * 100
@@ -81,7 +81,7 @@ class Meanwhile:
 
 def test_a_rule_that_another_thread_is_making_finds_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
     lexicon = grammar_for("en").lexicon
-    rule = Rule("x", "no|not pain", [], lexicon.chars)
+    rule = Rule("x", "no|not pain", [], Items(lexicon.chars))
     text = "".join(lexicon.look_up(word)[1] for word in ("no", "pain"))
     monkeypatch.setattr(patterns, "_TRIES", Meanwhile(rule, text))
 

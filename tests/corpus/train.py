@@ -30,7 +30,7 @@ def build_files(language: str, newest: int) -> list[str]:
 
 
 # The weights know the build files up to these; newer ones were met by rules alone and come in with the next training.
-NEWEST = {"en": 64, "es": 51}
+NEWEST = {"en": 71, "es": 60}
 BUILD = ("practice", "plain-build", *(name for lang, newest in NEWEST.items() for name in build_files(lang, newest)))
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")

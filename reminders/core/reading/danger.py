@@ -83,7 +83,7 @@ def _why(said: list[Span], flag: str, scope: Scope, told: Told) -> str:
     reasons = set()
     last = None  # the sign right behind a "no"; those beside it are of its denial
     for start, end in sorted(said):
-        if scope.is_denied(start) and scope.is_right_behind_no(start):
+        if (scope.is_denied(start) and scope.is_right_behind_no(start)) or scope.is_denied_behind(end):
             last = start
             reasons.add(DENIED)
         elif last is not None and start - last <= _NEXT:
@@ -132,7 +132,7 @@ def _holds(span: Span, flag: str, scope: Scope, danger: Danger, is_now: bool) ->
     start, end = span
     is_crisis = flag == "crisis"
     if scope.is_denied(start, _CRISIS_REACH if is_crisis else None, over_and=not is_crisis) or (
-        flag != "crisis" and not is_now and scope.is_supposed(start, end)
+        not is_crisis and (scope.is_denied_behind(end) or (not is_now and scope.is_supposed(start, end)))
     ):
         return False
     whose = "self" if flag == "crisis" and scope.names_writer(start, end) else scope.whose(start, end)

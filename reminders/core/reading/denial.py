@@ -35,6 +35,8 @@ class Denial(Clauses):
             if char == COMMA:
                 if not self._is_list(at) or (at + 1 == start and self._has("THEN_PAST", start, start + 1)):
                     return False
+                if at + 1 < start and self._has("AT_PRESENT", at + 1, at + 2):
+                    return False  # "ya no me falta el aire, ahora me dan vahídos"
                 continue
             if self._begins_another(at, start):
                 return False
@@ -43,6 +45,17 @@ class Denial(Clauses):
             if steps > (_NEAR if reach is None else reach):
                 return False
         return False
+
+    def is_denied_behind(self, end: int) -> bool:
+        """Tell whether a bare "no" closes the stretch: "de mareo nada", "chest pain no, but ...", "mareo no hay"."""
+        chars = self.text.signature
+        at = end + (chars[end : end + 1] == COMMA and self.text.words[end] == ":")
+        if not self._has("NO_BEHIND", at, at + 1):
+            return False
+        if self._has("THERE_IS", at + 1, at + 2):
+            at += 1
+        following = chars[at + 1 : at + 2]
+        return following in ("", COMMA, BUT, *STOP) or self.lexicon.is_in("BUT", following)
 
     def _is_told(self, start: int) -> bool:
         """Tell whether a stretch is stated, whatever is denied before it: "no fever and no air", "without help can't

@@ -145,7 +145,7 @@ def _opt_out(evidence: Evidence) -> str | None:
         return "opt_in"
     if "opt_out_key" in evidence.held:
         return "opt_out"
-    if evidence.has("pause_span", "pause_until"):
+    if evidence.has("pause_span", "pause_until") and "for_good" not in evidence.held:
         return "pause"
     return "opt_out"
 

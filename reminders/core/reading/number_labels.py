@@ -83,7 +83,8 @@ SHARED_RULES: dict[str, str] = {
         NOT YESKEY #
         # THAT? SENDER? SAIDWORD
         # FILL? MISTAKE
-        INSTEADOF FILL? #
+        INSTEADOF OF|DE|THAN FILL? #
+        INSTEADOF #
         THATNUM #
     """,
     "num.said": """

@@ -6,6 +6,10 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
+    ("of_ex", "DIDVERB # OUTOF OF? TEN IN_BODY? THE? @"),
+    ("other", "DIDVERB FRAC10 OF? THE? @"),
+    ("other", "FRAC10 FOR_WHAT YOU|DOCTOR|PERSON"),
+    ("other", "ARTICLE TEN FOR_WHAT|TO_SCALE YOU|DOCTOR"),
     ("other", "NOT|NO ALL ,? ISH|SAYS_RATE SMALL >$|,|."),
     ("other", "NOT|NO CLITIC|THE? DIDVERB ALL ,? ISH|SAYS_RATE SMALL >$|,|."),
     ("rated", "WORST FILL* # ATMOVE|IN_BODY"),

@@ -165,7 +165,7 @@ class Scope(Denial):
         if (
             fear is not None
             and not self._is_no_fear(fear)
-            and not self._is_known(start)
+            and not (self._is_known(start) or self._is_like_before(end))
             and (not self._has("HAPPENED", fear + 1, start) or self._has("FUTURE", fear + 1, start))
         ):
             return True
@@ -190,6 +190,15 @@ class Scope(Denial):
     def _is_known(self, start: int) -> bool:
         """Tell whether the words before a stretch say that it is there: "worried about this pain", "my numb foot"."""
         return self._has("THIS", start - 1, start) or (self._has("MY", start - 1, start) and start > 1)
+
+    def _is_like_before(self, end: int) -> bool:
+        """Tell whether what is feared has been: "worried I'll faint again like I did this morning"."""
+        at = self._last("LIKE_WORD", end, end + 3)
+        if at is None:
+            return False
+        return self._has("RECENT", at + 1, at + 2) or (
+            self._has("ONESELF", at + 1, at + 2) and self._has("RECENT", at + 2, at + 7)
+        )
 
     def _is_no_fear(self, at: int) -> bool:
         """Tell whether a word of fear fears nothing: "fear, I fell", "don't worry but I fell"."""

@@ -56,7 +56,7 @@ def take_back(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> bool:
     Only where it knows all words of the sign: what it has never met it cannot be sure of. Tells whether any was.
     """
     danger = evidence.danger
-    if not danger.grades or judged.share("danger", NO_DANGER) < _SURELY_NONE:
+    if not danger.grades or "happening" in evidence.hits or judged.share("danger", NO_DANGER) < _SURELY_NONE:
         return False
     row, taken = row_of_words(evidence), []
     for flag in danger.grades:
@@ -121,4 +121,6 @@ def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:
         return verdict.name
     calm = judged.share("danger", NO_DANGER)
     doubted = [flag for flag, why in danger.explained.items() if calm < _CALM_ENOUGH[why]]
+    if all(danger.explained[flag] == DENIED for flag in doubted) and verdict.name not in (NO_DANGER, *doubted):
+        return verdict.name if doubted else None  # "no chest pain but my back is a 9"
     return verdict.name if verdict.name in doubted else next(iter(doubted), None)

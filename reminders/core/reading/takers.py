@@ -72,7 +72,9 @@ def _first_sets(numbers: Numbers, start: int, end: int, places: list[int], value
     return _amount(numbers, start, end, values[0], None)
 
 
-def _invited_sets(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+def _invited_sets(
+    numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int
+) -> bool:
     """ "Y3, 1 set": the answer that reminders invite, and how many sets there were."""
     pain(numbers, start, end, places[:1], values[:1], exercises)
     return _amount(numbers, places[-1], end, values[-1], None)

@@ -247,8 +247,9 @@ def _trim(text: Text, lexicon: Lexicon, is_own: Callable[[str], bool]) -> None:
 
 
 def _says_more(before: str, char: str, lexicon: Lexicon) -> bool:
-    """Tell whether a last word is no greeting: a letter ("menos la A"), "gave it a miss", "en diez días"."""
-    if lexicon.is_in("GREETED", char) and not lexicon.is_in("GREETS", before):
+    """Tell whether a last word is no greeting: "menos la A", "gave it a miss", "en diez días", "stop it for good"."""
+    is_lasting = lexicon.is_in("GREETS", char) and lexicon.is_in("FOR_GOOD", before)
+    if is_lasting or (lexicon.is_in("GREETED", char) and not lexicon.is_in("GREETS", before)):
         return True
     if lexicon.is_in("LETTERWORD", before) and lexicon.is_in("MISSED", char):
         return True

@@ -19,6 +19,7 @@ RULES = {
     """,
     "danger.nerve_or_bladder": """
         feeling|sensation ~ hasnt|havent|not|isnt|wont|aint come|coming|came|returned|returning back|in|to? ~ BODY
+        runs|running|comes|coming|leaks|leaking|dribbles|pours out ~ dont|cant|without|never feel|feeling it|$|,|.
         feeling|sensation ~ BODY ~ hasnt|havent|not|isnt|wont|aint come|coming|came back
         leg|legs|foot|feet|knees getting|growing|gotten weaker|weak every|each|by|daily|this|since|and
         touch|touching my? BODY ~ like touching|feeling someone|somebody|anybody|anothers|elses|else
@@ -132,6 +133,8 @@ RULES = {
     """,
     "danger.crisis": """
         never|havent|not ~ cut|hurt|harmed|harm|burned myself ~~ but ~ want|wanna|going|need ~ again|tonight
+        reason|thing|stopping|keeping ~ i|ive havent|didnt|dont|wont|hadnt killed|kill|ended|end|hurt|offed|off myself|it|my
+        wish i had ~ died|dead|drowned|killed
         tired|sick|weary|done|bored of|with living|existing !with !in !at !here !alone !like !out !on !next !near !by !room !next
         wish it was|were all? over|finished ,? ~~ tired|live|life|living|die|dead|anymore
         could|might|should|would|id|think|thinking|thought just? run|start|leave|running|starting the|my|a truck|car|engine|motor ~ garage

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "done_not": """
+        no harm|damage done
+        ALL i|we did was|is
+        had|have|got|getting|having my|the|a|some cataract|cataracts|surgery|operation|procedure|hip|knee|eye|eyes|hair|nails|teeth|tooth|test|tests|scan|mri|bloods|bloodwork|labs|roof|dishes|laundry|shopping|taxes done
         done with ~ life|living|TEXT|therapy|it
         done fell|fall|hurt|lost|broke
         pure|all|totally|absolutely|completely|right|just|im|am|was|feeling|feel done in ,|.|$|today|tonight|and|so
@@ -81,6 +84,8 @@ RULES = {
         as prescribed|instructed|directed|ordered|told|written|asked|listed|planned
     """,
     "all_not": """
+        for ALL you|yall|ya|u do|did|does|have|ve|are
+        ALL i|we did was|is
         ALL # TIMES|SET|REP|X
         thats|that ~ lot|all
         thats all folks

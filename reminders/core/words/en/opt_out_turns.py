@@ -109,7 +109,17 @@ RULES = {
         took|taking the|my|that|those|this? EXWORD EXWORD* one|ones|thing|things? off|out|from
     """
     + _NO_WISH,
+    # With these a wish to hear no more is no pause, whatever stretch of time stands beside it.
+    "for_good": """
+        for good|ever
+        forever|permanently|altogether|indefinitely
+        once and for all
+        # ~ SPAN is|are|was|were|has been|is* plenty|enough|sufficient
+        # SPAN been plenty|enough
+    """,
     "opt_out_sure": """
+        cancel|stop|end|quit|drop|kill them|these|those|it|this|all|everything for good|ever
+        cancel|stop|end|quit|drop|kill them|these|those|it|this|all|everything forever|permanently|altogether
         TEXTNOUN .|, quit|stop it please|now|already|will
         stop|quit .|, the|your|these|those TEXTNOUN i|is|im
         rather|prefer|wish|better|appreciate|glad|happy|grateful|nice it? if? you|u|yall didnt|wouldnt|dont|not|wont TEXTVERB me|us|this|any|these|$

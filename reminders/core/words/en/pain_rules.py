@@ -113,6 +113,8 @@ RULES = {
         nary a !one
     """,
     "pain_none_not": """
+        PAINWORD , nothing a|an|that|which|i|we|some|serious|terrible|major|bad|crazy
+        no|zero|without PAINWORD in|during|all the? morning|mornings|afternoon|day ,|but|though # by|at|tonight|this|now|later|after
         pain ,? so|and|then|but? no|nothing more|further
         NO PAINWORD at|in|to the? first|start|beginning|outset|begin
         who|whoever told|said|says|thinks ~ no PAINWORD

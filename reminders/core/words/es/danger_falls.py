@@ -130,6 +130,9 @@ RULES = {
         caida|caidas|resbalon|tropezon ~ bano|escaleras|calle|regadera|hoy|ayer|anoche|feo|fea
         latigazo cervical
     """,
+    "happening": """
+        caidas ~ contando|con|incluida|incluyendo la de hoy|ayer
+    """,
     "idiom.fall_or_injury": """
         cai|caigo muerta|muerto|rendida|rendido en el|la|mi sofa|cama|sillon|hamaca
         cai|caigo|cayo en cama ,|.|$|con|por

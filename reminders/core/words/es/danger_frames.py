@@ -332,6 +332,7 @@ RULES = {
         vi|veo|viendo|mirando|mirar|ver unas? estrellas en|del|con|desde el|la|los cielo|campo|telescopio|playa !al !cuando
         perdi|perder el? equilibrio ,? y|pero ~ agarre|agarro|sostuve|sostengo|detuve|apoye|recupere
         casi|poco pierdo|perdi el? equilibrio
+        perdi el? equilibrio ~~ FELL|cai|caigo|suelo|piso|tierra|pegue|golpee|contra|rodilla|rodillas|sentada|sentado
         se me apago todo|toda la|el|lo luz|compu|computadora|tele|casa|celular|aparato
     """,
 }

@@ -89,6 +89,8 @@ RULES = {
         al limpiarme ~ no|siento
         anestesiada|anestesiado|dormida|dormido|adormecida ~ entrepierna|partes|abajo|nalgas|ahi
         partes ~ dormidas|adormecidas|anestesiadas
+        duerme|durmiendo|durmio|dormia|adormece|adormeciendo|adormecio ~ entrepierna|SADDLE|nalgas|genitales
+        sin sensacion|sensibilidad|tacto|sentir en ~ LIMB|LEG|BODY|FACE|SADDLE|talon|talones
         piernas|pierna ~ aflojan|aflojaron|doblaron|vencieron|fallan|fallaron|fueron|caen|no me|sin
         me fallan|fallaron|fallo ~ piernas|pierna|rodillas
         mano|brazo ~ no ~ sirve|responde|agarra|aprieta|sostiene

@@ -78,6 +78,7 @@ RULES = {
         los # $
     """,
     "all_not": """
+        para|con|a|gracias todos|todas|toditos|toditas ,|.|$
         todo|toda el|la|mi barrio|pueblo|colonia|edificio|calle|cuadra|ciudad|casa|familia
         y fue|es todo
         nada mas y todo

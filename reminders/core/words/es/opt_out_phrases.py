@@ -248,6 +248,13 @@ CONCEPTS = {
 RULES = {
     "opt_out": _ASKED + _FED_UP + _ENDING + _BRIEF + _REFUSED,
     "opt_out_not": _WISHED_NOT,
+    # With these a wish to hear no more is no pause, whatever stretch of time stands beside it.
+    "for_good": """
+        para|por siempre
+        definitivamente|permanentemente
+        de una buena? vez
+        # SPAN son|fueron|es|fue|ya|esta|ya* suficiente|suficientes|bastante|bastantes|bien
+    """,
     # To be kept, in so many words.
     "opt_in": """
         no quiero|deseo|queremos darme|darnos de baja

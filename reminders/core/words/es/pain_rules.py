@@ -61,6 +61,7 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        ni|sin PAINWORD de pecho|cabeza|estomago|muela|muelas|garganta|oido|panza
         si no me? duele|duelen|dolia
         no ~ PAINWORD de|en el? pecho|cabeza|estomago|muela|muelas|garganta|oido|panza
         no|sin ~ PAINWORD de pecho
