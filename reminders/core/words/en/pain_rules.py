@@ -113,6 +113,7 @@ RULES = {
         nary a !one
     """,
     "pain_none_not": """
+        no|zero PAINWORD ? ha|hah|haha|hardly|hmph|wish|right|sure|please|lol|dont|as|you|i|im|ive|plenty|lots|since|never|not
         PAINWORD , nothing a|an|that|which|i|we|some|serious|terrible|major|bad|crazy
         no|zero|without PAINWORD in|during|all the? morning|mornings|afternoon|day ,|but|though # by|at|tonight|this|now|later|after
         pain ,? so|and|then|but? no|nothing more|further

@@ -127,6 +127,7 @@ RULES = {
         ill keep|be|try ~ at|good|best
     """,
     "correction": """
+        ^ sorry ,? the|my? PAINWORD is|was|at? #
         ^ not # SET ,? just|only|but #
         wrote|put|typed|said|sent # ~~ meant|intended
         SORRY ,|. DID|#|pain|not|it|i|was|should|that|make|the|my|meant|wrong|only|actually|typed|said|no

@@ -87,6 +87,7 @@ RULES = {
         que bueno|padre|bonito
     """,
     "correction": """
+        ^ perdon|perdone|disculpe|disculpa|disculpen ,? el|mi? PAINWORD es|era|fue|de|en? #
         sorry|sori|sory ,? era|es|fue|eran|#|no
         ^ aclaro|aclaracion|rectificacion|enmiendo|rectificando|retifico
         le aclaro|rectifico|enmiendo
