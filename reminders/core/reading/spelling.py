@@ -21,8 +21,8 @@ def spellings(word: str) -> Iterable[str]:
     """Yield a word as typed, then with drawn-out letters shortened, then with a dropped g ("hurtin")."""
     yield word
     if any(a == b == c for a, b, c in zip(word, word[1:], word[2:], strict=False)):
+        yield pairs(word)  # "offf" is "off"
         yield undouble(word)
-        yield pairs(word)
     if word.endswith("in") and len(word) > 4:
         yield word + "g"
 

@@ -314,6 +314,7 @@ RULES = {
         put|get|want|sign me? back on|in|up the|your|for? list|texts|texting|messages|reminders
         get|turn|have|want ~ TEXT ~ back|again ~ on|please|$
         get|turn|have ~ TEXT back on
+        turn|switch em|them|these|those|it back on
         rejoin|reenroll
         changed ~ mind ~~ text|send|quitting|stopping|start
         undo that|it|the ~ stop|unsubscribe|please|$

@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom": """
+        dizzy|numb|faint|fainting|fainter|falling|falls|falling|faller one|ones? , not me|i ,|.|$|but
         fall|falling|fell|fallen|fallin in|out of? love
         fell totally|completely|quite|right|so|madly in love
         fell|fall|fallen off the wagon

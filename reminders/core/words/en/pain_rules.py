@@ -110,7 +110,7 @@ RULES = {
         not in any? PAINWORD
         none PAINWORD
         no|not|aint|didnt|doesnt hurting|hurt|hurtin none|any|nothing|$
-        nary a !one
+        nary a !#
     """,
     "pain_none_not": """
         no|zero PAINWORD ? ha|hah|haha|hardly|hmph|wish|right|sure|please|lol|dont|as|you|i|im|ive|plenty|lots|since|never|not

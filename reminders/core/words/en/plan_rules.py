@@ -222,6 +222,7 @@ RULES = {
         where ~ my? ~ list|exercises|text
     """,
     "resend_not": """
+        perform|do|did|done|complete|completed|finish|finished|skip|missed|miss todays EXER
         no need to send|resend|text it|that again
     """,
     "reschedule_plain": """

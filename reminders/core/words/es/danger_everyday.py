@@ -110,6 +110,7 @@ RULES = {
         se ~ salio|zafo|safo|solto ~ protesis|hueso|JOINT
         silla|banco|escalera|cama ~ fue|voltio|volteo|rompio|quebro|doblo|vencio ~ conmigo|atras|para|y
         silla ~ fue ~ para? atras|patras
+        me|nos han|ha|dieron|dio dado|dao|pegado|golpeado|chocado? por detras|atras
         me|nos ~ chocaron|pegaron|aventaron ~ carro|coche|atras|troca|camion|moto
         ojo morado
         moreton|moretones|chipote|chichon|bola ~ cabeza|frente|ojo|cadera|pierna|brazo

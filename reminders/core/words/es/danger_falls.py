@@ -142,7 +142,7 @@ RULES = {
         cai|cayo redondita|redondito
         de golpe y porrazo
         torci .? de la? risa
-        me|nos|se vino|vinieron|cayo el|la|los|las tiempo|hora|tarde|noche|dia|horas|fecha|navidad|semana|trabajo|quehacer encima
+        me|nos|se vino|vinieron|cayo el|la|los|las tiempo|hora|tarde|noche|dia|horas|fecha|navidad|semana|trabajo|quehacer|mundo encima
         de chica|nina|chiquita|muchacha|chiquito|morra me cai|quebre|rompi
         cayendo|caigo|caia|caida|caido|caer|cae de la|el|puro|pura|tanto|tanta|un? sueno|hambre|risa|cansancio|maduro|madura|vieja|viejo y !me !en !pegue !golpee !del
         cai|caigo|caer|caerme|cayendo|caia|caemos muerta|muerto|rendida|rendido|redonda|redondo? de la? risa|sueno|cansancio|hambre|cansada|cansado y !me !en !pegue !golpee !del

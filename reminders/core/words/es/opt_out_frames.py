@@ -193,6 +193,10 @@ RULES = {
     "opt_out_sure": """
         no me? SENDING|TEXTVERB ~~ ni cuando vuelva|regrese|este|vuelvo
     """,
+    "opt_out_denied": """
+        ^ ya? sigan|siga|sigue|continuen|continue mandando|mandandome|enviando|enviandome|escribiendo|escribiendome
+        ,|. sigan|siga|sigue|continuen|continue mandando|mandandome|enviando|enviandome|escribiendo|escribiendome
+    """,
     "opt_out_not": """
         quiten|borren|cambien|corrijan el|la|ese|esa # que
         me baja|bajan todo|la|el presion|azucar|!de
