@@ -19,7 +19,7 @@ run lint .venv/bin/python -m ruff check --quiet .
 run types .venv/bin/python -m mypy --no-error-summary
 # What a test, or a browser that it starts, keeps or leaves lying lies in the checkout too.
 mkdir -p .venv/home .venv/tmp
-run tests env HOME="$(pwd)/.venv/home" TMPDIR="$(pwd)/.venv/tmp" .venv/bin/python -m pytest -rs -n 3 \
+run tests env HOME="$(pwd)/.venv/home" TMPDIR="$(pwd)/.venv/tmp" .venv/bin/python -m pytest -rs -n auto \
     --dist loadfile --no-loadscope-reorder "$@"
 
 if [ -n "$failed" ]; then

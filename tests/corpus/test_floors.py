@@ -11,7 +11,8 @@ are what counts. A floor is raised when the reader gets better, and lowered only
 - the judge looks at each sentence, which finds signs that others drowned, at one to four false alarms in eight files;
 - a number that is hardly believed to be the rating is asked for: some four whole readings of a thousand, and with the
   training on 24 more files one false alarm more in two older files;
-- a number of 8 and more that the rules pass by is a sign where it is likely a rating: one false alarm in en-measure-14.
+- a number of 8 and more that the rules pass by is a sign where it is likely a rating: one false alarm in en-measure-14;
+- training on thirteen more files cost en-measure-16 and -22 one false alarm each.
 """
 
 import json

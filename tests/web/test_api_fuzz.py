@@ -57,7 +57,7 @@ def described(sqlite_template: Path, tmp_path_factory: pytest.TempPathFactory) -
 
 
 QUIET = settings(
-    max_examples=10,
+    max_examples=8,
     deadline=None,
     derandomize=True,
     database=None,

@@ -15,6 +15,9 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
         at + 2 < len(chars) and lexicon.is_in("SET", chars[at + 2]) and _is_open(chars[at + 1], lexicon)
     ):
         return True
+    of = at + 2 if at + 2 < len(chars) and lexicon.either("ONLY", "TIMES") & {chars[at + 1]} else at + 1
+    if of + 1 < len(chars) and lexicon.is_in("DE", chars[of]) and chars[of + 1] in lexicon.number_chars:
+        return True  # "talones una sola de 12"
     named = at - 3 if at > 2 and lexicon.is_in("FILL", chars[at - 2]) else at - 2
     if at > 1 and chars[at - 1] == COMMA and lexicon.is_in("PAINISH", chars[named]):
         return True  # "pain: one", "pain level: one"

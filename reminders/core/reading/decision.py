@@ -11,7 +11,8 @@ from reminders.core.reading.completion import completed_of, is_percentage
 from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.model import SessionExercise
+from reminders.core.reading.lines import SessionTold
+from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.normal import TICKS
 from reminders.core.reading.suspicion import suspected_sign, take_back
 
@@ -22,6 +23,7 @@ _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itsel
 _VAGUE = ("unclear", "chat")
 _SHORT = 6  # words
 _LEADS = 3  # words
+_OF_LINES_ALONE = 7  # words; a longer reply that skips names an exercise, or a chair, in passing
 _NO_WORD_FOR_IT = 0.9  # belief in a correction that no rule sees
 _NO_RATING = frozenset({"later", "question", "chat", "unclear", "reschedule", "resend"})
 _PLAIN_SKIP = 3  # words; a shorter one may be the answer to what was asked
@@ -97,6 +99,8 @@ def _completion_of(
     if intent != "report":
         return None, 1.0
     if evidence.told.by_exercise or _is_plain_part(evidence) or _is_short(evidence, session) or _is_plain_yes(evidence):
+        return amount, 1.0
+    if amount == "all" and "all_sure" in evidence.held:
         return amount, 1.0
     verdict = judged["completed"]
     completed = None if verdict.name == "None" else verdict.name
@@ -270,3 +274,15 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
     if rule == "pain" and evidence.asked in ("pain", "settling") and len(evidence.scope.text.words) <= _BARE:
         return True  # the bare rating that was asked for
     return rule == "report" and "num.invited" in evidence.held  # the short answer that every reminder invites
+
+
+def lines_told(told: SessionTold, decision: Decision, words: int) -> tuple[ExerciseDone, ...]:
+    """Return what is told exercise by exercise; what is only spoken of is none: "ese tándem me mata, hice todo", "me
+    quedé dormida en el sillón, no los hice". `words` is how many the reply has.
+    """
+    lines = told.by_exercise
+    if decision.intent == "skip" and words > _OF_LINES_ALONE:
+        return ()
+    is_remark = len(lines) == 1 and (lines[0].completed, lines[0].sets, lines[0].reps) == ("all", None, None)
+    adds_nothing = decision.completed == "all" and not decision.correction and told.rest != "done"
+    return () if is_remark and adds_nothing else lines

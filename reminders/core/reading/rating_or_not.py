@@ -8,6 +8,8 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
     ("of_ex", "DIDVERB # OUTOF OF? TEN IN_BODY? THE? @"),
     ("other", "DIDVERB FRAC10 OF? THE? @"),
+    ("sets_reps", "N1 ONLY|TIMES DE # !ONLY"),
+    ("sets_reps", "# SET? DE THE? @ DE TO_SCALE? #"),
     ("other", "NOT ARTICLE N1 NOWISH"),
     ("other", "NOT ARTICLE N1 >$|,|."),
     ("number_ex", "@ FILL* ENDED IN_BODY|CLOCKPREP # !SET !X !REP !DE"),

@@ -10,7 +10,7 @@ from operator import attrgetter
 
 from reminders.core.reading import answers, completion, dates, no_pain, ratings
 from reminders.core.reading.danger import CALL_NOW, Danger, Hits, Span, find_danger
-from reminders.core.reading.decision import Decision, decision_of
+from reminders.core.reading.decision import Decision, decision_of, lines_told
 from reminders.core.reading.exercises import Teller
 from reminders.core.reading.grammar import Grammar, grammar_for, language_of
 from reminders.core.reading.intent import Evidence
@@ -181,7 +181,7 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
         completed=decision.completed,
         sets=told.sets if amounts else None,
         reps=told.reps if amounts else None,
-        by_exercise=told.by_exercise if tells else (),
+        by_exercise=lines_told(told, decision, len(evidence.scope.text.words)) if tells else (),
         pain=pain,
         red_flags=tuple(evidence.danger.grades),
         danger=dict(evidence.danger.grades),

@@ -63,6 +63,10 @@ RULES = {
         DONE
         did ~ EXER|ALL
     """,
+    "all_sure": """
+        ^ N100 percent ,|.|$|done|complete|completed|finished|today|pain
+        did|do|done|finished|completed|complete|at it|them|em|exercises|all|the* N100 percent !but !except !minus
+    """,
     "all": """
         ^ N100 percent ,|.|$|done|complete|completed|finished|today|pain
         did|do|done|finished|completed|complete|at it|them|em|exercises|all|the* N100 percent

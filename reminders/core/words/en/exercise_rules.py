@@ -51,6 +51,7 @@ RULES = {
     """,
     "ex.part": """
         @ hurt|hurts ~ quit|stopped|stop
+        @ just|only? the once
         did|do|got|get the? left|right|good|bad|one side|leg|foot
         didnt|couldnt|cant|not do|get|manage|finish? the left|right ,|.|$
         EXCEPT the|my? last|second|third|final|# set|sets|round|rep|reps of|on? the|my?

@@ -63,6 +63,10 @@ RULES = {
         DONE
         hice|hize|ise ~ los|las|EXER|ALL|todo
     """,
+    "all_sure": """
+        ^ el|un? N100 por ciento|percent|porciento ciento?
+        hice|hecho|hechos|cumpli|complete|termine|los|el|al|todo* N100 por|percent|porciento ciento? !pero !menos !excepto
+    """,
     "all": """
         ALL
         la totalidad

@@ -49,6 +49,8 @@ RULES = {
         solo una parte|parte
         solo|nomas|namas un|una pierna|pie|lado|lao|rodilla|brazo
         na|nada|no ma|mas de un lado|lao|pie
+        un lado|lao nomas|namas|solo|solamente|nada
+        un lado|lao ,? y|pero? el otro lado|lao? no
         solo|nomas|namas|solamente|unicamente|nada|no ma|mas? con|de|por|en el|la|un|una pierna|pie|lado|lao|brazo derecho|derecha|izquierdo|izquierda|bueno|buena|malo|mala?
         de un solo lado|lao|pie
         # SEC nomas|namas|solamente|no|nada
