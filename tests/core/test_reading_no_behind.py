@@ -27,6 +27,8 @@ STATED = [
     ("es", "se me vino el tiempo encima y me caí", {"fall_or_injury"}),
     ("en", "fell off my chair doing my program", {"fall_or_injury"}),
     ("en", "no chest pain but my back is a 9", {"severe_pain"}),
+    ("es", "habla el esposo de carmen se le fue la vista y se puso blanca, ya está acostada", {"faint_or_dizzy"}),
+    ("es", "habla la hija de Rosa, se cayó en la cocina", {"fall_or_injury"}),
 ]
 WISHES = [
     ("en", "going to Florida till April, just take me off this for good", "opt_out"),
@@ -50,6 +52,9 @@ AMOUNTS: list[tuple[str, str, dict[str, object]]] = [
     ("es", "le pongo un 4 al dolor y un 10 a ustedes, hice todo", {"pain": 4}),
     ("es", "no me dolió nada la semana pasada, esta vez fue 4 y completé todo", {"pain": 4}),
     ("en", "did both sets. mild discomfort, nothing a 20 minute nap won't fix", {"pain": None}),
+    ("es", "no era 2x10 era 1x10", {"completed": "part", "sets": 1, "reps": 10, "correction": True}),
+    ("es", "dolor inicial de 3 y final de 6", {"pain": 6}),
+    ("es", "talones una sola de 12, lo demás completo", {"completed": "part"}),
     ("en", "sorry pain 2", {"pain": 2, "correction": True}),
     ("es", "perdón, dolor 2", {"pain": 2, "correction": True}),
 ]

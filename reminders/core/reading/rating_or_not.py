@@ -10,6 +10,8 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("other", "DIDVERB FRAC10 OF? THE? @"),
     ("sets_reps", "N1 ONLY|TIMES DE # !ONLY"),
     ("sets_reps", "# SET? DE THE? @ DE TO_SCALE? #"),
+    ("not_amount", "NOTNUM WERE|FILL # X # REP|SET?"),
+    ("pain_level", "PAINISH AT_START FILL? # ,|JOINAND|. JOINAND? AT_END FILL? #"),
     ("other", "NOT ARTICLE N1 NOWISH"),
     ("other", "NOT ARTICLE N1 >$|,|."),
     ("number_ex", "@ FILL* ENDED IN_BODY|CLOCKPREP # !SET !X !REP !DE"),

@@ -33,6 +33,8 @@ CONCEPTS = {
     "OBJECT_SOFT": "of to for from",
     "SO_MUCH": "so such this",
     "LIKE_WORD": "like",
+    "AT_START": "initial initially",
+    "AT_END": "final finally ending",
     "ONESELF": "i ive me",
     "AT_PRESENT": "now currently rn",
     "NO_BEHIND": "no none nope",

@@ -28,6 +28,8 @@ CONCEPTS = {
     "SO_AFTER": "asi tan",
     "UNTIL_NOW": "hasta",
     "LIKE_WORD": "como igual",
+    "AT_START": "inicial inicialmente",
+    "AT_END": "final finalmente",
     "YOU": "ustedes usted vosotros vosotras",
     "ONESELF": "me yo",
     "AT_PRESENT": "ahora ahorita orita",

@@ -197,6 +197,7 @@ RULES = {
         ^ para|de? los|las # de? nosotros|nosotras? $
     """,
     "helper": """
+        habla|hablamos|contesta|responde|aqui el|la|su|un|una esposo|esposa|marido|mujer|hija|hijo|nieta|nieto|nuera|yerno|hermana|hermano|cuidadora|cuidador|vecina|vecino|sobrina|sobrino|enfermera de|del
         soy ~ marido|mujer|hermana|hermano|yerno|sobrino|vecina|vecino ,|.|de|del|y
         soy _ ,? el|la|su hija|hijo|esposo|esposa|marido|mujer|hermana|hermano|yerno|nuera|nieta|nieto|sobrina de
         ,|.|atte|att su hija|hijo|esposo|esposa|marido|mujer|nieta|nieto|nuera|yerno|hermana|hermano|sobrina ,|.|$
