@@ -14,13 +14,20 @@ run() {
     "$@" || failed="$failed $name"
 }
 
-run format .venv/bin/python -m ruff format --check --quiet .
-run lint .venv/bin/python -m ruff check --quiet .
-run types .venv/bin/python -m mypy --no-error-summary
 # What a test, or a browser that it starts, keeps or leaves lying lies in the checkout too.
 mkdir -p .venv/home .venv/tmp
+rm -f .venv/tmp/style
+# Beside the tests, since one core would wait: it takes half a minute.
+{
+    run format .venv/bin/python -m ruff format --check --quiet .
+    run lint .venv/bin/python -m ruff check --quiet .
+    run types .venv/bin/python -m mypy --no-error-summary
+    printf '%s' "$failed" >.venv/tmp/style
+} &
 run tests env HOME="$(pwd)/.venv/home" TMPDIR="$(pwd)/.venv/tmp" .venv/bin/python -m pytest -rs -n auto \
     --dist loadfile --no-loadscope-reorder "$@"
+wait
+failed="$(cat .venv/tmp/style)$failed"
 
 if [ -n "$failed" ]; then
     say "Not right:$failed"
