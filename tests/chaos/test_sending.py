@@ -16,9 +16,9 @@ from tests.chaos.crowd import FRIDAY, MONDAY, WEDNESDAY, check_exactly_once, set
 from tests.chaos.provider import FileClock, LateProvider
 
 Crowd = Callable[[int], str]
-# In all four runs together 40 kills, in the long form 800.
+# In all four runs together 24 kills, in the long form 800.
 FORMS = [
-    pytest.param(10, MEDIUM, id="short"),
+    pytest.param(6, MEDIUM, id="short"),
     pytest.param(200, LARGE, id="long", marks=pytest.mark.long),
 ]
 SLOW_SECONDS = 0.4

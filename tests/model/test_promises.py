@@ -277,7 +277,7 @@ class Promises(RuleBasedStateMachine):
 
 @pytest.mark.parametrize(
     ("examples", "steps"),
-    [pytest.param(11, 25, id="short"), pytest.param(300, 40, id="long", marks=pytest.mark.long)],
+    [pytest.param(8, 25, id="short"), pytest.param(300, 40, id="long", marks=pytest.mark.long)],
 )
 def test_never_after_stop_never_outside_the_window_never_twice_never_nothing(examples: int, steps: int) -> None:
     run_state_machine_as_test(
