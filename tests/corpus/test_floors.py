@@ -18,7 +18,6 @@ are what counts. A floor is raised when the reader gets better, and lowered only
 import json
 
 import pytest
-from _pytest.mark import ParameterSet
 
 from tests.corpus.measure import HERE, figures, rows_of
 
@@ -27,7 +26,7 @@ BUILT_ON = [file for file in FLOORS if "-build" in file]
 SHORT = 4  # of the files to build on the short form reads every so many, and the newest; of those to measure all
 
 
-def forms() -> list[ParameterSet]:
+def forms() -> list[object]:
     """Return the files, those that the long form alone reads marked so."""
     often = {*BUILT_ON[::SHORT], *BUILT_ON[-SHORT:]}
     is_seldom = {file: file in BUILT_ON and file not in often for file in FLOORS}

@@ -49,9 +49,10 @@ class Denial(Clauses):
     def is_denied_behind(self, end: int) -> bool:
         """Tell whether a bare "no" closes the stretch: "de mareo nada", "chest pain no, but ...", "mareo no hay"."""
         chars = self.text.signature
-        at = end + (chars[end : end + 1] == COMMA and self.text.words[end] == ":")
-        if not self._has("NO_BEHIND", at, at + 1):
-            return False
+        is_asked = chars[end : end + 1] == COMMA and self.text.words[end] == ":"  # "si me he caído: no"
+        at = end + is_asked
+        if not self._has("NO_BEHIND", at, at + 1) or (not is_asked and self._has("ONESELF", end - 3, end)):
+            return False  # "me caí nada, un golpecito" tells of a fall
         if self._has("THERE_IS", at + 1, at + 2):
             at += 1
         following = chars[at + 1 : at + 2]

@@ -3,6 +3,10 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
+_HUNDRED = """
+        ^ N100 percent ,|.|$|done|complete|completed|finished|today|pain
+        did|do|done|finished|completed|complete|at it|them|em|exercises|all|the* N100 percent !but !except !minus
+"""
 RULES = {
     "done_not": """
         no harm|damage done
@@ -63,13 +67,9 @@ RULES = {
         DONE
         did ~ EXER|ALL
     """,
-    "all_sure": """
-        ^ N100 percent ,|.|$|done|complete|completed|finished|today|pain
-        did|do|done|finished|completed|complete|at it|them|em|exercises|all|the* N100 percent !but !except !minus
-    """,
-    "all": """
-        ^ N100 percent ,|.|$|done|complete|completed|finished|today|pain
-        did|do|done|finished|completed|complete|at it|them|em|exercises|all|the* N100 percent
+    "all_sure": _HUNDRED,
+    "all": _HUNDRED
+    + """
         did|do|finish|finished|complete|completed|done|managed everything
         got through ALL
         through ALL the? SET|SETS_WORD|sets|rounds

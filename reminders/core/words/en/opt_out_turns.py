@@ -114,8 +114,11 @@ RULES = {
         for good|ever
         forever|permanently|altogether|indefinitely
         once and for all
-        # ~ SPAN is|are|was|were|has been|is* plenty|enough|sufficient
-        # SPAN been plenty|enough
+        # ~ SPAN is|are|was|were|has been? plenty|enough|sufficient
+    """,
+    "for_good_not": """
+        not|isnt|aint|wont|dont be? for good|ever
+        not|isnt|aint|dont|takes|take|taking|took forever|permanently|altogether|indefinitely
     """,
     "opt_out_sure": """
         cancel|stop|end|quit|drop|kill them|these|those|it|this|all|everything for good|ever

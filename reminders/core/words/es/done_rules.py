@@ -3,6 +3,10 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
+_HUNDRED = """
+        ^ el|un? N100 por ciento|percent|porciento ciento?
+        hice|hecho|hechos|cumpli|complete|termine|los|el|al|todo* N100 por|percent|porciento ciento? !pero !menos !excepto
+"""
 RULES = {
     "done": """
         ^ echo|exo|exho ,|.|$|todo|dolor|y|con|todos
@@ -63,17 +67,13 @@ RULES = {
         DONE
         hice|hize|ise ~ los|las|EXER|ALL|todo
     """,
-    "all_sure": """
-        ^ el|un? N100 por ciento|percent|porciento ciento?
-        hice|hecho|hechos|cumpli|complete|termine|los|el|al|todo* N100 por|percent|porciento ciento? !pero !menos !excepto
-    """,
-    "all": """
+    "all_sure": _HUNDRED,
+    "all": _HUNDRED
+    + """
         ALL
         la totalidad
         al cien
         al N100
-        ^ el|un? N100 por ciento|percent|porciento ciento?
-        hice|hecho|hechos|cumpli|complete|termine|los|el|al|todo* N100 por|percent|porciento
         como dice|indica ~ papel|hoja
         lo indicado
         ni uno falto

@@ -253,7 +253,11 @@ RULES = {
         para|por siempre
         definitivamente|permanentemente
         de una buena? vez
-        # SPAN son|fueron|es|fue|ya|esta|ya* suficiente|suficientes|bastante|bastantes|bien
+        # SPAN son|fueron|es|fue|ya|esta* suficiente|suficientes|bastante|bastantes
+    """,
+    "for_good_not": """
+        no es|sea? para|por siempre
+        no es|sea? definitivamente|permanentemente
     """,
     # To be kept, in so many words.
     "opt_in": """
