@@ -269,13 +269,18 @@ def _before_and_after(result: Pain, figures: list[Figure], hits: Hits) -> None:
         result.before, result.after = first[0], last[-1]
 
 
-def body_part(scope: Scope, spans: list[Span]) -> str | None:
-    """Return the body part told, with its side, nearest to the pain; in the client's own word."""
+def body_part(scope: Scope, spans: list[Span], named: list[Span]) -> str | None:
+    """Return the body part told, with its side, nearest to the pain; in the client's own word.
+
+    Names of exercises that something was told of are no body parts: "all but the heel raises, pain 3".
+    """
     text, lexicon = scope.text, scope.lexicon
     body = lexicon.chars("BODY")
     if body.isdisjoint(text.present):
         return None
-    parts = [at for at, char in enumerate(text.signature) if char in body]
+    parts = [at for at, char in enumerate(text.signature) if char in body and not _is_within(at, named)]
+    if not parts:
+        return None
     near = spans[0][0] if spans else parts[0]
     at = min(parts, key=lambda place: abs(place - near))
     belongs = lexicon.chars("BODYSIDE") | lexicon.chars("BODY")
@@ -285,3 +290,8 @@ def body_part(scope: Scope, spans: list[Span]) -> str | None:
     while end < len(text.words) and text.signature[end] in belongs:
         end += 1
     return " ".join(text.words[start:end])
+
+
+def _is_within(at: int, spans: list[Span]) -> bool:
+    """Tell whether a place lies in one of some stretches."""
+    return any(start <= at < end for start, end in spans)

@@ -251,7 +251,7 @@ def _when(evidence: Evidence, intent: str, today: date | None) -> str | None:
 def _where(evidence: Evidence, value: int | None) -> str | None:
     """Return the body part, where pain or a danger sign is told or the place was asked for."""
     if value or evidence.danger.grades or evidence.asked == "where" or "pain_said" in evidence.held:
-        return body_part(evidence.scope, evidence.pain.spans)
+        return body_part(evidence.scope, evidence.pain.spans, evidence.told.spans)
     return None
 
 

@@ -27,7 +27,8 @@ def in_words(reading: Mapping[str, Any] | None) -> str:
     """Return what was read: "all done, 2x10, pain 3"; what was not stated is not said."""
     if not reading:
         return "nothing was read"
-    is_answer = reading.get("intent") == "unclear" and reading.get("choice")  # one word may answer what was asked
+    choice = reading.get("choice")
+    is_answer = reading.get("intent") == "unclear" and choice is not None  # one word may answer what was asked
     intent = "" if is_answer else INTENTS.get(str(reading.get("intent")), "")
     parts = [intent, DONE.get(str(reading.get("completed")), ""), amount(reading)]
     parts += [
@@ -43,8 +44,8 @@ def in_words(reading: Mapping[str, Any] | None) -> str:
         parts.append("a correction")
     if reading.get("when") not in (None, "today"):
         parts.append(f"about {reading['when']}")
-    if reading.get("choice"):
-        parts.append(f"chose {reading['choice']}")
+    if choice is not None:
+        parts.append(f"answered {choice}" if isinstance(choice, int) else f"chose {choice}")
     if reading.get("about") == "other":
         parts.append("about someone else")
     return ", ".join(part for part in parts if part) or "nothing stated"
