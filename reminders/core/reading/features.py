@@ -4,9 +4,9 @@ The same facts serve training and reading; a change here needs new weights (`pyt
 """
 
 from bisect import bisect
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
-from itertools import pairwise
+from itertools import chain, combinations, pairwise
 
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.lexicon import Lexicon
@@ -17,6 +17,12 @@ _INNER = ("num.", "ex.", "day.")
 _PAIRED = ("done", "skip", "part", "all", "later", "question", "pain_said", "chat", "correction")
 _LENGTHS = (4, 7, 12)
 PAIR = "b "  # what the name of two neighbouring words begins with
+SENSE = "s "  # and that of a sense of a word
+SKIP = "k "  # and that of two words with one between them
+MEETING = "m "  # and that of two senses in one text, which tell what no word of them does: breath and tightness
+PIECE = "g "  # and that of a piece of a word, which words that were never met share with those that were
+_LONGEST = 24  # letters of a word that are looked at
+_PIECES = (3, 4)  # letters of a piece; a word's ends count as letters
 
 
 def facts_of(evidence: Evidence, rule: str, amount: str | None) -> list[str]:
@@ -126,9 +132,21 @@ def row_of_words(evidence: Evidence) -> list[str]:
 
 
 def pairs_of(evidence: Evidence) -> list[str]:
-    """Return the neighbouring words of a text as names; the text's ends count as words."""
+    """Return the neighbouring words of a text, and those one apart, as names; the text's ends count as words."""
     words = row_of_words(evidence)
-    return [f"{PAIR}{one} {two}" for one, two in pairwise(words)]
+    near = [f"{PAIR}{one} {two}" for one, two in pairwise(words)]
+    return near + [f"{SKIP}{one} {two}" for one, two in zip(words, words[2:], strict=False)]
+
+
+def senses_in(row: Iterable[str], lexicon: Lexicon) -> list[str]:
+    """Return the different senses of some words, in one order."""
+    return sorted(set(chain.from_iterable(map(lexicon.senses_of, row))))
+
+
+def meetings_of(evidence: Evidence, lexicon: Lexicon) -> list[str]:
+    """Return the pairs of senses that meet in a text, as names."""
+    senses = senses_in(row_of_words(evidence), lexicon)
+    return [f"{MEETING}{one} {two}" for one, two in combinations(senses, 2)]
 
 
 def tells_rules(fact: str) -> bool:
@@ -147,7 +165,16 @@ def words_in(row: list[str], evidence: Evidence) -> set[tuple[str, str]]:
 
 
 def names_of_word(word: str, char: str, lexicon: Lexicon) -> Iterator[str]:
-    """Yield the features of one word: itself and its concepts."""
+    """Yield the features of one word: itself, its concepts, its senses and its pieces."""
     yield f"w {word}"
     for concept in lexicon.kinds_of(char):
         yield f"c {concept}"
+    for sense in lexicon.senses_of(word):
+        yield f"{SENSE}{sense}"
+    yield from pieces_of(word)
+
+
+def pieces_of(word: str) -> set[str]:
+    """Return the pieces of a word as names: "piquetazo" has some of "piquete"."""
+    whole = f"<{word[:_LONGEST]}>"
+    return {f"{PIECE}{whole[at : at + size]}" for size in _PIECES for at in range(len(whole) - size + 1)}

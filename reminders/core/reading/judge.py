@@ -13,9 +13,19 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
-from itertools import pairwise
+from itertools import combinations, pairwise
 
-from reminders.core.reading.features import PAIR, facts_of, facts_of_part, names_of_word, row_of_words, words_in
+from reminders.core.reading.features import (
+    MEETING,
+    PAIR,
+    SKIP,
+    facts_of,
+    facts_of_part,
+    names_of_word,
+    row_of_words,
+    senses_in,
+    words_in,
+)
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon
@@ -87,7 +97,10 @@ class Judge:
         # What a text needs of the weights is put together at its first need: all of it would hold up every start.
         self._weights, self._nothing = weights, as_text([0] * width)
         self._rows: Kept[str, int] = Kept(self._row, _CACHE)
-        self._pairs: Kept[tuple[str, str], int] = Kept(self._pair, _CACHE)  # word and the word behind it → weights
+        # Word and the word behind it, word and the next but one, two senses → weights.
+        self._pairs: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{PAIR}{two[0]} {two[1]}"), _CACHE)
+        self._skips: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{SKIP}{two[0]} {two[1]}"), _CACHE)
+        self._meetings: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{MEETING}{two[0]} {two[1]}"), _CACHE)
         self._words: dict[str, Kept[tuple[str, str], int]] = {}  # language → word with its signature → weights
 
     def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
@@ -102,9 +115,11 @@ class Judge:
         return self._verdicts(facts_of_part(start, end, evidence), ["^", *part, "$"], words, lexicon)
 
     def _verdicts(self, facts: list[str], row: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> Verdicts:
-        """Return the sums over facts, neighbouring words and words with their concepts."""
+        """Return the sums over facts, words near one another, senses that meet, and words with their concepts."""
         total = sum(map(self._rows.__getitem__, facts), self._lift)
         total = sum(map(self._pairs.__getitem__, pairwise(row)), total)
+        total = sum(map(self._skips.__getitem__, zip(row, row[2:], strict=False)), total)
+        total = sum(map(self._meetings.__getitem__, combinations(senses_in(row, lexicon), 2)), total)
         language = lexicon.languages[0].language
         if language not in self._words:
             self._words[language] = Kept(lambda word: self._word(word, lexicon), _CACHE)
@@ -148,10 +163,6 @@ class Judge:
         if sys.byteorder == "big":
             lanes.reverse()
         return (int.from_bytes(lanes, sys.byteorder) ^ self._lift) - self._lift
-
-    def _pair(self, pair: tuple[str, str]) -> int:
-        """Return the weights of two neighbouring words."""
-        return self._row(f"{PAIR}{pair[0]} {pair[1]}")
 
     def _word(self, word: tuple[str, str], lexicon: Lexicon) -> int:
         """Return the weights of one word with its concepts."""

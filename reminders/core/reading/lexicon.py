@@ -173,6 +173,23 @@ class Lexicon:
         """Tell whether a signature carries a concept."""
         return char in self._frozen.get(concept, _NOTHING)
 
+    def senses_of(self, word: str) -> tuple[str, ...]:
+        """Return the senses of a word, which no rule looks at; the leading language's where it is a word of hers."""
+        return self._senses.get(word, ())
+
+    @cached_property
+    def _senses(self) -> dict[str, tuple[str, ...]]:
+        """Word → its senses."""
+        found: dict[str, tuple[str, ...]] = {}
+        for vocabulary in self.languages:
+            own: dict[str, list[str]] = {}
+            for sense, words in vocabulary.senses.items():
+                for word in words.split():
+                    own.setdefault(word, []).append(sense)
+            for word, senses in own.items():
+                found.setdefault(word, tuple(senses))
+        return found
+
     def knows(self, word: str) -> bool:
         """Tell whether a spelling is a word of ours, or a real word that must not be taken for one."""
         return word in self._of_word or word in self._blocked

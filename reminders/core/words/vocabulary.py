@@ -18,7 +18,7 @@ class Vocabulary:
     others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in
     order. `spelled_out`: words read as several ("twice" as "two times"). `ordinals`: places in a list,
     -1 the last. `months`, `weekdays` (Monday is 0), `stretches` (word → days), `counts` ("never" is 0, "daily" 7).
-    `marks_possessive`: an ending s on a day's name makes it that day's ("Thursday's today").
+    `senses`: sense → words that carry it, for the trained judge alone. `marks_possessive`: an ending s on a day's name makes it that day's ("Thursday's today").
     """
 
     language: str
@@ -36,6 +36,7 @@ class Vocabulary:
     weekdays: Mapping[str, int]
     stretches: Mapping[str, int]
     counts: Mapping[str, int]
+    senses: Mapping[str, str]
     marks_possessive: bool = False
 
 

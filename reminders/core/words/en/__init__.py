@@ -27,6 +27,7 @@ from reminders.core.words.en import (
     pain_rules,
     plan_rules,
     reader_words,
+    senses,
     session_words,
     small_words,
     talk_rules,
@@ -79,4 +80,5 @@ VOCABULARY = Vocabulary(
     marks_possessive=True,
     ordinals=exercise_names.ORDINALS,
     spelled_out=small_words.SPELLED_OUT,
+    senses=senses.SENSES,
 )

@@ -14,8 +14,36 @@ _NO_WISH = """
         i|we wont|dont|didnt|never|wouldnt ever? unsubscribe|stop|quit|cancel TEXTVERB|the|these|those|my|them|it|$|,|.
         ^ no|oh|hey|ok? ,? dont|never unsubscribe|unsub|remove|delete|drop|take me|us|my|this
 """
+# Commands of a word or two, as one ends a machine, and what is asked of a number or of what is kept.
+_COMMANDS = """
+        ^ please|pls|ok|okay|hello|hi? ,? exit|halt|terminate|desist|abort|deregister|unlist|delist|vamoose|scram please|pls|now|robot|immediately? ,? please|robot? .|$
+        ^ please|pls|ok|okay? un subscribe
+        ^ please|pls? de register
+        ^ leave this|the? group|chat .|$
+        ^ not another text|message|msg|word|reminder .|,|$|please|from
+        ^ please|pls|ok|okay|oh|now? ,? knock it off please|now|already? .|,|$
+        ^ please|pls|ok|okay|oh|now? ,? lay off please|now|already|will? .|,|$
+        ^ enough already .|,|$
+        delete|purge|expunge|erase|scrub|wipe|destroy all? my|our|this information|info|data|details|record|records|account|profile
+        purge|expunge|unlist|delist|deregister all? my|our|this number|phone|name|mobile
+        unlist|delist|deregister|unenroll me|us
+        rescind|withdraw|revoke|withdrawing|revoking my|our|the|all? permission|consent|authorization
+        take|taking back my permission|consent
+        bug|pester|harass|bother someone|somebody|anyone|anybody else
+        call off the dogs
+        no thanks|thank you? to all|any|future|more future|more|further? TEXTNOUN|TEXT
+        forget you|u|yall|ya ever? had|have my number
+        wont|shant|dont|not be? needing|need these|them|those any|no? longer|more|anymore .|,|$|thanks|thank|please
+        resign|resigning|resignation from the|your|this|these|all
+        wants|want|asks|asked|wishes the|these|those|all TEXTNOUN ended|stopped|discontinued|off
+        i|we want no part of this|these|them|texts
+        ^ you|u|yall|ya can|may quit|stop now .|,|$|dear|please|thanks|thank
+        ,|.|but|so|thanks you|u|yall|ya can|may quit|stop now .|,|$|dear|please|thanks|thank
+        who|whom ever? sends these|this|them ~ stop|quit
+"""
 RULES = {
-    "opt_out": """
+    "opt_out": _COMMANDS
+    + """
         no need to|for keep|continue|go sending|texting|messaging|on
         no need to|for send|sending|text|texting|message|messaging me|these|those|them|us anymore|any|more|now|from
         discharged ~~ no|stop|dont need|send|text|keep|more

@@ -23,6 +23,7 @@ from reminders.core.words.es import (
     opt_out_phrases,
     pain_rules,
     plan_rules,
+    senses,
     session_words,
     small_words,
     talk_rules,
@@ -73,4 +74,5 @@ VOCABULARY = Vocabulary(
     marks_possessive=False,
     ordinals=exercise_names.ORDINALS,
     spelled_out=small_words.SPELLED_OUT,
+    senses=senses.SENSES,
 )
