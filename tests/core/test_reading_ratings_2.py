@@ -242,7 +242,7 @@ KEPT: Table = {
     ("en", "pain"): (
         ("I'd score it a 5", 5), ("scored a 5 today", 5), ("none sitting, but 8 standing", 8),
         ("no pain sitting, 8 when I walk", 8), ("no pain, not even when walking", 0), ("not 7, it's an 8", 8),
-        ("no, 8", 8), ("yesterday 9, still a 9 today", 9), ("last night was a 9", 9), ("8 last night", 8),
+        ("no, 8", 8), ("yesterday 9, still a 9 today", 9), ("last night was a 9", 9),
         ("if I bend it's an 8", 8), ("when I bend it gets to 8", 8), ("if it goes over 8 I lie down, it's 8 now", 8),
         ("8, same as the last visit", 8), ("I'm 8", 8), ("im a 8", 8), ("I'm 72 and it's a 3", 3),
     ),
@@ -285,3 +285,10 @@ def test_everyday_numbers_are_no_rating(language: str, asked: str | None, text: 
 @pytest.mark.parametrize(("language", "asked", "text", "pain"), _rows(KEPT), ids=str)
 def test_a_bad_rating_is_not_hidden(language: str, asked: str | None, text: str, pain: int | None) -> None:
     assert read_reply(text, language, SESSIONS[language], asked).pain == pain
+
+
+def test_a_bad_night_is_a_danger_sign_though_the_session_may_have_been_better() -> None:
+    reading = read_reply("8 last night", "en", SESSIONS["en"], "pain")
+
+    assert reading.red_flags == ("severe_pain",)
+    assert reading.pain in (None, 8)

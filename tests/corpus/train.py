@@ -48,15 +48,18 @@ def build_files(language: str, newest: int) -> list[str]:
 
 
 # The weights know the build files up to these; newer ones were met by rules alone and come in with the next training.
-NEWEST = {"en": 90, "es": 81}
+NEWEST = {"en": 95, "es": 86}
 BUILD = ("practice", "plain-build", *(name for lang, newest in NEWEST.items() for name in build_files(lang, newest)))
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")
 # How far the rows are trusted, question by question, chosen on rows left out; a sign is said in more ways than a part.
-STRENGTH = {"intent": 2.0, "completed": 0.5, "correction": 0.5, "danger": 4.0, "ends": 5.0}
+STRENGTH = {"intent": 2.0, "completed": 0.5, "correction": 0.5, "danger": 4.0, "ends": 5.0, "signs": 3.0}
 ROUNDS, CLOSE = 300, 1e-5
+SEVERAL = "signs"  # of its classes several may hold, or none
 FEWEST = {PAIR: 2, SKIP: 2, PIECE: 3, MEETING: 3}  # rows in which a feature of that kind stands, or it is left out
 SMALLEST = 8  # hundredths: a feature whose weights are all below this is left out
+KEPT = {"signs": 16}  # the same of a question with more features than it is worth
+OF_WORDS = 3  # the same of a whole word, which the judge is to know
 Sample = tuple[dict[str, float], str]
 
 
@@ -86,6 +89,20 @@ def train(samples: list[Sample], strength: float) -> dict[str, Any]:
     return {"classes": classes, "weights": dict(zip(vectorizer.get_feature_names_out(), rows.T.tolist(), strict=True))}
 
 
+def train_several(samples: list[tuple[dict[str, float], frozenset[str]]], strength: float) -> dict[str, Any]:
+    """Return classes and weights where several labels, or none, may hold: what speaks for each by itself."""
+    classes = sorted(frozenset().union(*(labels for _, labels in samples)))
+    vectorizer = DictVectorizer()
+    table = vectorizer.fit_transform([features for features, _ in samples])
+    rows = []
+    for one in classes:
+        model = LogisticRegression(C=strength, fit_intercept=False, max_iter=ROUNDS, tol=CLOSE)
+        model.fit(table, [one in labels for _, labels in samples])
+        rows.append(model.coef_[0])
+    weights = np.vstack(rows).T.tolist()
+    return {"classes": classes, "weights": dict(zip(vectorizer.get_feature_names_out(), weights, strict=True))}
+
+
 def _shares(features: dict[str, float], size: int, weights: dict[str, list[float]]) -> list[float]:
     """Return the probability of each class."""
     totals = [0.0] * size
@@ -99,12 +116,12 @@ def _shares(features: dict[str, float], size: int, weights: dict[str, list[float
     return [power / whole for power in powers]
 
 
-def rounded(model: dict[str, Any]) -> dict[str, Any]:
+def rounded(model: dict[str, Any], smallest: int = SMALLEST) -> dict[str, Any]:
     """Return a model in whole hundredths, without features that hardly matter."""
     kept = {}
     for name in sorted(model["weights"]):
         row = [round(weight * judging.SCALE) for weight in model["weights"][name]]
-        if max(map(abs, row)) >= SMALLEST:
+        if max(map(abs, row)) >= (OF_WORDS if name.startswith("w ") else smallest):
             kept[name] = row
     return {"classes": model["classes"], "weights": kept}
 
@@ -160,7 +177,7 @@ def row_of(text: str, lang: str) -> dict[str, Any]:
     return {"text": text, "lang": lang, "session": "S1" if lang == "en" else "S3", "asked": None}
 
 
-def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any], Sample]]]:
+def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any], Any]]]:
     """Return question → rows with their samples: the completion of reports, all else of all rows."""
     all_features = _without_rare([(row, features_of(row)) for row in rows])
     seen = {name for _, features in all_features for name in features}
@@ -179,7 +196,9 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
     dangers = [
         (row, (_words_alone(features), (row["expect"]["red_flags"] or ["none"])[0])) for row, features in all_features
     ]
+    signs = [(row, (_words_alone(features), frozenset(row["expect"]["red_flags"]))) for row, features in all_features]
     told = [(row, _words_alone(features_of(row))) for row in phrases()]
+    signs += [(row, (features, frozenset({row["flag"]} - {"none"}))) for row, features in told]
     dangers += [(row, (features, row["flag"])) for row, features in told]
     ends = [
         (row, (_words_alone(features), "opt_out" if row["expect"]["intent"] == "opt_out" else "other"))
@@ -187,7 +206,14 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
     ]
     ends += [(row, (features, "other")) for row, features in told]
     ends += [(row, (_words_alone(features_of(row)), wish)) for row, wish in wishes()]
-    return {"intent": intents, "completed": amounts, "correction": corrections, "danger": dangers, "ends": ends}
+    return {
+        "intent": intents,
+        "completed": amounts,
+        "correction": corrections,
+        "danger": dangers,
+        "ends": ends,
+        "signs": signs,
+    }
 
 
 def left_out(name: str, rows: list[tuple[dict[str, Any], Sample]]) -> None:
@@ -210,6 +236,12 @@ def left_out(name: str, rows: list[tuple[dict[str, Any], Sample]]) -> None:
         print(f"  below {bound}: asks {asked:.3f}, wrong without asking {silent:.3f}")
 
 
+def trained(question: str, samples: list[Any]) -> dict[str, Any]:
+    """Return classes and weights of one question, in whole hundredths."""
+    model = (train_several if question == SEVERAL else train)(samples, STRENGTH[question])
+    return rounded(model, KEPT.get(question, SMALLEST))
+
+
 def main() -> None:
     """Train and write the weights, or print how well training does."""
     parser = argparse.ArgumentParser(description=__doc__)
@@ -219,11 +251,12 @@ def main() -> None:
     questions = samples_of(rows)
     if args.folds:
         for name, judged in questions.items():
-            left_out(name, judged)
+            if name != SEVERAL:
+                left_out(name, judged)
         return
     samples = [[sample for _, sample in judged] for judged in questions.values()]
     with ProcessPoolExecutor() as pool:  # a question is trained by itself, so the order of work changes nothing
-        models = dict(zip(questions, map(rounded, pool.map(train, samples, map(STRENGTH.get, questions))), strict=True))
+        models = dict(zip(questions, pool.map(trained, questions, samples), strict=True))
     text = json.dumps(side_by_side(models), ensure_ascii=False, separators=(",", ":"))
     TARGET.write_text(text + "\n", encoding="utf-8")
     print({name: len(model["weights"]) for name, model in models.items()}, TARGET.stat().st_size, "bytes")

@@ -14,7 +14,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.normal import TICKS
-from reminders.core.reading.suspicion import suspected_sign, take_back
+from reminders.core.reading.suspicion import other_signs, suspected_sign, take_back
 
 _BARE = 2  # words
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help", "reschedule"})
@@ -43,7 +43,7 @@ class Decision:
     completed_sureness: float = 1.0
     correction: bool = False
     is_wish: bool = False  # said plainly, so that it is no answer to what was asked
-    danger: str | None = None  # a sign that no rule found and the judge suspects
+    dangers: tuple[str, ...] = ()  # signs that no rule found and the judge suspects
 
 
 def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon: Lexicon) -> Decision:
@@ -57,6 +57,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         return decision_of(evidence, session, lexicon)  # anew, without the sign
     wish = None if rule in ("opt_out", "opt_in") else _plain_wish(evidence, amount, lexicon, judged)
     suspected = suspected_sign(evidence, judged, lexicon)
+    dangers = [] if suspected is None else [suspected]
+    dangers += other_signs(evidence, judged, {*evidence.danger.grades, *dangers})
     intent, sureness = _intent_of(evidence, rule, wish, judged, suspected)
     completed, amount_sureness = _completion_of(evidence, intent, amount, session, judged)
     return Decision(
@@ -66,7 +68,7 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
         amount_sureness,
         _corrects(evidence, judged, intent),
         wish is not None and intent == wish,
-        suspected,
+        tuple(dangers),
     )
 
 
@@ -114,7 +116,9 @@ def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str
     likeliest = judged["intent"]
     intent = rule if likeliest.sureness < _GUESS and rule not in _VAGUE else likeliest.name
     is_own = intent == "opt_out" != rule  # no rule says so
-    if (is_own and not ends.is_possible(judged)) or (intent == "opt_out" and ends.is_doubtful(evidence)):
+    if (is_own and not ends.is_possible(judged, evidence.asked)) or (
+        intent == "opt_out" and ends.is_doubtful(evidence)
+    ):
         intent = likeliest.runner_up
     return intent, likeliest.sureness
 

@@ -10,13 +10,13 @@ from reminders.core.reading.intent import Evidence
 from reminders.core.reading.judge import Verdicts
 from reminders.core.reading.model import SessionExercise
 
-_ENDS_FROM = 0.045
+_ENDS_FROM = 0.1
 _BESIDE_REPORT = 0.3  # beside a session done or a rating, where no rule sees a wish: "ya no más, dolor 4"
 _ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
-_AGAINST_RULES = 0.08  # where the rules found a wish and took it back: "don't stop the texts"
+_AGAINST_RULES = 0.15  # where the rules found a wish and took it back: "don't stop the texts"
 _AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
 _SURE_PLAN = 0.85
-_SURE_WISH = 0.95
+_SURE_WISH = 0.85
 _SURE_ENDS = frozenset({"opt_out_key", "opt_out_sure"})
 _PLANS = frozenset({"opt_in", "pause", "reschedule", "resend", "help", "wrong_number"})
 
@@ -27,9 +27,9 @@ def is_doubtful(evidence: Evidence) -> bool:
     return only_sounds or "opt_out_denied" in evidence.hits
 
 
-def is_possible(judged: Verdicts) -> bool:
+def is_possible(judged: Verdicts, asked: str | None) -> bool:
     """Tell whether the judge who knows only wishes to hear no more thinks one possible."""
-    return judged.share("ends", "opt_out") >= _ENDS_FROM
+    return judged.share("ends", "opt_out") >= (_ENDS_FROM if asked is None else _ENDS_WHEN_ASKED)
 
 
 def is_other_hour(evidence: Evidence, judged: Verdicts) -> bool:

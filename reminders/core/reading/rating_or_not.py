@@ -176,4 +176,5 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("pain_of", ".|,|MY|RATE|DE|CLITIC PAINISH , # DE TEN"),
     ("pain_of", "PAINNOUN DE BODY BODYSIDE? ,? # DE TEN"),
     ("pair", "^ TEN YESKEY TEN >$|,|."),
+    ("sets_reps", "# TIMES EACHWORD _? FILL #"),
 )

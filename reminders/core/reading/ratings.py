@@ -18,7 +18,8 @@ from reminders.core.reading.tokens import worst_whole
 OPINION = Opinion("ratings")
 # Belief below which a number is not recorded, and belief in another above which it is not either. In replies not
 # trained on, 31 of 2,846 right ratings are asked for at these bounds, and all twelve that the rules took wrongly.
-LEAST, MOST_OF_OTHERS = 0.6, 0.2
+LEAST, MOST_OF_OTHERS = 0.5, 0.25
+MOST_OF_LESSER = 0.5  # of a number below it, since of several ratings the worst counts
 # Belief in a number of 8 and more above which it is a danger sign though the rules passed it by: of six signs lost in
 # replies dense in them it finds two, at four false alarms in 8,000.
 LIKELY_SEVERE = 0.5
@@ -167,7 +168,10 @@ def is_doubtful(evidence: Evidence) -> bool:
     amounts = {at for one in evidence.numbers.amounts for at in range(one.start, one.end)}
     others = [at for at in candidates.near(taken[0]) if candidates.values[at] != pain.value and at not in amounts]
     belief = max(candidates.belief(at) for at in taken)
-    return belief < LEAST or any(candidates.belief(at) > MOST_OF_OTHERS for at in others)
+    return belief < LEAST or any(
+        candidates.belief(at) > (MOST_OF_OTHERS if candidates.values[at] > pain.value else MOST_OF_LESSER)
+        for at in others
+    )
 
 
 def severe(evidence: Evidence) -> list[Span]:

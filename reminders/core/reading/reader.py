@@ -171,7 +171,7 @@ def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read
     told, where = evidence.told, _where(evidence, evidence.pain.value)
     choice = answers.choice_of(evidence, decision, where, today)
     if decision.intent != "opt_out" and not decision.is_wish and answers.is_mere_answer(evidence, choice):
-        decision = replace(decision, intent="unclear", completed=None, correction=False, danger=None)
+        decision = replace(decision, intent="unclear", completed=None, correction=False, dangers=())
     intent = decision.intent
     pain = _pain(evidence, decision)
     tells = _tells_session(decision)
@@ -235,8 +235,9 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
         value = pain.before = pain.after = None  # it is asked for
     if "severe_pain" not in danger.grades and (places := ratings.severe(evidence)):
         danger.grades["severe_pain"], danger.spans["severe_pain"] = "urgent", places
-    if decision.danger is not None and (decision.danger != "severe_pain" or pain.value is None):
-        danger.grades[decision.danger] = "call_now" if decision.danger in CALL_NOW else "urgent"
+    for sign in decision.dangers:
+        if sign != "severe_pain" or pain.value is None:
+            danger.grades[sign] = "call_now" if sign in CALL_NOW else "urgent"
     return value
 
 

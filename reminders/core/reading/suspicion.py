@@ -12,15 +12,17 @@ from reminders.core.reading.features import row_of_words
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.judge import Verdict, Verdicts, is_known, verdicts_on_part
 from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.model import RED_FLAGS
 from reminders.core.reading.signatures import COMMA, NO_WORD
 
-CALM_FROM = 0.3
+CALM_FROM = 0.5
 CALM_ALONE = 0.1  # for one sentence of several
 CALM_BESIDE = 0.06  # for what stands before or behind a comma
 _FEWEST_ALONE = 3  # words
 _MOST_COMMAS = 6
-_SURELY_NONE = 0.99  # belief in no sign at all, of the text and of the sentence, that takes a rule's sign back
-_NONE_ALONE = 0.95  # the same of the clause alone, which has fewer words to be sure by
+_SURELY_NONE = 0.99  # belief in no sign at all, of the text, that takes a rule's sign back
+_NONE_ALONE = 0.85  # the same of the sentence alone, which has fewer words to be sure by
+_NONE_IN_CLAUSE = 0.6  # and of its clause
 _NEVER_TAKEN_BACK = frozenset({"crisis"})
 _SURELY_CALM = 800  # hundredths by which a text's calm leads; then no part of it is asked for
 # Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
@@ -29,6 +31,7 @@ _CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.55, CA
 _AGAINST_OWNER = 0.9  # belief in one that they found another person's
 _AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
 NO_DANGER = "none"
+_LIKELY = 0.6  # belief in a sign beside another
 
 
 def suspected_sign(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> str | None:
@@ -48,6 +51,16 @@ def suspected_sign(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> st
     if judged.share("danger", NO_DANGER) >= CALM_FROM:
         return _suspected_alone(evidence, lexicon)
     return verdict.name if verdict.name != NO_DANGER else verdict.runner_up
+
+
+def other_signs(evidence: Evidence, judged: Verdicts, found: set[str]) -> list[str]:
+    """Return the signs that the judge sees beside one that was found: "blacked out and hit the dresser"."""
+    if not found:
+        return []
+    likely = (flag for flag in RED_FLAGS if flag not in found and judged.belief("signs", flag) >= _LIKELY)
+    is_rated = evidence.pain.value is not None or evidence.pain.off_scale
+    explained = evidence.danger.explained
+    return [flag for flag in likely if flag not in explained and not (flag == "severe_pain" and is_rated)]
 
 
 def take_back(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> bool:
@@ -75,7 +88,7 @@ def _is_surely_none(span: tuple[int, int], row: list[str], evidence: Evidence, l
     if not all(lexicon.is_small(word) or is_known(word) for word in evidence.scope.text.words[slice(*span)]):
         return False
     scope = evidence.scope
-    bounds = ((scope.sentence, _SURELY_NONE), (scope.segment, _NONE_ALONE), (scope.clause, _NONE_ALONE))
+    bounds = ((scope.sentence, _NONE_ALONE), (scope.segment, _NONE_IN_CLAUSE), (scope.clause, _NONE_IN_CLAUSE))
     return all(
         verdicts_on_part(*of(*span), row, evidence, lexicon).share("danger", NO_DANGER) >= least for of, least in bounds
     )

@@ -34,7 +34,7 @@ _COMMANDS = """
         no thanks|thank you? to all|any|future|more future|more|further? TEXTNOUN|TEXT
         forget you|u|yall|ya ever? had|have my number
         wont|shant|dont|not be? needing|need these|them|those any|no? longer|more|anymore .|,|$|thanks|thank|please
-        resign|resigning|resignation from the|your|this|these|all
+        resign|resigning|resignation from the|your|these|all exercise|exercises|daily? TEXTNOUN|reminders
         wants|want|asks|asked|wishes the|these|those|all TEXTNOUN ended|stopped|discontinued|off
         i|we want no part of this|these|them|texts
         ^ you|u|yall|ya can|may quit|stop now .|,|$|dear|please|thanks|thank

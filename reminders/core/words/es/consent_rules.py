@@ -261,6 +261,7 @@ RULES = {
         ^ inicio|iniciar|alta|comenzar|activar|start|reactivar|unstop|inicia $
         ^ alta ~ favor|vez|otra
         ^ inicio|iniciar|alta|activar|start|reactivar por $
+        ^ quiero|quisiera|deseo|queremos mas mensajes|mensajitos|recordatorios|avisos|textos $
     """,
     "help": """
         no c|se|sé|entiendo como contestar|responder|contesto|respondo|mandar|usar|poner

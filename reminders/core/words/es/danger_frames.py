@@ -29,8 +29,8 @@ CONCEPTS = {
 }
 RULES = {
     "danger.chest_or_breathing": """
-        normal|malo|grave ~ que me duela|apriete|oprima|arda|pese el|la? pecho|corazon
-        normal|malo|grave ~ que me falte el? aire|respiracion
+        normal|malo|grave|preocuparse|preocupante|raro|comun ~ que me duela|apriete|oprima|arda|pese el|la? pecho|corazon
+        normal|malo|grave|preocuparse|preocupante|raro|comun ~ que me falte el? aire|respiracion
         respiracion ~ cortadita|cortita|cortica|agitadita|rapidita|trabajosa
         algo|cosa raro|rara|fea|feo en el|mi? pecho|corazon
         pecho|corazon ,? ~ como si ~ pusieran|sentaran|pisaran|apretaran|cargaran|aplastaran|metieran
@@ -60,7 +60,7 @@ RULES = {
         BODY ~ toco ~~ como|parece ~ otra|otro|ajena|ajeno|corcho|carton|madera|hule persona|,|.|$|y
         BODY ~ toco ~~ como|parece ~ corcho|carton|madera|hule|ajena|ajeno
         pie|pierna|brazo|mano izquierdo|izquierda|derecho|derecha? no sube|levanta|jala|responde|obedece|agarra|aprieta
-        normal|malo|grave ~ que se me duerma|duerman|adormezca|adormezcan|entuma|hormiguee
+        normal|malo|grave|preocuparse|preocupante|raro|comun ~ que se me duerma|duerman|adormezca|adormezcan|entuma|hormiguee
         nunca|jamas me ~ habia orinado|meado|mojado|cagado|hecho
         LIMB|LEG|manos|pies ~~ no la|lo|las|los siento|sentia|senti ,|.|$|nada|casi
         LEG|LIMB ~ se me hacen|hace|hicieron|ponen|pusieron de|como? atole|gelatina|agua|trapo|aguadas|hule|chicle
@@ -169,7 +169,7 @@ RULES = {
         todo|vista se me oscurece|oscurecio|nubla|nublo|borra|borro
         se me oscurece|oscurecio|nubla|nublo la? vista|todo ~ casi|y|al|cuando
         nunca|no|jamas me mareo|desmayo ~ pero hoy|ayer|anoche|ahora|esta|este ~ si|me
-        normal|malo|grave ~ que me maree|desmaye|desvanezca
+        normal|malo|grave|preocuparse|preocupante|raro|comun ~ que me maree|desmaye|desvanezca
         marearse|desmayarse|marearme ~~ me|acaba|acabo acaba|paso|pasa|pasar|sucedio|dio
         da|dan|daba|daban vuelta|vueltas ~ casa|cuarto|cabeza|mundo|techo|piso|pieza|sala
         quede|quedo|estuve|cai ~ sin conocimiento|sentido|conciencia
