@@ -251,7 +251,6 @@ NO_CONSENT_WORDS = (
     ("en", "the pain is awful make it stop"),
     ("en", "please get this pain to stop"),
     ("en", "pain wont stop coming back"),
-    ("en", ),
     ("en", "I never want to miss these again"),
     ("es", "ya no llegue a hacerlos"),
     ("es", "hasta aqui llego el dolor"),

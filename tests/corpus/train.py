@@ -48,12 +48,12 @@ def build_files(language: str, newest: int) -> list[str]:
 
 
 # The weights know the build files up to these; newer ones were met by rules alone and come in with the next training.
-NEWEST = {"en": 95, "es": 86}
+NEWEST = {"en": 98, "es": 89}
 BUILD = ("practice", "plain-build", *(name for lang, newest in NEWEST.items() for name in build_files(lang, newest)))
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")
 # How far the rows are trusted, question by question, chosen on rows left out; a sign is said in more ways than a part.
-STRENGTH = {"intent": 2.0, "completed": 0.5, "correction": 0.5, "danger": 4.0, "ends": 5.0, "signs": 3.0}
+STRENGTH = {"intent": 2.0, "completed": 0.5, "correction": 4.0, "danger": 4.0, "ends": 5.0, "signs": 3.0}
 ROUNDS, CLOSE = 300, 1e-5
 SEVERAL = "signs"  # of its classes several may hold, or none
 FEWEST = {PAIR: 2, SKIP: 2, PIECE: 3, MEETING: 3}  # rows in which a feature of that kind stands, or it is left out

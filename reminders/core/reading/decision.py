@@ -20,6 +20,7 @@ _BARE = 2  # words
 _PUTS_NOTHING_RIGHT = frozenset({"wrong_number", "opt_out", "resend", "help", "reschedule"})
 _TOLD = frozenset({"report", "pain", "skip", "later", "unclear"})  # what may put an earlier reply right
 _GUESS = 0.42  # below this belief a rule knows better, unless it is vague itself
+_GUESS_OF = {"wrong_number": 0.6}  # the same of a rule that is seldom wrong
 _VAGUE = ("unclear", "chat")
 _SHORT = 6  # words
 _LEADS = 3  # words
@@ -114,7 +115,8 @@ def _completion_of(
 def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str, float]:
     """Return the likeliest intent, and how sure the judge is of it."""
     likeliest = judged["intent"]
-    intent = rule if likeliest.sureness < _GUESS and rule not in _VAGUE else likeliest.name
+    guess = _GUESS_OF.get(rule, _GUESS)
+    intent = rule if likeliest.sureness < guess and rule not in _VAGUE else likeliest.name
     is_own = intent == "opt_out" != rule  # no rule says so
     if (is_own and not ends.is_possible(judged, evidence.asked)) or (
         intent == "opt_out" and ends.is_doubtful(evidence)

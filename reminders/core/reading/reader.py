@@ -258,8 +258,11 @@ def _where(evidence: Evidence, value: int | None) -> str | None:
 
 def _in_question(evidence: Evidence, spans: list[Span]) -> bool:
     """Tell whether words stand in the sentence that asks."""
+    signature = evidence.signature
     ends = [evidence.scope.sentence(*span)[1] for span in spans]
-    return any(evidence.signature[end : end + 1] == QUESTION for end in ends)
+    return any(signature[end : end + 1] == QUESTION for end in ends) or any(
+        QUESTION in signature[start:end] for start, end in spans
+    )
 
 
 def _is_before_question(evidence: Evidence, spans: list[Span]) -> bool:
