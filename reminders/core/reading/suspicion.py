@@ -1,7 +1,7 @@
 """The trained judge's word on danger: signs that only it sees, and rules' signs of which it is sure that they are none.
 
 Both look at the whole text and at its sentences. Of 1,861 replies with a true sign, by people who did not know the
-reader and not trained on, none lost it for the bounds here that would not have without them.
+reader and not trained on, none lost it by being taken back at the bounds here.
 """
 
 from collections.abc import Iterator
