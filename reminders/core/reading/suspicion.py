@@ -31,7 +31,7 @@ _CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.55, CA
 _AGAINST_OWNER = 0.9  # belief in one that they found another person's
 _AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
 NO_DANGER = "none"
-_LIKELY = 0.6  # belief in a sign beside another
+_LIKELY = 0.35  # belief in a sign beside another
 
 
 def suspected_sign(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> str | None:
