@@ -30,6 +30,8 @@ ENDED = [
     "She wants the texts ended",
     "you can stop now dear",
     "not another text",
+    "I want no part of this",
+    "I want no part of these texts",
 ]
 NOT_ENDED = [
     "I knocked it off early, pain 2",
@@ -42,6 +44,9 @@ NOT_ENDED = [
     "took the exit by the clinic, all done",
     "my records show 2 sets, done",
     "I dropped it and called off the dogs. did them all",
+    "I want no part of this pain",
+    "we want no part of this heat, did them inside",
+    "told my son to go bug someone else, all done",
 ]
 
 

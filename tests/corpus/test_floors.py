@@ -13,7 +13,7 @@ are what counts. A floor is raised when the reader gets better, and lowered only
   training on 24 more files one false alarm more in two older files;
 - a number of 8 and more that the rules pass by is a sign where it is likely a rating: one false alarm in en-measure-14;
 - training on thirteen more files cost en-measure-16 and -22 one false alarm each;
-- a judge that knows pieces and senses of words, trained on 15,000 more rows, half of them dense in signs and wishes,
+- a judge that knows pieces and senses of words, trained on 15,000 more rows, most of them dense in signs and wishes,
   loses half as many of those at first sight; it cost one to three false alarms in fourteen files, and es-measure-9 one
   opt-out.
 """

@@ -29,11 +29,11 @@ from reminders.core.reading.features import (
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon
+from reminders.core.reading.opinion import belief_of
 
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 30_000
 _SHOWN = 3  # words that are shown for a sign that no rule sees
-_FARTHEST = 30.0  # beyond it a belief is nought or one
 _FAR = 3 * SCALE  # a twentieth of the belief
 # Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
 # four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
@@ -81,8 +81,7 @@ class Verdicts:
     def belief(self, question: str, name: str) -> float:
         """Return how far a class is believed in by itself, 0 to 1, where several may hold together."""
         classes, start, _ = self._parts[question]
-        said = (self._totals[start + classes.index(name)] - _LIFT) / SCALE
-        return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, said))))
+        return belief_of((self._totals[start + classes.index(name)] - _LIFT) / SCALE)
 
     def __getitem__(self, question: str) -> Verdict:
         """Return the likeliest class with how sure it is."""

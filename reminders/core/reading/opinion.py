@@ -33,8 +33,12 @@ class Opinion:
 
 def belief_by(weights: Mapping[str, int], features: Iterable[str]) -> float:
     """Return how far what the features describe is believed in by these weights, 0 to 1."""
-    total = sum(map(weights.__getitem__, weights.keys() & features)) / SCALE
-    return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, total))))
+    return belief_of(sum(map(weights.__getitem__, weights.keys() & features)) / SCALE)
+
+
+def belief_of(said: float) -> float:
+    """Return the belief, 0 to 1, that a sum of weights stands for: none of them leaves it at a half."""
+    return 1 / (1 + math.exp(-max(-_FARTHEST, min(_FARTHEST, said))))
 
 
 def question_of(asked: str | None) -> str:

@@ -27,16 +27,16 @@ _COMMANDS = """
         delete|purge|expunge|erase|scrub|wipe|destroy all? my|our|this information|info|data|details|record|records|account|profile
         purge|expunge|unlist|delist|deregister all? my|our|this number|phone|name|mobile
         unlist|delist|deregister|unenroll me|us
-        rescind|withdraw|revoke|withdrawing|revoking my|our|the|all? permission|consent|authorization
+        rescind|rescinding my|our|the|all? permission|consent|authorization
         take|taking back my permission|consent
-        bug|pester|harass|bother someone|somebody|anyone|anybody else
+        ^ please|pls|go|just? go|just? bug|pester|harass|bother someone|somebody|anyone|anybody else
         call off the dogs
         no thanks|thank you? to all|any|future|more future|more|further? TEXTNOUN|TEXT
         forget you|u|yall|ya ever? had|have my number
         wont|shant|dont|not be? needing|need these|them|those any|no? longer|more|anymore .|,|$|thanks|thank|please
         resign|resigning|resignation from the|your|these|all exercise|exercises|daily? TEXTNOUN|reminders
         wants|want|asks|asked|wishes the|these|those|all TEXTNOUN ended|stopped|discontinued|off
-        i|we want no part of this|these|them|texts
+        i|we want no part of this|these|them ,|.|$|anymore|please|texting|TEXTNOUN
         ^ you|u|yall|ya can|may quit|stop now .|,|$|dear|please|thanks|thank
         ,|.|but|so|thanks you|u|yall|ya can|may quit|stop now .|,|$|dear|please|thanks|thank
         who|whom ever? sends these|this|them ~ stop|quit
