@@ -17,6 +17,8 @@ Table = dict[tuple[str, str | None], tuple[tuple[str, int | None], ...]]  # lang
 # Wordings in which another number could be taken for the rating, or the rating for another number.
 TOLD_APART: Table = {
     ("en", None): (
+        ("stands 2x10, wall 2x8, heels gave up at 5, never did the tandem", None), ("I put 1 set, was 2", None),
+        ("knee gave out at the end, pain 7", 7), ("Had me tea then did the lot dear, not a pain in me", 0),
         ("stepping out, will do them when I'm back at 5", None), ("be back by 6, exercises then", None),
         ("I'll do it all once we're back around 4", None), ("I will be back home at 3 and do them", None),
         ("when she is back at 2 we will do them", None), ("gets back at 7, then we start", None),
@@ -77,6 +79,8 @@ TOLD_APART: Table = {
         ("done in 20 min. pain before 1, after 3", 3),
     ),
     ("en", "pain"): (
+        ("hmm. 4. no, put 3.", None), ("oops 4", 4), ("hurts 4 times a day", None),
+        ("it was a for when I started and a two when I finished", None), ("10 out of 10 annoyed. unsubscribe", None),
         ("I'm back at a 5", 5), ("back at 5 today", 5),
         ("it was a 6 when I first got out of bed, down to 3 after walking", 6),
         ("a 7 when I first bent over and then a 2", 7), ("8 when I first came to you, 3 now", 3),
@@ -92,6 +96,7 @@ TOLD_APART: Table = {
         ("2. If it gets to 8 I will call you", 2), ("was 7 when I got up at 6, now about 3", 7),
     ),
     ("es", None): (
+        ("hechos todos, yo juraba que dolor 6, al final 3", 3), ("pensaba que 3 pero fue 5", 5),
         ("todo hecho, que me llame una de ustedes", None), ("hice todo, vino uno de mis hijos", None),
         ("hice todo, 2 para el dolor y 10 para el pastel", 2), ("hice todo, el dolor no pasa de 3", 3),
         ("el dolor no me baja de 7 hoy", 7), ("el dolor no ha bajado de 6", 6),
@@ -114,6 +119,9 @@ TOLD_APART: Table = {
         ("le pongo un 4 hoy, ayer tenía 2", 4), ("mi hermana dice que 8, yo 3. todo hecho", 3),
     ),
     ("es", "pain"): (
+        ("el seis. digo, el cinco", None), ("dolor seis... miento, cinco", None), ("miento, 5", 5),
+        ("no exageré, 5", 5),
+        ("me duele 4 veces al día", None), ("fue un rayo. se me partió algo en la espalda baja", None), ("uno", 1),
         ("no pasa de 4", 4), ("ni los hice", None), ("ni pude empezar", None), ("ni tiempo tuve", None),
         ("ni me acordé", None), ("ni dolor ni nada", 0), ("ni me dolió", 0), ("ni una molestia", 0), ("ni tantito", 0),
         ("no, nada", 0), ("nada", 0), ("sin dolor", 0), ("un 6 en la noche", 6),

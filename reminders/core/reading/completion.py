@@ -35,7 +35,7 @@ def _put_right(evidence: Evidence) -> None:
     if len(loose) != 1 or told.amounts or told.by_exercise:
         return
     lexicon = evidence.scope.lexicon
-    about_sets = not lexicon.chars("SETS_WORD").isdisjoint(text.present)
+    about_sets = not lexicon.either("SET", "SETS_WORD").isdisjoint(text.present)
     said = evidence.has("correction", "correction_plain") or not lexicon.chars("SAIDWORD").isdisjoint(text.present)
     if about_sets and said and "pain_said" not in evidence.held and evidence.asked is None:
         value = text.values[loose.pop()] or 0

@@ -136,8 +136,9 @@ def _by_what_is_told(evidence: Evidence, intent: str) -> str:
         and evidence.done()
     ):
         return "report"  # "1, and I did everything"
-    if intent == "unclear" and len(evidence.told.by_exercise) > 1:
-        return "report"  # "1 and 2 yes, 3 and 4 no"
+    lines = len(evidence.told.by_exercise)
+    if intent == "unclear" and (lines > 1 or (lines and "ex.but" in evidence.held)):
+        return "report"  # "1 and 2 yes, 3 and 4 no", "all less the 4"
     if intent == "wrong_number" and evidence.has("own_number") and not evidence.has("wrong_number"):
         return "unclear"  # "this is my new number, use it"
     return "unclear" if intent == "report" and _is_uneven_pair(evidence) else intent

@@ -12,7 +12,7 @@ from reminders.core.reading.model import SessionExercise
 
 _ENDS_FROM = 0.1
 _BESIDE_REPORT = 0.3  # beside a session done or a rating, where no rule sees a wish: "ya no más, dolor 4"
-_ENDS_WHEN_ASKED = 0.3  # few rows teach what else an answer to a question could be
+_ENDS_WHEN_ASKED = 0.4  # few rows teach what else an answer to a question could be
 _AGAINST_RULES = 0.15  # where the rules found a wish and took it back: "don't stop the texts"
 _AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
 _SURE_PLAN = 0.85
@@ -46,8 +46,8 @@ def is_other_hour(evidence: Evidence, judged: Verdicts) -> bool:
 def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     """Tell whether that judge sees one; the rules may have taken it back, or found a pause."""
     share = judged.share("ends", "opt_out")
-    if "opt_out_denied" in evidence.hits:
-        return False
+    if "opt_out_denied" in evidence.hits or ("own_number" in evidence.hits and "opt_out" not in evidence.hits):
+        return False  # "this is my number now, use it"
     if rule == "opt_in" or (rule == "pause" and "pause_sure" in evidence.held):
         return "opt_out" in evidence.hits and "opt_out_past" not in evidence.hits and share >= _AGAINST_PLAN
     likeliest = judged["intent"]

@@ -73,8 +73,9 @@ def find_pain(numbers: Numbers, hits: Hits, scope: Scope, asked: str | None, is_
 
 
 def _counts_things(figure: Figure, scope: Scope) -> bool:
-    """Tell whether a number word has the form for what is counted, never for a rating: "fue una" is one set."""
-    return figure.value == 1 and scope.lexicon.is_in("COUNTS", scope.lexicon.look_up(scope.text.words[figure.at])[1])
+    """Tell whether a number word has a form that never rates: "fue una" is one set, "fue un rayo" no number."""
+    lexicon = scope.lexicon
+    return figure.value == 1 and lexicon.look_up(scope.text.words[figure.at])[1] in lexicon.either("COUNTS", "INDEF")
 
 
 def _rivals(figures: list[Figure], taken: set[int], numbers: Numbers, hits: Hits, scope: Scope) -> list[int]:
@@ -118,8 +119,10 @@ def _loose_pains(
         return []
     if asked in ("pain", "settling"):
         return numbers.loose
-    if _corrects(hits) and "pain_said" not in hits and (numbers.amounts or numbers.counts):
-        return []  # what is put right is how much was done
+    sets = scope.lexicon.either("SET", "SETS_WORD")
+    tells_amount = numbers.amounts or numbers.counts or not sets.isdisjoint(scope.text.present)
+    if tells_amount and _corrects(hits) and "pain_said" not in hits:
+        return []  # what is put right is how much was done: "I put 1 set, was 2"
     said_until = max((end for _, end in hits.get("num.said", ())), default=None)
     marked = {at for label in ("num.rating", "num.rating_body") for s, e in hits.get(label, ()) for at in range(s, e)}
     if "correction" in hits and len(scope.text.words) <= _SHORT:

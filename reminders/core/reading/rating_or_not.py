@@ -6,6 +6,12 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
+    ("other", "PAINISH|HURTVERB ~ # TIMES _ TIMEUNIT"),
+    ("number_ex", "@ ONLY # ,|.|$"),
+    ("other", "# OUTOF|OF OF? TEN ANNOYED"),
+    ("other", "FRAC10 ANNOYED"),
+    ("other", "ARTICLE for WHENWORD ~~ ARTICLE #"),
+    ("other", "@|BODY GAVE_OUT _ CLOCKPREP #"),
     ("of_ex", "DIDVERB # OUTOF OF? TEN IN_BODY? THE? @"),
     ("other", "DIDVERB FRAC10 OF? THE? @"),
     ("sets_reps", "N1 ONLY|TIMES DE # !ONLY"),

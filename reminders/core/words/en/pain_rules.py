@@ -103,6 +103,8 @@ RULES = {
         nothing|nothin|nuthin hurts|hurt|hurting|hurtin|aches|ached|sore|painful
         without any? PAINWORD
         no PAINWORD no|nothing
+        not a pain|ache|twinge in|on me|us|sight
+        N0 ouch|ouches|ouchies|owies|aches|pains
         not any PAINWORD
         not a bit|lick|twinge|speck|hint ~ PAINWORD|hurt
         no sort|kind of PAINWORD

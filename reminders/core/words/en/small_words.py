@@ -156,6 +156,7 @@ SPELLED_OUT = {
     "thrice": "three times",
     "twicet": "two times",
     "b4": "before",
+    "nomore": "no more",
     "cudnt": "couldnt",
     "cudn": "couldnt",
     "coudnt": "couldnt",

@@ -218,6 +218,8 @@ RULES = {
         or rather
         actually #|pain
         correction
+        oops|whoops ,? #
+        # ,|. no ,? put|say|call|make it|that? #
     """,
     "helper": """
         this is|its|it's ~ CLIENTLIKE|PERSON

@@ -244,7 +244,7 @@ RULES = {
         sudando|sude|sudor|sudaba frio ,? y? casi? perdi|me voy|desmaye|sentido|desmayo
         blanca|palida y? sudando|sude|sudor|sudaba frio
         ^ el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
-        ,|.|y el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
+        ,|.|y|pero el|la|del|de|mi? la|el? pecho|aire|respiracion|corazon bien|perfecto|perfecta|limpio|limpia|tranquilo|tranquila|normal ,|.|y|ni|$
         ^ respiro|respirando bien|perfecto|normal ,|.|y|ni|$
         ,|.|y respiro|respirando bien|perfecto|normal ,|.|y|ni|$
         nada|cero|ni de|del el? pecho

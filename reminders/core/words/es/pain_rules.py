@@ -19,7 +19,7 @@ RULES = {
         para|pa no decir #
         por no decir #
         CLIENTLIKE|PERSON dice|dijo|puso|cree|piensa ~ _? # ,? y|pero|.? el|la|a? yo|mio|mia
-        dije|puse|escribi que ~ #
+        dije|puse|escribi|juraba|juraria|pensaba|pense|creia|esperaba que ~ #
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """

@@ -186,8 +186,11 @@ RULES = {
         se me borro
     """,
     "self_fix": """
-        digo #|dolor
-        perdon #
+        digo ,? el|un? #|dolor
+        perdon ,? #
+        miento ,? #
+        # ~~ exagere ,?
+        # ,|. no ,? mejor|mas|mejor dicho? #
         no espera|espere
         mejor dicho
         corrijo
