@@ -148,6 +148,8 @@ HARMLESS = (
     "went over it twice",
     "new fracture clinic appointment on Friday",
     "don't see the point of it, can I skip heel raises",
+    "I don't see the point of that one, can I leave it out?",
+    "don't see the point of the heel raises",
     "my chest is fine",
     "a cold on my chest",
     "hit 12 with all my heart",

@@ -14,7 +14,7 @@ JOINTS = (". ", ". ", ", ", " ", "\n")
 LONGEST, SHORT = 10, 8  # words of a half, of a rating
 NUMBER = re.compile(r"\d|\b(?:one|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\b", re.IGNORECASE)
 NUMBERED_INTENTS = ("report", "skip", "chat", "question", "later", "reschedule", "resend", "pause")
-SIGNS = 3  # of so many rows with a sign one is taken, or they would outnumber all else
+SIGNS = 2  # of so many rows with a sign one is taken, or they would outnumber all else
 
 
 def composed(rows: Iterable[Row]) -> list[Row]:

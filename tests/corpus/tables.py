@@ -19,6 +19,7 @@ from tests.core import (
     strangers_lines_es,
     strangers_opt_outs_es,
     strangers_signs_es,
+    test_reading_commands,
     test_reading_elsewhere,
     test_reading_en_signs_2,
     test_reading_en_wordings,
@@ -29,6 +30,7 @@ from tests.core import (
     test_reading_opt_outs,
     test_reading_ratings_2,
     test_reading_reports,
+    test_reading_sure_signs,
 )
 
 
@@ -73,6 +75,7 @@ HARMLESS = {
 }
 WISHES = {
     "en": (
+        *test_reading_commands.ENDED,
         *opt_out_turns_en.OPT_OUTS,
         *test_reading_opt_outs.OPT_OUTS["en"],
         *test_reading_en_wordings.OPT_OUTS,
@@ -90,6 +93,8 @@ NO_WISHES = {
         *opt_out_turns_en.NO_OPT_OUTS,
         *test_reading_opt_outs.MERELY_CONTAIN["en"],
         *test_reading_en_wordings.NO_OPT_OUTS,
+        *test_reading_commands.NOT_ENDED,
+        *(text for lang, text in test_reading_sure_signs.NO_CONSENT_WORDS if lang == "en"),
     ),
     "es": (
         *opt_out_frames_es.NO_OPT_OUTS,
@@ -100,6 +105,7 @@ NO_WISHES = {
         *test_reading_es_opt_outs.STAYING,
         *test_reading_es_plain.NO_OPT_OUTS,
         *test_reading_es_extra.NOT_OPT_OUTS,
+        *(text for lang, text in test_reading_sure_signs.NO_CONSENT_WORDS if lang == "es"),
     ),
 }
 # (language, what was asked, text, rating): the rating is told from the numbers around it.

@@ -2,7 +2,7 @@
 
 Multinomial logistic regression by scikit-learn, which `pip install -e .[train]` brings: the same rows and the same
 version give the same weights. `--folds` prints how well it does on rows left out, and what asking costs, and writes
-nothing.
+nothing; `--only ends` trains one question anew and leaves the others as they are.
 """
 
 import argparse
@@ -23,6 +23,7 @@ from reminders.core.reading import judge as judging
 from reminders.core.reading.completion import completed_of
 from reminders.core.reading.features import (
     MEETING,
+    ORDERED,
     PAIR,
     PIECE,
     SENSE,
@@ -30,6 +31,7 @@ from reminders.core.reading.features import (
     facts_of,
     meetings_of,
     names_of_word,
+    orders_of,
     pairs_of,
     tells_rules,
     words_of,
@@ -47,9 +49,8 @@ def build_files(language: str, newest: int) -> list[str]:
     return [name for name in names if (HERE / f"replies-{name}.jsonl").exists()]  # a number may have been given up
 
 
-# The judge's weights know the build files up to these, the opinions' up to en-95 and es-86; newer ones
-# were met by rules alone and come in with the next training.
-NEWEST = {"en": 98, "es": 89}
+# The weights know the build files up to these; newer ones were met by rules alone and come in with the next training.
+NEWEST = {"en": 121, "es": 112}
 BUILD = ("practice", "plain-build", *(name for lang, newest in NEWEST.items() for name in build_files(lang, newest)))
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")
@@ -59,9 +60,16 @@ TARGET = Path(judging.__file__).with_name("weights.json")
 STRENGTH = {"intent": 2.0, "completed": 0.5, "correction": 4.0, "danger": 4.0, "ends": 5.0, "signs": 3.0}
 ROUNDS, CLOSE = 300, 1e-5
 SEVERAL = "signs"  # of its classes several may hold, or none
-FEWEST = {PAIR: 2, SKIP: 2, PIECE: 3, MEETING: 3}  # rows in which a feature of that kind stands, or it is left out
+FEWEST = {
+    PAIR: 2,
+    SKIP: 2,
+    PIECE: 3,
+    MEETING: 3,
+    **dict.fromkeys(ORDERED, 3),
+}  # rows in which a feature of that kind stands, or it is left out
 SMALLEST = 8  # hundredths: a feature whose weights are all below this is left out
 KEPT = {"signs": 16}  # the same of a question with more features than it is worth
+TIMES = 3  # that a sentence of the tests' tables counts: each stands for a line between two meanings
 OF_WORDS = 3  # the same of a whole word, which the judge is to know
 Sample = tuple[dict[str, float], str]
 
@@ -73,6 +81,8 @@ def features_of(row: dict[str, Any]) -> dict[str, float]:
         facts_of(evidence, decide(evidence), completed_of(evidence, "report", session)), 1.0
     )
     features |= dict.fromkeys((*pairs_of(evidence), *meetings_of(evidence, lexicon)), 1.0)
+    for name in orders_of(evidence, lexicon):
+        features[name] = features.get(name, 0.0) + 1.0
     for word, char in words_of(evidence):
         for name in names_of_word(word, char, lexicon):
             features[name] = features.get(name, 0.0) + 1.0
@@ -190,18 +200,19 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
     ]
     intents = [(row, (_without(features, MEETING), row["expect"]["intent"])) for row, features in all_features]
     amounts = [
-        (row, (_without(features, PIECE, SENSE, SKIP, MEETING), str(row["expect"]["completed"])))
+        (row, (_without(features, PIECE, SENSE, SKIP, MEETING, *ORDERED), str(row["expect"]["completed"])))
         for row, features in all_features
         if row["expect"]["intent"] == "report"
     ]
     corrections = [
-        (row, (_without(features, MEETING), str(row["expect"]["correction"]))) for row, features in all_features
+        (row, (_without(features, MEETING, *ORDERED), str(row["expect"]["correction"])))
+        for row, features in all_features
     ]
     dangers = [
         (row, (_words_alone(features), (row["expect"]["red_flags"] or ["none"])[0])) for row, features in all_features
     ]
     signs = [(row, (_words_alone(features), frozenset(row["expect"]["red_flags"]))) for row, features in all_features]
-    told = [(row, _words_alone(features_of(row))) for row in phrases()]
+    told = [(row, _words_alone(features_of(row))) for row in phrases()] * TIMES
     signs += [(row, (features, frozenset({row["flag"]} - {"none"}))) for row, features in told]
     dangers += [(row, (features, row["flag"])) for row, features in told]
     ends = [
@@ -209,7 +220,7 @@ def samples_of(rows: list[dict[str, Any]]) -> dict[str, list[tuple[dict[str, Any
         for row, features in all_features
     ]
     ends += [(row, (features, "other")) for row, features in told]
-    ends += [(row, (_words_alone(features_of(row)), wish)) for row, wish in wishes()]
+    ends += [(row, (_words_alone(features_of(row)), wish)) for row, wish in wishes()] * TIMES
     return {
         "intent": intents,
         "completed": amounts,
@@ -246,9 +257,22 @@ def trained(question: str, samples: list[Any]) -> dict[str, Any]:
     return rounded(model, KEPT.get(question, SMALLEST))
 
 
+def models_there() -> dict[str, Any]:
+    """Return the models of the weights' file."""
+    there = json.loads(TARGET.read_text(encoding="utf-8"))
+    models, start = {}, 0
+    for question, classes in there["questions"].items():
+        end = start + len(classes)
+        rows = {name: judging.numbers_of(row).tolist()[start:end] for name, row in there["weights"].items()}
+        models[question] = {"classes": classes, "weights": {name: row for name, row in rows.items() if any(row)}}
+        start = end
+    return models
+
+
 def main() -> None:
     """Train and write the weights, or print how well training does."""
     parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--only", nargs="+", choices=list(STRENGTH), help="train these questions alone")
     parser.add_argument("--folds", action="store_true", help="judge rows left out; write nothing")
     args = parser.parse_args()
     rows = [row for name in BUILD for row in rows_of(HERE / f"replies-{name}.jsonl")]
@@ -258,9 +282,12 @@ def main() -> None:
             if name != SEVERAL:
                 left_out(name, judged)
         return
-    samples = [[sample for _, sample in judged] for judged in questions.values()]
+    wanted = args.only or list(questions)
+    samples = [[sample for _, sample in questions[name]] for name in wanted]
     with ProcessPoolExecutor() as pool:  # a question is trained by itself, so the order of work changes nothing
-        models = dict(zip(questions, pool.map(trained, questions, samples), strict=True))
+        models = dict(zip(wanted, pool.map(trained, wanted, samples), strict=True))
+    if args.only:
+        models = models_there() | models
     text = json.dumps(side_by_side(models), ensure_ascii=False, separators=(",", ":"))
     TARGET.write_text(text + "\n", encoding="utf-8")
     print({name: len(model["weights"]) for name, model in models.items()}, TARGET.stat().st_size, "bytes")

@@ -19,7 +19,7 @@ from reminders.core.reading.reader import evidence_of
 from tests.corpus.composed import composed, numbers_beside
 from tests.corpus.measure import HERE, PARSED, rows_of
 from tests.corpus.tables import RATED
-from tests.corpus.train import BUILD, SMALLEST, Sample, row_of, train
+from tests.corpus.train import BUILD, SMALLEST, TIMES, Sample, row_of, train
 
 MEANT, NOT_MEANT = "meant", "not meant"
 STRENGTH = 4.0  # how far the rows are trusted; on files left out 1 does as well, on the tables of ratings worse
@@ -62,7 +62,7 @@ def rows_to_train_on(names: Sequence[str]) -> list[Row]:
     """Return the rows of files, with replies put together of them, and the tables of ratings."""
     rows = [row for name in names for row in rows_of(HERE / f"replies-{name}.jsonl")]
     rated = [row_of(text, lang) | {"asked": asked, "expect": {"pain": pain}} for lang, asked, text, pain in RATED]
-    return [*rows, *composed(rows), *numbers_beside(rows), *rated]
+    return [*rows, *composed(rows), *numbers_beside(rows), *rated * TIMES]
 
 
 def weights_for(samples: list[Sample]) -> dict[str, int]:

@@ -49,6 +49,7 @@ class Teller:
             for one in mentions
         ]
         sharing.close_doses(self._told, len(doses), self._chars, lexicon)
+        self._by_word: set[int] = set()  # exercises of which a word of done or not done was said
         self._starts: dict[int, int] = {}  # last word of a run of marks → its first
         self._owners = Owners(self._told, text, self._chars, lexicon)
 
@@ -65,6 +66,7 @@ class Teller:
         result.amounts = [amount for amount in free if amount.kind not in ("beside", "times")]
         listed = self._listed()
         result.by_exercise = tuple(listed)
+        result.by_word = frozenset(self._session[exercise].name for exercise in self._by_word)
         result.spans = [(told.mention.start, told.mention.end) for told in self._told if told.is_listed]
         whole = [amount for amount in free if amount.kind != "beside"]
         self._give_whole(result, whole)
@@ -160,6 +162,7 @@ class Teller:
         for at, status, _ in marks:
             if status == "part" and self._opens(at):
                 listing.close_before(self._told, self._chars, at, self._lexicon)
+        self._by_word = {told.mention.exercise for told in self._told if told.status is not None}
         self._give_by_listing()
         listing.close_lists(self._told, self._chars, self._lexicon)
 

@@ -20,6 +20,7 @@ PAIR = "b "  # what the name of two neighbouring words begins with
 SENSE = "s "  # and that of a sense of a word
 SKIP = "k "  # and that of two words with one between them
 MEETING = "m "  # and that of two senses in one text, which tell what no word of them does: breath and tightness
+ORDERED = ("p ", "q ", "r ")  # and those of two senses in their order, with no, one, or two words between them
 PIECE = "g "  # and that of a piece of a word, which words that were never met share with those that were
 _LONGEST = 24  # letters of a word that are looked at
 _PIECES = (3, 4)  # letters of a piece; a word's ends count as letters
@@ -147,6 +148,23 @@ def meetings_of(evidence: Evidence, lexicon: Lexicon) -> list[str]:
     """Return the pairs of senses that meet in a text, as names."""
     senses = senses_in(row_of_words(evidence), lexicon)
     return [f"{MEETING}{one} {two}" for one, two in combinations(senses, 2)]
+
+
+def ordered_senses(one: str, two: str, apart: int, lexicon: Lexicon) -> list[str]:
+    """Return the names of the senses of two words in their order: "no" and falling; `apart` words stand between."""
+    senses = lexicon.senses_of(two)
+    return [f"{ORDERED[apart]}{first} {second}" for first in lexicon.senses_of(one) for second in senses]
+
+
+def orders_of(evidence: Evidence, lexicon: Lexicon) -> list[str]:
+    """Return the names of all senses near one another in a text, one as often as it stands there."""
+    row = row_of_words(evidence)
+    return [
+        name
+        for apart in range(len(ORDERED))
+        for one, two in zip(row, row[apart + 1 :], strict=False)
+        for name in ordered_senses(one, two, apart, lexicon)
+    ]
 
 
 def tells_rules(fact: str) -> bool:

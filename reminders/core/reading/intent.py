@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from reminders.core.reading.danger import Danger, Hits, Span
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lines import SessionTold
+from reminders.core.reading.named import Named
 from reminders.core.reading.pain import Pain
 from reminders.core.reading.quantities import Numbers
 from reminders.core.reading.scope import Scope
@@ -53,6 +54,7 @@ class Evidence:
     told: SessionTold
     pain: Pain = field(default_factory=Pain)
     signature: str = ""
+    named: Named | None = None  # exercises by name, if any
     held: Hits = field(init=False)  # hits less those taken back
     _done: list[Span] | None = None
 

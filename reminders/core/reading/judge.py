@@ -9,7 +9,7 @@ import math
 import sys
 from array import array
 from binascii import a2b_base64, b2a_base64
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
@@ -22,6 +22,7 @@ from reminders.core.reading.features import (
     facts_of,
     facts_of_part,
     names_of_word,
+    ordered_senses,
     row_of_words,
     senses_in,
     words_in,
@@ -89,6 +90,23 @@ class Verdicts:
         return _verdict(classes, self._totals[start:end])
 
 
+class _Spoken:
+    """What the words of one language weigh, each put together at its first need."""
+
+    def __init__(self, weigh: Callable[[str], int], lexicon: Lexicon) -> None:
+        """Take feature → weights."""
+
+        def near(two: tuple[str, str], apart: int, kind: str = "") -> int:
+            own = weigh(f"{kind}{two[0]} {two[1]}") if kind else 0
+            return sum(map(weigh, ordered_senses(*two, apart, lexicon)), own)
+
+        # A word with its signature; word and the word behind it, the next but one, and the third.
+        self.words = Kept[tuple[str, str], int](lambda word: sum(map(weigh, names_of_word(*word, lexicon))), _CACHE)
+        self.pairs = Kept[tuple[str, str], int](lambda two: near(two, 0, PAIR), _CACHE)
+        self.skips = Kept[tuple[str, str], int](lambda two: near(two, 1, SKIP), _CACHE)
+        self.thirds = Kept[tuple[str, str], int](lambda two: near(two, 2), _CACHE)
+
+
 class Judge:
     """The weights of all questions, one row a feature: intent, completion, correction, danger side by side."""
 
@@ -103,11 +121,8 @@ class Judge:
         # What a text needs of the weights is put together at its first need: all of it would hold up every start.
         self._weights, self._nothing = weights, as_text([0] * width)
         self._rows: Kept[str, int] = Kept(self._row, _CACHE)
-        # Word and the word behind it, word and the next but one, two senses → weights.
-        self._pairs: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{PAIR}{two[0]} {two[1]}"), _CACHE)
-        self._skips: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{SKIP}{two[0]} {two[1]}"), _CACHE)
         self._meetings: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{MEETING}{two[0]} {two[1]}"), _CACHE)
-        self._words: dict[str, Kept[tuple[str, str], int]] = {}  # language → word with its signature → weights
+        self._spoken: dict[str, _Spoken] = {}  # language → weights of its words
 
     def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
         """Return what speaks for each class of each question."""
@@ -123,13 +138,21 @@ class Judge:
     def _verdicts(self, facts: list[str], row: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> Verdicts:
         """Return the sums over facts, words near one another, senses that meet, and words with their concepts."""
         total = sum(map(self._rows.__getitem__, facts), self._lift)
-        total = sum(map(self._pairs.__getitem__, pairwise(row)), total)
-        total = sum(map(self._skips.__getitem__, zip(row, row[2:], strict=False)), total)
         total = sum(map(self._meetings.__getitem__, combinations(senses_in(row, lexicon), 2)), total)
         language = lexicon.languages[0].language
-        if language not in self._words:
-            self._words[language] = Kept(lambda word: self._word(word, lexicon), _CACHE)
-        total = sum(map(self._words[language].__getitem__, words), total)
+        spoken = self._spoken.get(language) or self._spoken.setdefault(language, _Spoken(self._row, lexicon))
+        total = sum(map(spoken.words.__getitem__, words), total)
+        total = sum(map(spoken.pairs.__getitem__, pairwise(row)), total)
+        total = sum(map(spoken.skips.__getitem__, zip(row, row[2:], strict=False)), total)
+        total = sum(map(spoken.thirds.__getitem__, zip(row, row[3:], strict=False)), total)
+        return self._lanes_of(total)
+
+    def weigh(self, features: Iterable[str]) -> Verdicts:
+        """Return the sums over features alone."""
+        return self._lanes_of(sum(map(self._rows.__getitem__, features), self._lift))
+
+    def _lanes_of(self, total: int) -> Verdicts:
+        """Return the sums that stand side by side in one number."""
         lanes = array("I")
         lanes.frombytes(total.to_bytes(self._size, "little"))
         if sys.byteorder == "big":
@@ -169,10 +192,6 @@ class Judge:
         if sys.byteorder == "big":
             lanes.reverse()
         return (int.from_bytes(lanes, sys.byteorder) ^ self._lift) - self._lift
-
-    def _word(self, word: tuple[str, str], lexicon: Lexicon) -> int:
-        """Return the weights of one word with its concepts."""
-        return sum(map(self._row, names_of_word(*word, lexicon)))
 
 
 def as_text(row: Sequence[int]) -> str:

@@ -31,6 +31,7 @@ class SessionTold:
     amounts: list[Amount] = field(default_factory=list)  # those of no single exercise
     rest: str | None = None  # what became of the exercises not named
     spans: list[tuple[int, int]] = field(default_factory=list)
+    by_word: frozenset[str] = frozenset()  # names of which a word of done or not done was said
 
 
 def line_of(exercise: SessionExercise, amount: Amount) -> ExerciseDone:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from operator import attrgetter
 
-from reminders.core.reading import answers, completion, dates, no_pain, ratings
+from reminders.core.reading import answers, completion, dates, no_pain, ratings, statuses
 from reminders.core.reading.danger import CALL_NOW, Danger, Hits, Span, find_danger
 from reminders.core.reading.decision import Decision, decision_of, lines_told
 from reminders.core.reading.exercises import Teller
@@ -19,6 +19,7 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.mentions import letter_mentions, mark_mentions, settle_mentions
 from reminders.core.reading.model import SEVERE_FROM, Reading, SessionExercise
+from reminders.core.reading.named import Named
 from reminders.core.reading.pain import Pain, body_part, find_pain
 from reminders.core.reading.places import place_mentions
 from reminders.core.reading.quantities import Figure
@@ -107,8 +108,12 @@ def _evidence(
         mentions = [one for one in mentions if not any(one.start < high and low < one.end for low, high in told_of)]
     told = SessionTold()
     if mentions or numbers.amounts or numbers.seconds:
-        told = Teller(text, sorted(mentions, key=_START), numbers, hits, session, lexicon).tell()
-    evidence = Evidence(hits, scope, asked, danger, numbers, told, _NOT_YET, marked)
+        mentions = sorted(mentions, key=_START)
+        told = Teller(text, mentions, numbers, hits, session, lexicon).tell()
+    named = Named(told, mentions, text, hits, session, lexicon) if mentions else None
+    if named is not None:
+        statuses.put_right(told, named, asked, session)
+    evidence = Evidence(hits, scope, asked, danger, numbers, told, _NOT_YET, marked, named)
     completion.add_groups(evidence, session)
     is_report = bool(
         evidence.done() or evidence.told.by_exercise or "yes_report" in evidence.held or evidence.told.amounts
@@ -125,7 +130,9 @@ def _scope_of(text: Text, lexicon: Lexicon, hits: Hits, holder: str) -> Scope:
         lexicon=lexicon,
         ends=_ends_of(text),
         helper=holder != "self" or "helper" in hits,
-        own_story=tells_of_self or (("skip" in hits or "done" in hits) and not _told_of_third(text, lexicon)),
+        # Of "him" or "her" a session may be told as well.
+        own_story=tells_of_self
+        or (("skip" in hits or "done" in hits) and lexicon.chars("THIRD_DID").isdisjoint(text.present)),
         tells_of_self=tells_of_self,
     )
 
@@ -159,11 +166,6 @@ def _ends_of(text: Text) -> tuple[int, ...]:
     if STOP not in text.present and QUESTION not in text.present:
         return ()
     return tuple([at for at, char in enumerate(text.chars) if char in _ENDS])
-
-
-def _told_of_third(text: Text, lexicon: Lexicon) -> bool:
-    """Tell whether a session is told of "him" or "her"."""
-    return not lexicon.chars("THIRD_DID").isdisjoint(text.present)
 
 
 def _reading(evidence: Evidence, decision: Decision, today: date | None) -> Read:

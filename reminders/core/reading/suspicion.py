@@ -27,7 +27,7 @@ _NEVER_TAKEN_BACK = frozenset({"crisis"})
 _SURELY_CALM = 800  # hundredths by which a text's calm leads; then no part of it is asked for
 # Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
 # often shares its words with the real thing.
-_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.55, CAUGHT: 0.5, DENIED: 0.2}
+_CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.35, CAUGHT: 0.5, DENIED: 0.2}
 _AGAINST_OWNER = 0.9  # belief in one that they found another person's
 _AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
 NO_DANGER = "none"
