@@ -40,3 +40,10 @@ def test_a_relative_who_passes_the_texts_on_ends_nothing() -> None:
 @pytest.mark.parametrize(("language", "text", "signs"), SIGNS)
 def test_a_sign_is_told_from_what_denies_or_supposes_it(language: str, text: str, signs: tuple[str, ...]) -> None:
     assert read_reply(text, language, PARSED["S1" if language == "en" else "S3"], None).red_flags == signs
+
+
+def test_a_no_that_leads_to_another_rating_puts_the_rating_right_and_skips_nothing() -> None:
+    reading = read_reply("no, pain 5 not 2", "en", PARSED["S1"], None)
+
+    assert (reading.intent, reading.pain, reading.correction, reading.ask) == ("pain", 5, True, None)
+    assert read_reply("not today, pain 6", "en", PARSED["S1"], None).intent == "skip"

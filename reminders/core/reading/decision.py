@@ -52,6 +52,8 @@ def decision_of(evidence: Evidence, session: Sequence[SessionExercise], lexicon:
     rule = "pain" if evidence.asked != "amount" and _is_free_alone(evidence) else decide(evidence)
     if rule == "wrong_number" and "num.invited" in evidence.held:
         rule = "report"  # "Y9, and no I'm not joking"
+    if rule == "skip" and _puts_rating_right(evidence):
+        rule = "pain"
     amount = completed_of(evidence, "report", session)
     judged = verdicts(evidence, rule, amount, lexicon)
     if take_back(evidence, judged, lexicon):
@@ -157,8 +159,6 @@ def _leads_with_rating(evidence: Evidence) -> bool:
 
 def _says_alone(evidence: Evidence, label: str, more: int = 1) -> bool:
     """Tell whether a reply says what a label stands for and hardly `more` words: "no pain", "no los hice"."""
-    if label not in evidence.hits:
-        return False
     size = len(evidence.signature)
     return any(end - start >= size - more for start, end in evidence.spans(label))
 
@@ -181,9 +181,7 @@ def _is_free_alone(evidence: Evidence) -> bool:
 
 
 def _is_plain_yes(evidence: Evidence) -> bool:
-    """Tell whether a reply to nothing is the yes that every reminder invites, a tick, or "half", and nothing else; a
-    thumb may as well be a greeting.
-    """
+    """Tell whether a reply to nothing is the invited yes, a tick or "half" alone; a thumb may be a greeting."""
     text = evidence.scope.text
     if evidence.asked is not None or evidence.asks() or ("emojiyes" in text.words and TICKS.isdisjoint(text.original)):
         return False
@@ -199,6 +197,12 @@ def _is_plain_rating(evidence: Evidence) -> bool:
         and evidence.pain.is_stated
         and not evidence.has("skip", "later", "done", "part", "all", "yes_report", "question")
     )
+
+
+def _puts_rating_right(evidence: Evidence) -> bool:
+    """Tell whether a short reply puts a rating right, be it with a no before it: "no, pain 5 not 2"."""
+    is_short = len(evidence.scope.text.words) <= _SHORT and evidence.asked is None
+    return is_short and evidence.pain.is_stated and {"correction", "skip_sure"} <= evidence.held.keys()
 
 
 def _is_uneven_pair(evidence: Evidence) -> bool:
@@ -267,7 +271,7 @@ def _is_certain(evidence: Evidence, rule: str) -> bool:
         return True
     if rule in ("opt_in", "help"):
         return evidence.has(f"{rule}_key")
-    if rule == "pain" and _is_plain_rating(evidence):
+    if rule == "pain" and (_is_plain_rating(evidence) or _puts_rating_right(evidence)):
         return True
     counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
     if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:

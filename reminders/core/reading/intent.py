@@ -20,8 +20,6 @@ _ENDS = STOP + QUESTION
 _ENDINGS = frozenset({"opt_out", "opt_out_sure"})
 _WISHES = ("resume", "opt_in", "pause", "reschedule", "resend", "help")
 _REQUESTS = frozenset({"opt_in_key", "help_key", *_WISHES})
-
-
 # Label → the label whose words it takes back, "" when it takes none back.
 _TAKES_BACK: Kept[str, str] = Kept(lambda label: label[: -len("_not")] if label.endswith("_not") else "", 2_000)
 

@@ -63,8 +63,7 @@ def read(
 ) -> Read:
     """Return the reading of a text with the words behind it."""
     evidence, lexicon, exercises = evidence_of(text, vocabulary_language, session, asked, holder)
-    decision = decision_of(evidence, exercises, lexicon)
-    return _reading(evidence, decision, today)
+    return _reading(evidence, decision_of(evidence, exercises, lexicon), today)
 
 
 def evidence_of(
@@ -125,14 +124,13 @@ def _evidence(
 def _scope_of(text: Text, lexicon: Lexicon, hits: Hits, holder: str) -> Scope:
     """Return what is needed to tell of whom, and of when, the words of a text are."""
     tells_of_self = not lexicon.chars("SUBJECT_I").isdisjoint(text.present)
+    tells = "skip" in hits or "done" in hits  # of "him" or "her" a session may be told as well
     return Scope(
         text=text,
         lexicon=lexicon,
         ends=_ends_of(text),
         helper=holder != "self" or "helper" in hits,
-        # Of "him" or "her" a session may be told as well.
-        own_story=tells_of_self
-        or (("skip" in hits or "done" in hits) and lexicon.chars("THIRD_DID").isdisjoint(text.present)),
+        own_story=tells_of_self or (tells and lexicon.chars("THIRD_DID").isdisjoint(text.present)),
         tells_of_self=tells_of_self,
     )
 
