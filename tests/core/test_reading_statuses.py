@@ -51,9 +51,10 @@ def test_an_opinion_that_is_not_sure_leaves_the_rules_alone(monkeypatch: pytest.
     monkeypatch.setattr(statuses, "SURE", 1.1)
     monkeypatch.setattr(statuses, "SURE_AGAINST_WORD", 1.1)
 
-    evidence, _, session = evidence_of("did the heels, skipped the wall", "en", PARSED["S1"], None)
+    evidence, _, session = evidence_of("did wall and chair not the other 2", "en", PARSED["S1"], None)
 
     assert evidence.named is not None
+    assert lines_of("S1", "did wall and chair not the other 2") != "A all, B all"  # what it says when it is sure
     by_rules = {session[one].name: evidence.named.status_by_rules(one) for one in evidence.named.exercises}
     assert {line.name: line.completed for line in evidence.told.by_exercise} == by_rules
 

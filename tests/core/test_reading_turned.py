@@ -11,6 +11,7 @@ INTENTS = [
     ("es", None, "paso de recibir mensajes", "opt_out"),
     ("en", None, "This is my number now, use it", "unclear"),
     ("en", None, "this is my number now, remove me from your list", "opt_out"),
+    ("en", None, "this is my number, lose it", "opt_out"),
     ("en", None, "nomore", "opt_out"),
     ("es", None, "menos el 4 todos", "report"),
 ]
@@ -18,7 +19,11 @@ SIGNS = [
     ("es", "me duele un 3, pero el pecho bien, eh", ()),
     ("es", "el pecho bien apretado", ("chest_or_breathing",)),
     ("en", "Chest feels fine so quit asking. Finished the lot", ()),
-    ("en", "chest feels fine but my arm is numb", ("nerve_or_bladder",)),
+    ("en", "chest feels fine but my arm is numb", ("chest_or_breathing", "nerve_or_bladder")),
+    ("en", "heart is fine but racing", ("chest_or_breathing",)),
+    ("en", "knee gave out at 5, pain 7", ("nerve_or_bladder",)),
+    ("en", "hurts 9 about 3 times a day", ("severe_pain",)),
+    ("en", "8 out of 10 annoying pain in my hip", ("severe_pain",)),
     ("en", "can new pill make me dizzy? am now", ("faint_or_dizzy",)),
     ("en", "can the new pill make me dizzy?", ()),
 ]

@@ -60,13 +60,8 @@ TARGET = Path(judging.__file__).with_name("weights.json")
 STRENGTH = {"intent": 2.0, "completed": 0.5, "correction": 4.0, "danger": 4.0, "ends": 5.0, "signs": 3.0}
 ROUNDS, CLOSE = 300, 1e-5
 SEVERAL = "signs"  # of its classes several may hold, or none
-FEWEST = {
-    PAIR: 2,
-    SKIP: 2,
-    PIECE: 3,
-    MEETING: 3,
-    **dict.fromkeys(ORDERED, 3),
-}  # rows in which a feature of that kind stands, or it is left out
+# Rows in which a feature of a kind stands, or it is left out.
+FEWEST = {PAIR: 2, SKIP: 2} | dict.fromkeys((PIECE, MEETING, *ORDERED), 3)
 SMALLEST = 8  # hundredths: a feature whose weights are all below this is left out
 KEPT = {"signs": 16}  # the same of a question with more features than it is worth
 TIMES = 3  # that a sentence of the tests' tables counts: each stands for a line between two meanings

@@ -46,8 +46,10 @@ def is_other_hour(evidence: Evidence, judged: Verdicts) -> bool:
 def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     """Tell whether that judge sees one; the rules may have taken it back, or found a pause."""
     share = judged.share("ends", "opt_out")
-    if "opt_out_denied" in evidence.hits or ("own_number" in evidence.hits and "opt_out" not in evidence.hits):
-        return False  # "this is my number now, use it"
+    if "opt_out_denied" in evidence.hits:
+        return False
+    if "own_number" in evidence.hits and "opt_out" not in evidence.hits:
+        return share >= _SURE_WISH  # "this is my number now, use it" beside "this is my number, lose it"
     if rule == "opt_in" or (rule == "pause" and "pause_sure" in evidence.held):
         return "opt_out" in evidence.hits and "opt_out_past" not in evidence.hits and share >= _AGAINST_PLAN
     likeliest = judged["intent"]

@@ -225,8 +225,12 @@ def _verdict(classes: list[str], totals: list[int]) -> Verdict:
 @lru_cache(maxsize=1)
 def the_judge() -> Judge:
     """Return the judge with the trained weights."""
-    text = (resources.files("reminders.core.reading") / "weights.json").read_text(encoding="utf-8")
-    return Judge(**json.loads(text))
+    return judge_of("weights.json")
+
+
+def judge_of(file: str) -> Judge:
+    """Return a judge with the weights of a file in this folder."""
+    return Judge(**json.loads((resources.files("reminders.core.reading") / file).read_text(encoding="utf-8")))
 
 
 def words_behind(flag: str, evidence: Evidence) -> list[tuple[int, int]]:

@@ -6,10 +6,10 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
-    ("other", "PAINISH|HURTVERB ~ # TIMES _ TIMEUNIT"),
+    ("other", "PAINISH|HURTVERB FILL* # TIMES _ TIMEUNIT"),
     ("number_ex", "@ ONLY # ,|.|$"),
-    ("other", "# OUTOF|OF OF? TEN ANNOYED"),
-    ("other", "FRAC10 ANNOYED"),
+    ("other", "# OUTOF|OF OF? TEN ANNOYED ,|.|$"),
+    ("other", "FRAC10 ANNOYED ,|.|$"),
     ("other", "ARTICLE for WHENWORD ~~ ARTICLE #"),
     ("other", "@|BODY GAVE_OUT _ CLOCKPREP #"),
     ("of_ex", "DIDVERB # OUTOF OF? TEN IN_BODY? THE? @"),

@@ -6,13 +6,11 @@ sees it another way than the rules, it is believed. In files left out of trainin
 and 36 of 18,721 right ones wrong.
 """
 
-import json
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
-from importlib import resources
 
-from reminders.core.reading.judge import Judge
+from reminders.core.reading.judge import Judge, judge_of
 from reminders.core.reading.lines import SessionTold
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.named import UNTOLD, Named
@@ -26,8 +24,7 @@ SURE_AGAINST_WORD = 0.9  # the same that nothing was told, where a word of done 
 @lru_cache(maxsize=1)
 def _the_judge() -> Judge:
     """Return the judge with the trained weights."""
-    text = (resources.files("reminders.core.reading") / FILE).read_text(encoding="utf-8")
-    return Judge(**json.loads(text))
+    return judge_of(FILE)
 
 
 def put_right(told: SessionTold, named: Named, asked: str | None, session: Sequence[SessionExercise]) -> None:

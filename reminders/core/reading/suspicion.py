@@ -1,7 +1,7 @@
 """The trained judge's word on danger: signs that only it sees, and rules' signs of which it is sure that they are none.
 
-Both look at the whole text and at its sentences. Of 1,861 replies with a true sign, by people who did not know the
-reader and not trained on, none lost it by being taken back at the bounds here.
+Both look at the whole text and at its sentences. In 11,106 replies not trained on none lost a true sign by being taken
+back at the bounds here, and 27 false alarms fewer were raised. Lower bounds took 7 more back, and "knee gave out at 5".
 """
 
 from collections.abc import Iterator
@@ -20,9 +20,9 @@ CALM_ALONE = 0.1  # for one sentence of several
 CALM_BESIDE = 0.06  # for what stands before or behind a comma
 _FEWEST_ALONE = 3  # words
 _MOST_COMMAS = 6
-_SURELY_NONE = 0.99  # belief in no sign at all, of the text, that takes a rule's sign back
-_NONE_ALONE = 0.85  # the same of the sentence alone, which has fewer words to be sure by
-_NONE_IN_CLAUSE = 0.6  # and of its clause
+_SURELY_NONE = 0.997  # belief in no sign at all, of the text, that takes a rule's sign back
+_NONE_ALONE = 0.95  # the same of the sentence alone, which has fewer words to be sure by
+_NONE_IN_CLAUSE = 0.8  # and of its clause
 _NEVER_TAKEN_BACK = frozenset({"crisis"})
 _SURELY_CALM = 800  # hundredths by which a text's calm leads; then no part of it is asked for
 # Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech

@@ -300,7 +300,7 @@ RULES = {
         its|is|im|am|and|been still numb|numbness|tingling|tingly|dizzy|woozy|weak|swollen|bleeding|tight|there
         have|having|got|feel|feeling it|that|this|them now|today|already
         happening now|today|already
-        ? i? am|is|do|does right? now
+        ? i|it? am|is|do|does right? now ,|.|$|and
         its|it happening|happened|here|there now|again|today|already
     """,
 }

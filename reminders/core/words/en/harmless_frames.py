@@ -8,7 +8,7 @@ RULES = {
     "idiom.chest_or_breathing": """
         everybody|everyone|everyones wheezing|coughing|sneezing|breathless but me
         N0|no|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
-        breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|so|but|thanks|thank|chest|breathing|heart|fine
+        breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|so|thanks|thank|chest|breathing|heart|fine
         breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great today ,|.|$|and
         price|prices|cost|bill|bills|taxes|news|rent of? _? gave|gives|giving|give me|us|her chest|heart pain|pains|attack|palpitations ,? ha|haha|lol|hee
         heart just? about|nearly|almost|practically|near stopped when|at i? saw|opened|read|heard|seeing|reading|opening|the bill|price|news|letter|the|that|it|my

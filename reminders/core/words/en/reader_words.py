@@ -178,7 +178,7 @@ CONCEPTS = {
     "STARTWORD": "start beginning outset first",
     "ENDWORD": "end finish close",
     "STARTED": "started start starts starting began begins begun",
-    "ANNOYED": "annoyed annoying irritated irritating angry furious livid",
+    "ANNOYED": "annoyed irritated furious livid",
     "GAVE_OUT": "gave petered conked fizzled",
     "ENDED": "ended ends end finished finishing finish",
     "CLIMBED": "climbed rose jumped crept shot spiked crawled went climbs goes",
