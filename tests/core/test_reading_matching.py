@@ -8,7 +8,18 @@ from reminders.core.languages import LANGUAGES
 from reminders.core.reading import make_ready, patterns
 from reminders.core.reading.grammar import grammar_for
 from reminders.core.reading.lexicon import UNKNOWN
-from reminders.core.reading.matching import AHEAD, FEW, MANY, NOT_AHEAD, ONE, Step, places
+from reminders.core.reading.matching import (
+    AHEAD,
+    AHEAD_OR_LAST,
+    FEW,
+    MANY,
+    MANY_OTHERS,
+    NOT_AHEAD,
+    NOT_AHEAD_NOR_LAST,
+    ONE,
+    Step,
+    places,
+)
 from reminders.core.reading.patterns import Items, Rule, RuleSet
 from reminders.core.reading.signatures import NO_WORD
 
@@ -28,10 +39,10 @@ def likely_text(steps: list[Step], chance: random.Random) -> str:
     text = chance.choice(["", "", ",", UNKNOWN, UNKNOWN + "."])
     for kind, members, low, high in steps:
         some = sorted(members) or [UNKNOWN]
-        if kind in (ONE, MANY, AHEAD, NOT_AHEAD):
+        if kind in (ONE, MANY, AHEAD, NOT_AHEAD, AHEAD_OR_LAST, NOT_AHEAD_NOR_LAST):
             count = chance.randint(low, min(high, low + 2)) if kind == MANY else 1
             text += "".join(chance.choice(some) for _ in range(count))
-        elif kind == FEW:
+        elif kind in (FEW, MANY_OTHERS):
             text += UNKNOWN * chance.randint(0, high + 1)
         text += chance.choice(["", "", "", "", ",", UNKNOWN])
     return text + chance.choice(["", ".", "?,", UNKNOWN])

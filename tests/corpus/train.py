@@ -31,13 +31,15 @@ from reminders.core.reading.features import (
     facts_of,
     meetings_of,
     names_of_word,
+    near_words,
     orders_of,
-    pairs_of,
+    row_of_words,
     tells_rules,
     words_of,
 )
 from reminders.core.reading.intent import decide
 from reminders.core.reading.reader import evidence_of
+from reminders.core.reading.weights import Weights, packed
 from tests.corpus.composed import composed
 from tests.corpus.measure import ALIKE, HERE, PARSED, rows_of
 from tests.corpus.tables import HARMLESS, NO_WISHES, SIGNS, WISHES
@@ -75,7 +77,7 @@ def features_of(row: dict[str, Any]) -> dict[str, float]:
     features: dict[str, float] = dict.fromkeys(
         facts_of(evidence, decide(evidence), completed_of(evidence, "report", session)), 1.0
     )
-    features |= dict.fromkeys((*pairs_of(evidence), *meetings_of(evidence, lexicon)), 1.0)
+    features |= dict.fromkeys((*near_words(row_of_words(evidence)), *meetings_of(evidence, lexicon)), 1.0)
     for name in orders_of(evidence, lexicon):
         features[name] = features.get(name, 0.0) + 1.0
     for word, char in words_of(evidence):
@@ -144,8 +146,7 @@ def side_by_side(models: dict[str, Any]) -> dict[str, Any]:
         ]
     return {
         "questions": {name: model["classes"] for name, model in models.items()},
-        "weights": {name: judging.as_text(row) for name, row in rows.items()},
-    }
+    } | packed(rows)
 
 
 def _without_rare(
@@ -255,10 +256,11 @@ def trained(question: str, samples: list[Any]) -> dict[str, Any]:
 def models_there() -> dict[str, Any]:
     """Return the models of the weights' file."""
     there = json.loads(TARGET.read_text(encoding="utf-8"))
-    models, start = {}, 0
-    for question, classes in there["questions"].items():
+    questions = there.pop("questions")
+    every, models, start = Weights(sum(map(len, questions.values())), **there).rows(), {}, 0
+    for question, classes in questions.items():
         end = start + len(classes)
-        rows = {name: judging.numbers_of(row).tolist()[start:end] for name, row in there["weights"].items()}
+        rows = {name: row[start:end] for name, row in every.items()}
         models[question] = {"classes": classes, "weights": {name: row for name, row in rows.items() if any(row)}}
         start = end
     return models

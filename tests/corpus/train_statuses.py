@@ -18,6 +18,7 @@ from reminders.core.reading import statuses
 from reminders.core.reading.judge import Judge
 from reminders.core.reading.named import UNTOLD
 from reminders.core.reading.reader import evidence_of
+from reminders.core.reading.weights import BETWEEN
 from tests.corpus.measure import HERE, PARSED, rows_of
 from tests.corpus.train import BUILD, Sample, rounded, side_by_side, train
 
@@ -88,7 +89,7 @@ def main() -> None:
     weights = weights_for(samples_in(BUILD))
     target = Path(statuses.__file__).with_name(statuses.FILE)
     target.write_text(json.dumps(weights, ensure_ascii=False, separators=(",", ":")) + "\n", encoding="utf-8")
-    print(len(weights["weights"]), "weights,", target.stat().st_size, "bytes")
+    print(len(weights["names"].split(BETWEEN)), "weights,", target.stat().st_size, "bytes")
 
 
 if __name__ == "__main__":

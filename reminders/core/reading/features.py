@@ -4,7 +4,7 @@ The same facts serve training and reading; a change here needs new weights (`pyt
 """
 
 from bisect import bisect
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from itertools import chain, combinations, pairwise
 
@@ -132,11 +132,10 @@ def row_of_words(evidence: Evidence) -> list[str]:
     return ["^", *words, "$"]
 
 
-def pairs_of(evidence: Evidence) -> list[str]:
-    """Return the neighbouring words of a text, and those one apart, as names; the text's ends count as words."""
-    words = row_of_words(evidence)
-    near = [f"{PAIR}{one} {two}" for one, two in pairwise(words)]
-    return near + [f"{SKIP}{one} {two}" for one, two in zip(words, words[2:], strict=False)]
+def near_words(row: list[str]) -> list[str]:
+    """Return the neighbouring words of a row, and those one apart, as names."""
+    near = [f"{PAIR}{one} {two}" for one, two in pairwise(row)]
+    return near + [f"{SKIP}{one} {two}" for one, two in zip(row, row[2:], strict=False)]
 
 
 def senses_in(row: Iterable[str], lexicon: Lexicon) -> list[str]:
@@ -150,20 +149,19 @@ def meetings_of(evidence: Evidence, lexicon: Lexicon) -> list[str]:
     return [f"{MEETING}{one} {two}" for one, two in combinations(senses, 2)]
 
 
-def ordered_senses(one: str, two: str, apart: int, lexicon: Lexicon) -> list[str]:
+def ordered_senses(one: Iterable[str], two: Sequence[str], apart: int) -> list[str]:
     """Return the names of the senses of two words in their order: "no" and falling; `apart` words stand between."""
-    senses = lexicon.senses_of(two)
-    return [f"{ORDERED[apart]}{first} {second}" for first in lexicon.senses_of(one) for second in senses]
+    return [f"{ORDERED[apart]}{first} {second}" for first in one for second in two]
 
 
 def orders_of(evidence: Evidence, lexicon: Lexicon) -> list[str]:
     """Return the names of all senses near one another in a text, one as often as it stands there."""
-    row = row_of_words(evidence)
+    senses = list(map(lexicon.senses_of, row_of_words(evidence)))
     return [
         name
         for apart in range(len(ORDERED))
-        for one, two in zip(row, row[apart + 1 :], strict=False)
-        for name in ordered_senses(one, two, apart, lexicon)
+        for one, two in zip(senses, senses[apart + 1 :], strict=False)
+        for name in ordered_senses(one, two, apart)
     ]
 
 

@@ -6,39 +6,34 @@ from the labelled replies in tests/corpus. Reading is plain sums, so the same te
 
 import json
 import math
-import sys
-from array import array
-from binascii import a2b_base64, b2a_base64
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import lru_cache, partial
 from importlib import resources
-from itertools import combinations, pairwise
+from itertools import chain, combinations
 
 from reminders.core.reading.features import (
     MEETING,
+    ORDERED,
     PAIR,
-    SKIP,
     facts_of,
     facts_of_part,
     names_of_word,
+    near_words,
     ordered_senses,
     row_of_words,
-    senses_in,
     words_in,
 )
 from reminders.core.reading.intent import Evidence
 from reminders.core.reading.kept import Kept
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.opinion import belief_of
+from reminders.core.reading.weights import LIFT, Weights
 
 SCALE = 100  # weights are kept as whole hundredths
 _CACHE = 30_000
 _SHOWN = 3  # words that are shown for a sign that no rule sees
 _FAR = 3 * SCALE  # a twentieth of the belief
-# Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
-# four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
-_LANE, _LIFT = 4, 1 << 31
 
 
 @dataclass(slots=True)
@@ -82,7 +77,7 @@ class Verdicts:
     def belief(self, question: str, name: str) -> float:
         """Return how far a class is believed in by itself, 0 to 1, where several may hold together."""
         classes, start, _ = self._parts[question]
-        return belief_of((self._totals[start + classes.index(name)] - _LIFT) / SCALE)
+        return belief_of((self._totals[start + classes.index(name)] - LIFT) / SCALE)
 
     def __getitem__(self, question: str) -> Verdict:
         """Return the likeliest class with how sure it is."""
@@ -93,35 +88,47 @@ class Verdicts:
 class _Spoken:
     """What the words of one language weigh, each put together at its first need."""
 
-    def __init__(self, weigh: Callable[[str], int], lexicon: Lexicon) -> None:
-        """Take feature → weights."""
+    def __init__(self, weights: Weights, lexicon: Lexicon) -> None:
+        """Take the weights of all features."""
+        self._weights, self._lexicon = weights, lexicon
+        self._sets: dict[tuple[str, ...], int] = {}  # senses that a word has → their number
+        self._senses: list[tuple[str, ...]] = []
+        self.words = Kept[tuple[str, str], int](lambda word: weights.total(names_of_word(*word, lexicon)), _CACHE)
+        self.number_of = Kept[str, int](self._number, _CACHE)
+        # The senses of two words in their order, by number, with no, one, or two words between.
+        self.orders = [Kept[tuple[int, int], int](partial(self._order, apart), _CACHE) for apart in range(len(ORDERED))]
 
-        def near(two: tuple[str, str], apart: int, kind: str = "") -> int:
-            own = weigh(f"{kind}{two[0]} {two[1]}") if kind else 0
-            return sum(map(weigh, ordered_senses(*two, apart, lexicon)), own)
+    def senses_in(self, numbers: Iterable[int]) -> list[str]:
+        """Return the different senses of words, in one order."""
+        return sorted(set(chain.from_iterable(map(self._senses.__getitem__, numbers))))
 
-        # A word with its signature; word and the word behind it, the next but one, and the third.
-        self.words = Kept[tuple[str, str], int](lambda word: sum(map(weigh, names_of_word(*word, lexicon))), _CACHE)
-        self.pairs = Kept[tuple[str, str], int](lambda two: near(two, 0, PAIR), _CACHE)
-        self.skips = Kept[tuple[str, str], int](lambda two: near(two, 1, SKIP), _CACHE)
-        self.thirds = Kept[tuple[str, str], int](lambda two: near(two, 2), _CACHE)
+    def _number(self, word: str) -> int:
+        """Return the number of the senses that a word has."""
+        senses = self._lexicon.senses_of(word)
+        number = self._sets.setdefault(senses, len(self._sets))
+        if number == len(self._senses):
+            self._senses.append(senses)
+        return number
+
+    def _order(self, apart: int, two: tuple[int, int]) -> int:
+        """Return what the senses of two words weigh in their order."""
+        return self._weights.total(ordered_senses(self._senses[two[0]], self._senses[two[1]], apart))
 
 
 class Judge:
     """The weights of all questions, one row a feature: intent, completion, correction, danger side by side."""
 
-    def __init__(self, questions: dict[str, list[str]], weights: dict[str, str]) -> None:
-        """Take question → classes, and feature → a whole number for each class of each question, as text."""
+    def __init__(self, questions: dict[str, list[str]], names: str, in_bytes: int, rows: str) -> None:
+        """Take question → classes, and the weights as `weights.packed` made them."""
         self._parts: dict[str, tuple[list[str], int, int]] = {}
         width = 0
         for name, classes in questions.items():
             self._parts[name] = (classes, width, width + len(classes))
             width += len(classes)
-        self._size, self._lift = width * _LANE, int.from_bytes(array("I", [_LIFT] * width), sys.byteorder)
-        # What a text needs of the weights is put together at its first need: all of it would hold up every start.
-        self._weights, self._nothing = weights, as_text([0] * width)
-        self._rows: Kept[str, int] = Kept(self._row, _CACHE)
-        self._meetings: Kept[tuple[str, str], int] = Kept(lambda two: self._row(f"{MEETING}{two[0]} {two[1]}"), _CACHE)
+        self._weights = weights = Weights(width, names, in_bytes, rows)
+        self._meetings: Kept[tuple[str, str], int] = Kept(
+            lambda two: weights.total((f"{MEETING}{two[0]} {two[1]}",)), _CACHE
+        )
         self._spoken: dict[str, _Spoken] = {}  # language → weights of its words
 
     def judge(self, facts: list[str], evidence: Evidence, lexicon: Lexicon) -> Verdicts:
@@ -137,27 +144,22 @@ class Judge:
 
     def _verdicts(self, facts: list[str], row: list[str], words: set[tuple[str, str]], lexicon: Lexicon) -> Verdicts:
         """Return the sums over facts, words near one another, senses that meet, and words with their concepts."""
-        total = sum(map(self._rows.__getitem__, facts), self._lift)
-        total = sum(map(self._meetings.__getitem__, combinations(senses_in(row, lexicon), 2)), total)
         language = lexicon.languages[0].language
-        spoken = self._spoken.get(language) or self._spoken.setdefault(language, _Spoken(self._row, lexicon))
-        total = sum(map(spoken.words.__getitem__, words), total)
-        total = sum(map(spoken.pairs.__getitem__, pairwise(row)), total)
-        total = sum(map(spoken.skips.__getitem__, zip(row, row[2:], strict=False)), total)
-        total = sum(map(spoken.thirds.__getitem__, zip(row, row[3:], strict=False)), total)
-        return self._lanes_of(total)
+        spoken = self._spoken.get(language) or self._spoken.setdefault(language, _Spoken(self._weights, lexicon))
+        senses = list(map(spoken.number_of.__getitem__, row))
+        total = self._weights.total(chain(facts, near_words(row)), self._weights.lift)
+        found = [
+            map(self._meetings.__getitem__, combinations(spoken.senses_in(senses), 2)),
+            map(spoken.words.__getitem__, words),
+        ]
+        for apart, orders in enumerate(spoken.orders, 1):
+            found.append(map(orders.__getitem__, zip(senses, senses[apart:], strict=False)))
+        total = sum(filter(None, chain.from_iterable(found)), total)  # most weigh nothing
+        return Verdicts(self._parts, self._weights.lanes(total))
 
     def weigh(self, features: Iterable[str]) -> Verdicts:
         """Return the sums over features alone."""
-        return self._lanes_of(sum(map(self._rows.__getitem__, features), self._lift))
-
-    def _lanes_of(self, total: int) -> Verdicts:
-        """Return the sums that stand side by side in one number."""
-        lanes = array("I")
-        lanes.frombytes(total.to_bytes(self._size, "little"))
-        if sys.byteorder == "big":
-            lanes.byteswap()
-        return Verdicts(self._parts, lanes.tolist())
+        return Verdicts(self._parts, self._weights.lanes(self._weights.total(features, self._weights.lift)))
 
     def knows(self, word: str) -> bool:
         """Tell whether a word stood in the replies that the judge was trained on."""
@@ -169,7 +171,7 @@ class Judge:
         own, other = start + classes.index(name), start + classes.index(against)
 
         def gain(feature: str) -> int:
-            found = numbers_of(self._weights.get(feature, self._nothing))
+            found = self._weights.numbers(feature)
             return found[own] - found[other]
 
         row, gains = row_of_words(evidence), []
@@ -177,37 +179,6 @@ class Judge:
             pairs = (f"{PAIR}{row[at]} {word}", f"{PAIR}{word} {row[at + 2]}")
             gains.append((sum(map(gain, (*names_of_word(word, char, lexicon), *pairs))), at))
         return sorted((at, at + 1) for speaks, at in sorted(gains, reverse=True)[:_SHOWN] if speaks > 0)
-
-    def _row(self, feature: str) -> int:
-        """Return the weights of one feature for all questions, 0 where none has it."""
-        row = self._weights.get(feature)
-        return self._packed(numbers_of(row)) if row else 0
-
-    def _packed(self, row: "array[int]") -> int:
-        """Return a row of weights as one whole number, a lane a class: adding those adds all lanes at once.
-
-        With the sign bit turned, a number of four bytes is larger by half of what they hold: that is the lift again.
-        """
-        lanes = array("i", row)
-        if sys.byteorder == "big":
-            lanes.reverse()
-        return (int.from_bytes(lanes, sys.byteorder) ^ self._lift) - self._lift
-
-
-def as_text(row: Sequence[int]) -> str:
-    """Return a row of weights, in hundredths, as it stands in the file: two bytes a number, the low one first."""
-    numbers = array("h", row)
-    if sys.byteorder == "big":
-        numbers.byteswap()
-    return b2a_base64(numbers, newline=False).decode()
-
-
-def numbers_of(row: str) -> "array[int]":
-    """Return a row of weights from the file's text, in which it is kept: most are never asked for."""
-    numbers = array("h", a2b_base64(row))
-    if sys.byteorder == "big":
-        numbers.byteswap()
-    return numbers
 
 
 _POWERS: Kept[int, float] = Kept(lambda behind: math.exp(-behind / SCALE), _CACHE)  # hundredths behind → power

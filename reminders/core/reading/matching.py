@@ -19,7 +19,10 @@ FIRST = 6  # the text begins here
 LAST = 7  # nothing is left but pauses
 OTHER = 8  # one word that is not of the set
 ONE_OR_LAST = 9  # one word of the set, or nothing is left but pauses
-_SEVERAL, _LASTS = (MANY, FEW), (LAST, ONE_OR_LAST)
+AHEAD_OR_LAST = 10  # the next word is of the set, or nothing is left but pauses
+NOT_AHEAD_NOR_LAST = 11  # neither
+MANY_OTHERS = 12  # words that are not of the set, as many as there are
+_SEVERAL, _LASTS = (MANY, FEW, MANY_OTHERS), (LAST, ONE_OR_LAST)
 Step = tuple[int, frozenset[str], int, int]  # what is asked, the words' signatures, the fewest, the most
 
 
@@ -79,7 +82,10 @@ def _is_seen(kind: int, members: frozenset[str], text: str, at: int) -> bool:
         return text[at : at + 1] not in members
     if kind == BEHIND:
         return at > 0 and text[at - 1] in members
-    return at == 0
+    if kind == FIRST:
+        return at == 0
+    is_there = text[at : at + 1] in members or not text[at:].strip(NO_WORD)
+    return is_there is (kind == AHEAD_OR_LAST)
 
 
 def _of_several(steps: Sequence[Step], text: str, number: int, at: int) -> int:
@@ -89,7 +95,7 @@ def _of_several(steps: Sequence[Step], text: str, number: int, at: int) -> int:
     most = at
     while most - at < high and most < len(text) and (text[most] in members) is is_wanted:
         most += 1
-    numbers = range(most, at + low - 1, -1) if is_wanted else range(at + low, most + 1)
+    numbers = range(at + low, most + 1) if kind == FEW else range(most, at + low - 1, -1)
     for place in numbers:
         end = _end(steps, text, number + 1, place)
         if end >= 0:

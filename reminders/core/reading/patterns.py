@@ -43,6 +43,8 @@ _FIXED_STEPS: dict[str, list[Step]] = {
     "_": [(step.OTHER, _PAUSES, 1, 1)],
 }
 _LOOKS = {"!": step.NOT_AHEAD, ">": step.AHEAD, "<": step.BEHIND}
+_LOOKS_OR_LAST = {"!": step.NOT_AHEAD_NOR_LAST, ">": step.AHEAD_OR_LAST}
+_TIMES = {"": (1, 1), "?": (0, 1), "*": (0, 4), "+": (1, 4)}  # the fewest and the most words
 _ITEMS = 60_000  # kept
 _TRIES = 40  # of a rule before its expression is made, which costs as much as some eighty tries
 
@@ -195,14 +197,18 @@ def _steps(item: str, chars: Chars) -> list[Step] | None:
     look = item[0] if item[0] in "!><" else ""
     names = item[len(look) : len(item) - len(times)].split("|")
     members: frozenset[str] = frozenset().union(*(PAUSE_SETS.get(name) or chars(name) for name in names))
-    if "$" in names and not (look or times):
-        return [(step.ONE_OR_LAST, members, 1, 1)]
-    if "$" in names or set(names) & (_FIXED.keys() - PAUSE_SETS.keys()):
+    if names == ["_"] and not look:
+        return [(step.MANY_OTHERS, _PAUSES, *_TIMES[times])]
+    if names == ["@"]:
+        return [(_LOOKS[look], frozenset(NAMED), 1, 1)] if look in ("!", ">") else None
+    if set(names) & (_FIXED.keys() - PAUSE_SETS.keys() - {"$", "@"}):
         return None
+    if "$" in names:
+        kind = None if times else _LOOKS_OR_LAST.get(look, None if look else step.ONE_OR_LAST)
+        return None if kind is None else [(kind, members, 1, 1)]
     if look:
         return [(_LOOKS[look], members, 1, 1)]
-    low, high = {"": (1, 1), "?": (0, 1), "*": (0, 4), "+": (1, 4)}[times]
-    return [(step.MANY if times else step.ONE, members, low, high)]
+    return [(step.MANY if times else step.ONE, members, *_TIMES[times])]
 
 
 class RuleSet:
