@@ -31,6 +31,7 @@ from tests.core import (
     test_reading_ratings_2,
     test_reading_reports,
     test_reading_sure_signs,
+    test_reading_told_again,
 )
 
 
@@ -62,6 +63,7 @@ HARMLESS = {
         *test_reading_en_wordings.HARMLESS,
         *test_reading_elsewhere.HARMLESS["en"],
         *harmless_clauses.STILL_HARMLESS["en"],
+        *test_reading_told_again.HARMLESS["en"],
     ),
     "es": (
         *harmless_phrases_es.HARMLESS,
@@ -71,6 +73,7 @@ HARMLESS = {
         *test_reading_es_extra.HARMLESS,
         *test_reading_elsewhere.HARMLESS["es"],
         *harmless_clauses.STILL_HARMLESS["es"],
+        *test_reading_told_again.HARMLESS["es"],
     ),
 }
 WISHES = {
@@ -95,6 +98,7 @@ NO_WISHES = {
         *test_reading_en_wordings.NO_OPT_OUTS,
         *test_reading_commands.NOT_ENDED,
         *(text for lang, text in test_reading_sure_signs.NO_CONSENT_WORDS if lang == "en"),
+        *test_reading_told_again.NO_WISHES["en"],
     ),
     "es": (
         *opt_out_frames_es.NO_OPT_OUTS,
@@ -106,6 +110,7 @@ NO_WISHES = {
         *test_reading_es_plain.NO_OPT_OUTS,
         *test_reading_es_extra.NOT_OPT_OUTS,
         *(text for lang, text in test_reading_sure_signs.NO_CONSENT_WORDS if lang == "es"),
+        *test_reading_told_again.NO_WISHES["es"],
     ),
 }
 # (language, what was asked, text, rating): the rating is told from the numbers around it.
@@ -122,4 +127,5 @@ RATED: list[tuple[str, str | None, str, int | None]] = [
     *(("en", asked, text, pain) for text, asked, pain in test_reading_numbers.RATED.values()),
     *(("es", None, text, pain) for text, pain in strangers_lines_es.PAINS.items()),
     *(("es", asked, text, pain) for text, asked, pain in test_reading_es_extra.PAINS.values()),
+    *test_reading_told_again.RATINGS,
 ]

@@ -64,6 +64,7 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             danger.grades[flag] = _grade(flag, spans, hits, scope)
         else:
             danger.explained[flag] = CAUGHT if found else _why(said, flag, scope, told)
+    _leave_to_fracture(danger, hits)
     for concern, label in () if _CONCERN_LABELS.isdisjoint(hits) else _CONCERNS.items():
         if label not in hits:
             continue
@@ -72,6 +73,16 @@ def find_danger(hits: Hits, scope: Scope) -> Danger:
             danger.concerns.append(concern)
             danger.spans[label] = spans
     return danger
+
+
+def _leave_to_fracture(danger: Danger, hits: Hits) -> None:
+    """Leave "can't straighten up for the pain" to the fracture that it goes with: it rates no pain."""
+    hindered, severe = hits.get("hindered", ()), danger.spans.get("severe_pain", ())
+    if not severe or "possible_fracture" not in danger.spans:
+        return
+    if all(any(low < end and start < high for low, high in hindered) for start, end in severe):
+        del danger.spans["severe_pain"], danger.grades["severe_pain"]
+        danger.explained["severe_pain"] = SCOPE
 
 
 def _why(said: list[Span], flag: str, scope: Scope, told: Told) -> str:

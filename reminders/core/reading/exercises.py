@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from reminders.core.reading import listing, sharing
 from reminders.core.reading.danger import Hits
 from reminders.core.reading.lexicon import Lexicon
-from reminders.core.reading.lines import SessionTold, Told, is_uneven, joined, line_told, merged
+from reminders.core.reading.lines import SessionTold, Told, is_uneven, joined, line_of, line_told, merged
 from reminders.core.reading.model import ExerciseDone, SessionExercise
 from reminders.core.reading.owners import Owners
 from reminders.core.reading.quantities import Amount, Numbers
@@ -19,6 +19,7 @@ from reminders.core.reading.tokens import Text
 
 _ENDS = STOP + QUESTION
 _TOO_MANY = 60  # no repetitions, but a pulse or a weight
+_TWICE = 2  # sets, where the same number is told twice: "chair 10, chair 10"
 
 
 class Teller:
@@ -280,4 +281,7 @@ class Teller:
                 result[told.mention.exercise] = done  # "I said I did it, but not the carry"
             elif old is None or (old.sets is None and old.reps is None):
                 result[told.mention.exercise] = done if old is None else merged(old, done)
+            elif told.amount is not None and old.sets is None is done.sets and old.reps == done.reps:
+                twice = Amount(told.amount.start, told.amount.end, _TWICE, done.reps)
+                result[told.mention.exercise] = line_of(self._session[told.mention.exercise], twice)
         return list(result.values())

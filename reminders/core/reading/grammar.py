@@ -36,6 +36,7 @@ _PLAIN = (
     "opt_out",
     "where.",
     "happening",
+    "hindered",
 )
 _SAME = frozenset({"no"})  # small words that mean the same in every language
 _COMMON = {name: vocabulary.common for name, vocabulary in VOCABULARIES.items()}

@@ -183,4 +183,23 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("pain_of", "PAINNOUN DE BODY BODYSIDE? ,? # DE TEN"),
     ("pair", "^ TEN YESKEY TEN >$|,|."),
     ("sets_reps", "# TIMES EACHWORD _? FILL #"),
+    ("reps_sets", "# TIMES? OF|DE? EACHWORD ONEWORD? ,? X # >$|,|.|JOINAND"),
+    ("reps_sets", "# REP? PERWORD|EACHWORD SET ,? # SET"),
+    ("list", "# DASH|,? # DASH|,? # IN_BODY? THE? >@"),
+    ("same", "# DASH # IN_BODY? THE? >@"),
+    ("sets_reps", "@ ,? X? # ,? ONLY ONCE >$|,|.|AND|THEN"),
+    (
+        "not_amount",
+        "scratch|scrap|forget|ignore|disregard|strike|olvide|olviden|ignoren|borre|borren THE|MY? # X # REP|SET?",
+    ),
+    (
+        "other",
+        "scratch|scrap|forget|ignore|disregard|strike|olvide|olviden|ignore|ignoren|borre|borren THE|MY SMALL|TEN >,|.",
+    ),
+    ("other", "SET ,? puse|dije|escribi|marque # >$|,|."),
+    ("sets_last", "donde dice|dije|puse|decia # SET ,? ponga|lea|era|es|va|debe|pongan|apunte|anote #"),
+    ("pain_level", "^ DONE JOIN SMALL $"),
+    ("rated", "BODY SAYSWORD ARTICLE? SMALL >$|,|."),
+    ("pain_level", "twinge|ache|twinges|punzada|dolorcito of|de ARTICLE? SMALL >$|,|.|IN_BODY"),
+    ("rated", "^ i? id go|give|guess with? ARTICLE? SMALL >$|,|."),
 )

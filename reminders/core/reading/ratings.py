@@ -21,6 +21,9 @@ OPINION = Opinion("ratings")
 # beside other numbers 122 of 6,516, and 187 of 284.
 LEAST, MOST_OF_OTHERS = 0.5, 0.25
 MOST_OF_LESSER = 0.5  # of a number below it, since of several ratings the worst counts
+# Belief in a number from which a lesser one that the rules told beside it ("was a 5, down to 3 now") raises no doubt:
+# of the replies to build on it lets 7 right ones through and no wrong one.
+SURE = 0.9
 # Belief in a number of 8 and more above which it is a danger sign though the rules passed it by or it is doubted: "5
 # when I woke, 8 by lunch, 6 now". At 0.5 one sign more was lost in 1,200 new replies, at two false alarms fewer in
 # 11,800.
@@ -170,6 +173,11 @@ def is_doubtful(evidence: Evidence) -> bool:
     amounts = {at for one in evidence.numbers.amounts for at in range(one.start, one.end)}
     others = [at for at in candidates.near(taken[0]) if candidates.values[at] != pain.value and at not in amounts]
     belief = max(candidates.belief(at) for at in taken)
+    if belief >= SURE:
+        lesser = {
+            at for start, end in pain.spans for at in range(start, end) if candidates.values.get(at, 0) < pain.value
+        }
+        others = [at for at in others if at not in lesser]
     return belief < LEAST or any(
         candidates.belief(at) > (MOST_OF_OTHERS if candidates.values[at] > pain.value else MOST_OF_LESSER)
         for at in others

@@ -30,7 +30,7 @@ _TOKEN = re.compile(
     r"|(?P<comma>,|:|\(|\)|--?(?=\s)|\"|=)"
     r"|(?P<sign>[+&%$#@/])"
 )
-_ACROSS = re.compile(r"[\d/\n-]")  # without these no token holds or looks over a space
+_ACROSS = re.compile(r"[/\n-]|\d{3}\)?[ .]\(?\d{3}|\.\d\d [ap]m|\bb4\b")  # else no token looks over a space
 _SIGN_WORDS = {"+": "plus", "&": "and", "%": "percent", "$": "dollars", "#": "number", "@": "at", "/": "/"}
 _PIECES, _CENTURIES = 30_000, (18, 19, 20)  # pieces kept; "nineteen ninety"
 _SMALL_NUMBER = 4  # digits that a number worth keeping has less than

@@ -1,7 +1,7 @@
 """English words for the body, for pain and for what goes wrong with either. How they combine stands in danger.py."""
 
 CONCEPTS = {
-    "BODY": "knee knees hip hips back shoulder shoulders neck ankle ankles wrist wrists elbow elbows foot feet leg legs arm arms hand hands thumb thumbs finger fingers toe toes calf calves thigh thighs groin heel heels shin shins hamstring hamstrings quad quads glute glutes butt buttock buttocks spine tailbone ribs rib joint joints arthritis sciatica sciatic bursitis muscle muscles side lower upper head headache body glutes bum achilles rotator cuff collarbone kneecap jaw",
+    "BODY": "backs knee knees hip hips back shoulder shoulders neck ankle ankles wrist wrists elbow elbows foot feet leg legs arm arms hand hands thumb thumbs finger fingers toe toes calf calves thigh thighs groin heel heels shin shins hamstring hamstrings quad quads glute glutes butt buttock buttocks spine tailbone ribs rib joint joints arthritis sciatica sciatic bursitis muscle muscles side lower upper head headache body glutes bum achilles rotator cuff collarbone kneecap jaw",
     "LIMB": "leg legs arm arms foot feet hand hands toe toes finger fingers thigh thighs calf calves knee knees limb limbs side shin fingertips ankle ankles",
     "LEG": "leg legs knee knees foot feet thigh thighs ankle limbs",
     "JOINT": "knee knees hip hips shoulder shoulders wrist wrists elbow elbows ankle ankles thumb thumbs finger fingers kneecap jaw toe toes foot leg arm neck hand heel shin groin hamstring",

@@ -290,6 +290,8 @@ RULES = {
         when can i stop !getting !receiving
     """,
     "opt_out_denied": """
+        ^ i? didnt|dint|couldnt even|really? bother ,|.|$|today|tonight
+        so|and|but|cause|cuz|just i? just? didnt|dint|couldnt bother ,|.|$|today|tonight
         ^ please|pls|no|hey? ,? dont|never stop|quit|cancel ,|. ,? i like|love|enjoy|need these|them|the|your|getting|it
         ^ please|pls|no|hey? ,? dont|never stop|quit|cancel ,|. ,? these|they|it help|helps|are|is
         ^ please|pls|no|hey? ,? do not stop|quit|cancel ,|. ,? i like|love|enjoy|need these|them|the|your|getting|it

@@ -295,6 +295,10 @@ RULES = {
         landed ~ couch|sofa|cushions|pillow
         sat ~ back ~ down|in|on
     """,
+    "hindered": """
+        CANT|cant|cannot|couldnt|hardly|barely even|hardly|barely|ever? straighten|walk|move|bend|step|turn|sit|lie|laugh|cough
+        CANT|cant|cannot|couldnt|hardly|barely even|hardly|barely|ever? stand on|up|straight|upright|for
+    """,
     "happening": """
         it did|does today|again|just|now|yesterday|tonight
         its|is|im|am|and|been still numb|numbness|tingling|tingly|dizzy|woozy|weak|swollen|bleeding|tight|there

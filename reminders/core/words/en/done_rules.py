@@ -17,6 +17,8 @@ RULES = {
         pure|all|totally|absolutely|completely|right|just|im|am|was|feeling|feel done in ,|.|$|today|tonight|and|so
     """,
     "done": """
+        i|we saw it|them through
+        ^ YES|YESKEY ,? no problem|problems|problemo|prob|probs|trouble|issues|bother ,|.|$
         i did finish|complete|do|manage everything|it|them|all|the|my|both
         i sure|certainly|absolutely|surely|definitely did
         in the bag
@@ -151,6 +153,8 @@ RULES = {
         everyone|everybody
     """,
     "part": """
+        all|everything|finished|done|managed|completed|lot ~ bar|save the|my @
+        did|got|made|done|finished|went thru|through most ,|.|$|then|but|before
         # quarters|thirds|fourths|fifths done|complete|completed|finished|through|there
         # quarters|thirds|fourths|fifths of the|it|them|my|em
         not ~ full|whole whack|shebang|hog|monty|enchilada|kit|shooting
@@ -279,6 +283,8 @@ RULES = {
         ^ HALFWORD ,|.
     """,
     "part_sure": """
+        all|everything|finished|done|managed|completed|lot ~ bar|save the|my @
+        did|got|made|done|finished|went thru|through most ,|.|$|then|but|before
         # quarters|thirds|fourths|fifths done|complete|completed|finished|through|there
         not ~ full|whole whack|shebang|hog|monty|enchilada|kit|shooting
         nearly|almost|practically|virtually ALL
@@ -298,6 +304,8 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|list|program|way
     """,
     "yes_report": """
+        ^ emojiyes emojiyes* ,? FRAC10 $
+        ^ YES|YESKEY ,? no problem|problems|problemo|prob|probs|trouble|issues|bother ,|.|$
         ^ emojiyes emojiyes+ $
         ^ YES $
         ^ YES YES* ,? # $

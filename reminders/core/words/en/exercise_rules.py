@@ -139,7 +139,8 @@ RULES = {
         exclusion of
         not counting|including
         sans
-        <lot|all|them|everything|done|it bar
+        <lot|all|them|everything|done|it|finished|complete|completed|today|managed|rest bar
+        bar|save the|my >@
     """,
     "ex.not_after": """
         @ i|we did|do|could|can|have not

@@ -92,6 +92,8 @@ RULES = {
         me|my|a mate|mates fell|tripped|slipped|broke|has|had|is
     """,
     "idiom.possible_fracture": """
+        crack on ,|.|$|with|then|as|so
+        lets|just|will|ill|can|to|gonna|now crack on
         didnt|hasnt|havent|doesnt|dont|wasnt|isnt|not|never|without pop|crack|click|creak|popping|cracking|clicking|popped|cracked|clicked or|nor|and? pop|crack|click|creak|popping|cracking|clicking|popped|cracked|clicked?
         popping|cracking|clicking|creaking|cracks|pops|clicks like|as usual|always|normal|ever ,|but|and? doesnt|no|without|didnt|never|not
     """,

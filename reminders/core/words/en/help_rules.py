@@ -5,6 +5,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "help": """
+        whose|whos number|phone|line is|am
+        who|whos is|are|keeps? sends|sending|sent|send these|this|them|all
+        ^ GREET? ~ is|iz this|that the clinic|office|therapist|doctors|physio ,|.|$|?
+        how ~ switch|move|change|transfer ~ my? new? phone|number|cell
         dont|not|cant understand|follow this|these|your|the message|messages|text|texts
         how ~ do|can i tell|give|report you|my|the
         talk|speak|chat to|with a|an real|actual|live? person|human|someone

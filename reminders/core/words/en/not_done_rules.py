@@ -203,6 +203,8 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        ^ i? didnt|dint|couldnt even|really? bother ,|.|$|today|tonight
+        didnt|dint|couldnt bother ,|.|$
         never did|do|done|touched them|em|it|any|one|a ,|.|$|thing
         havent|hadnt exercised|exercise|worked at? all? today|tonight|,|.|$
         too late now? for|to EXERNOUN

@@ -115,6 +115,8 @@ RULES = {
         nary a !#
     """,
     "pain_none_not": """
+        nary a thing|word|soul|one|day
+        nary an|a EXERNOUN|@
         no|zero PAINWORD ? ha|hah|haha|hardly|hmph|wish|right|sure|please|lol|dont|as|you|i|im|ive|plenty|lots|since|never|not
         PAINWORD , nothing a|an|that|which|i|we|some|serious|terrible|major|bad|crazy
         no|zero|without PAINWORD in|during|all the? morning|mornings|afternoon|day ,|but|though # by|at|tonight|this|now|later|after
@@ -181,6 +183,7 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        ^ not so much as a twinge|ache|peep|niggle|murmur
         i? have|had|got none ,|.|$
         nada|zip|nil ,? zilch|zip|nada|nil
         didnt|dont|havent feel|have|had|felt|notice any|anything|none|nothing ,|.|$|at

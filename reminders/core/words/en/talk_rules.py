@@ -5,6 +5,11 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        told|tell|telling|sold you|u|ya|yous a? fib|fibs|fibbed|lie|porky
+        fibbed|lied earlier|before|yesterday|last
+        should|shouldve|shoulda read ~ NO|not|now|#|all|none|done
+        put|wrote|typed|gave|sent down? ARTICLE? # ~ .|,? its|it|was|is really|actually|truly ARTICLE? #
+        put|wrote|typed|gave|sent down? ARTICLE? # for|on|as the|my? PAINNOUN .|,? its|it|was|is really|actually|truly ARTICLE? #
         wrong number|pain|answer in|on my|the|that last|previous|earlier|first? text|message|answer|reply|report
         error|mistake|typo|goof in my last|previous|earlier|first
         sorry for|about the|my|any mixup|mix|confusion|mistake|error|typo

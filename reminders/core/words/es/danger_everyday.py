@@ -276,6 +276,9 @@ RULES = {
         antes !de !del ~ me|se|le ~ daba|daban|dolia|faltaba|mareaba|pasaba ~~ ya no >,|.|$|me|se|le|duele|da
         antes !de !del ~~ ahora ya no >,|.|$
     """,
+    "hindered": """
+        no _? _? puedo|pude|podia|deja|dejan|dejaba ni? enderezar|enderezarme|mover|moverme|moverla|moverlo|pisar|apoyar|apoyarlo|apoyarla|apoyarme|asentar|agachar|agacharme|acostar|acostarme|reir|reirme|toser|girar|voltear|voltearme|parar|pararme|caminar|levantar|levantarme|doblar|doblarme|sentar|sentarme
+    """,
     "happening": """
         me pasa cada|siempre|todos|diario|seguido|a
         ayer|hoy|anoche y? hoy|ayer? me paso|pasa|pasó|ha|sucedio|dio

@@ -9,6 +9,8 @@ _HUNDRED = """
 """
 RULES = {
     "done": """
+        salieron|salio todos|todas|todo|completos|completas|completo ,|.|$|bien|hoy
+        sali|cumpli con todos|todas|todo
         ^ echo|exo|exho ,|.|$|todo|dolor|y|con|todos
         ejercicios|rutina|tarea bien|completos|completa|completos|listos|lista todos|toda ,|.|$|y
         completitos|completitas|completito|todititos
@@ -112,6 +114,12 @@ RULES = {
         ALL sobre
     """,
     "part": """
+        casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
+        casi|cuasi ALL los|las|mis EXERNOUN
+        hasta donde|adonde pude|aguante|alcance|llegue|di|se
+        lo que se? pudo|pude|alcance|aguante
+        medio los|las hice|ise|hize|hicimos
+        tres cuartas|cuartos partes?
         pare|paramos antes de acabar|terminar|acabarlos|terminarlos
         hice|hicimos poquitos|poquitas|pocos|pocas|poquito|poco
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
@@ -186,6 +194,12 @@ RULES = {
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
     "part_sure": """
+        casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
+        casi|cuasi ALL los|las|mis EXERNOUN
+        hasta donde|adonde pude|aguante|alcance|llegue|di|se
+        lo que se? pudo|pude ,|.|$|y|nomas
+        medio los|las hice|ise|hize|hicimos
+        tres cuartas|cuartos partes?
         no los|las|lo|la termine|acabe|complete|acabamos|terminamos
         no completo|completos|completas|completa|enteros|enteras
         media|medio EXERNOUN

@@ -258,6 +258,7 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        hoy zafo ,|.|$|de
         ^ ya? aterrice|aterrizamos .|$
         ^ ya? aterrice|aterrizamos , !de !en !sentada !sentado !y
         mi CLIENTLIKE se cayo|callo|lastimo ayer|anoche|hoy? ,? y|pero? yo hice|termine|complete|cumpli mis|los|las|todo|todos|mi

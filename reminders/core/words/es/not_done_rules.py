@@ -126,6 +126,8 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        mejor descanso ,|.|$|hoy
+        ni|sin|cero ganas de hacer|hacerlos? EXERNOUN|ejercicio|los|nada ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
         EXERNOUN hoy no|ni los|las|la|lo? hice|pude|toque|alcance|intente ,|.|$
         EXERNOUN queda|quedan|quedaron para|pa otro|otra|manana|pasado

@@ -212,7 +212,8 @@ RULES = {
         me baja|bajan al|a|hasta|por|para|la|el|hacia|desde|presion|azucar
         vez|anotenme|anoteme|apunteme|apuntenme|inscribame|inscribanme|regresenme|registro|lista para los|las|el TEXT
         # ,|y|. ya no mas $
-        sirve|sirven|funciona|funcionan|ayuda|ayudan|alcanza|alcanzan para esto
+        sirve|sirven|funciona|funcionan|ayuda|ayudan|alcanza|alcanzan|estorba|estorban|afecta|afectan|importa|influye|perjudica|molesta|dana para esto
+        deje de escribir|escribirles|contestar|contestarles|responder porque|pues me|se? quede|dormi|fui|fue|llego|llamaron|olvide|olvido
         le|les|se|te paso los|sus|estos TEXT
         vendedor|vendedora|banco|encuesta|telefonia ~~ dije|dijo que ya? no me|le? SENDING
         no me borre|sali|quite|desuscribi de esto|la|el|aqui|este

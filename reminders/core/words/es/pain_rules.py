@@ -61,6 +61,7 @@ RULES = {
         no me duelen
     """,
     "pain_none_not": """
+        sin|ni|ningun|ninguna|no ~ PAINWORD resenable|resenables|importante|importantes|significativo|significativa|significativos|significativas|notable|notables|relevante|relevantes|mayor|mayores|grave|graves|fuerte|fuertes|serio|serios|destacable|destacables
         ni|sin PAINWORD de pecho|cabeza|estomago|muela|muelas|garganta|oido|panza
         si no me? duele|duelen|dolia
         no ~ PAINWORD de|en el? pecho|cabeza|estomago|muela|muelas|garganta|oido|panza

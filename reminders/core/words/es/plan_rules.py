@@ -59,6 +59,7 @@ RULES = {
         ya estoy de vuelta
     """,
     "pause_span": """
+        suspender|suspendan|suspenda|suspendanme|pausar|detener|parar|paren ~ TEXT|TEXTNOUN|recordatorios por|x viaje|vacaciones|cirugia|operacion|enfermedad|salud|duelo|mudanza
         no|ni me|nos|le? TEXTVERB|SENDING nada|TEXT? manana|pasado !ni !mas !nunca
         no|ni me|nos|le? TEXTVERB|SENDING nada|TEXT? hoy|este|el|la WEEKDAY|semana|ni? ,|.|$|porque|que|estoy|es|tengo
         TEXT|TEXTNOUN mientras|durante !viva !exista !dure
@@ -82,6 +83,7 @@ RULES = {
         toda la semana
     """,
     "pause_until": """
+        retomo|reanudo|continuo|reinicio ~ el|en ~ #|MONTH|WEEKDAY
         regreso|vuelvo ~ el|en ~ #|MONTH|WEEKDAY
         hasta
     """,

@@ -201,7 +201,7 @@ CONCEPTS = {
     "UNTIL_WORD": "hasta",
     "UPTO": "hasta",
     "RATE": "escala",
-    "OF_SCALE": "de del sobre",
+    "OF_SCALE": "de del sobre d",
     "SELFFIX": "perdon digo corrijo espere espera",
     "PLUS": "mas",
     "ANOTHER": "otras otros otra otro",

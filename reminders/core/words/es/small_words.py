@@ -135,6 +135,7 @@ NUMBERS = {
     "sinco": 5, "ceis": 6, "cuatr": 4, "dosee": 12, "dies": 10, "dose": 12, "beinte": 20, "trez": 3, "sero": 0,
     "unito": 1, "dosito": 2, "doscito": 2, "tresito": 3, "trecito": 3, "cuatrito": 4, "cinquito": 5, "seisito": 6,
     "tre": 3,
+    "cerito": 0,
 }  # fmt: skip
 NEAR_NUMBERS = {
     "ambas": 2,

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        conteste|dije|puse|respondi|mande que? si ~~ la? verdad no
+        conteste|dije|puse|respondi|mande que? si ~~ pero no los|las|lo hice|pude|ise
+        olvide|olviden|olvida lo que dije|puse|mande|escribi|conteste|les|le
         fallo|error|culpa|equivocacion|metida mio|mia
         ignoren|ignore|ignora|ignorad mi|el|lo si|no|mensaje|anterior|respuesta|que|de
         disculpe|disculpen|perdon|perdone lo de hace|ahorita|antes|denantes|enantes
