@@ -11,12 +11,22 @@ LINES = [
     ("S1", "wall 8, wall 8 again. chair 10, chair 10", {"wall push-up": (2, 8), "sit to stand": (2, 10)}),
     ("S1", "chair 10, wall 8", {"sit to stand": (None, 10), "wall push-up": (None, 8)}),
     ("S1", "Heel raises 12, only once, then dinner rush", {"heel raise": (1, 12)}),
+    ("S1", "heels x12 twice, wall x8 once", {"heel raise": (2, 12), "wall push-up": (1, 8)}),
+    (
+        "S2",
+        "row 3/3, hinge 2/2, carry 2/4",
+        {"band row": (3, None), "hip hinge": (2, None), "suitcase carry": (2, None)},
+    ),
+    ("S2", "carries done (4), rows done (3), the rest no", {"suitcase carry": (4, None), "band row": (3, None)}),
     ("S1", "everyone came, managed everything today bar the heel lifts", {"heel raise": (None, None)}),
 ]
 AMOUNTS = [
     ("es", "10 veces cada uno x 2 y el dolor no pasó de 4", 2, 10, 4),
     ("es", "12 por serie, dos series. dolor nulo", 2, 12, 0),
     ("en", "12 per set, 2 sets", 2, 12, None),
+    ("en", "10 twice", 2, 10, None),
+    ("en", "status: complete, pain=2, sets=3", 3, None, 2),
+    ("en", "Sets 2, reps 10, pain 6", 2, 10, 6),
     ("en", "Scratch the 2x10. It was 1x10, my son counted", 1, 10, None),
     ("es", "Donde dice dos series ponga tres", 3, None, None),
     ("es", "wait no, fueron 2 sets, puse 1", 2, None, None),
@@ -31,6 +41,13 @@ RATINGS = [
     ("en", None, "scratch the 5, worst was 6. It all got done", 6),
     ("en", "pain", "ignore my 6, that was my husband's number. Mine is 2", 2),
     ("en", None, "chest hurt for about 5 min after, all done", None),
+    ("en", None, "Not a 6, a 4, sorry", 4),
+    ("en", None, "did em. Knees complained. Id give em a 4", 4),
+    ("en", None, "it doesn't hurt today", 0),
+    ("en", None, "did it. pain?? nah", 0),
+    ("es", None, "Ya los hise seño, no me dolio na", 0),
+    ("es", None, "Ya está, joven. Ni sentí dolor", 0),
+    ("es", "pain", "hoy gracias a Dios nada", 0),
     ("es", None, "Realizado al completo; sin molestias reseñables.", None),
     ("es", None, "sin molestias, todo hecho", 0),
     ("en", None, "I done three sets of them rows and nary a thing else", None),
@@ -42,6 +59,10 @@ COMPLETED = [
     ("es", "hice hasta donde pude", "part"),
     ("en", "got thru most", "part"),
     ("en", "y no problems", "all"),
+    ("en", "one and a half sets before the bell", "part"),
+    ("es", "medio hechos, dolor 7", "part"),
+    ("es", "Ninguno hecho.", "none"),
+    ("en", "rained all day. None done.", "none"),
     ("en", "✅ 👍 1/10", "all"),
 ]
 CORRECTIONS = [
@@ -50,6 +71,8 @@ CORRECTIONS = [
     ("en", "I put down a 4 for the pain", False),
     ("es", "le contesté que sí por pena, la verdad no los hice", True),
     ("en", "I should say about a one", False),
+    ("en", "not a 5, more a 4", False),
+    ("es", "tache el 4, el dolor fue 6", True),
 ]
 INTENTS = [
     ("en", None, "didnt bother", "skip"),
@@ -62,6 +85,9 @@ INTENTS = [
     ("es", None, "la hernia que me operaron en 2004 no estorba para esto?", "question"),
     ("en", None, "Whose number is this I keep getting?", "help"),
     ("en", None, "who sends these, my insurance?", "help"),
+    ("en", None, "🤷‍♀️", "unclear"),
+    ("es", None, "no los he hecho ni los haré hoy", "skip"),
+    ("es", None, "para de mandar mensajes", "opt_out"),
 ]
 NO_WISHES = {
     "en": (
@@ -76,6 +102,9 @@ NO_WISHES = {
         "dejé de contestar porque me dormí",
         "suspender los recordatorios por viaje, retomo el lunes",
         "paré después de la pared",
+        "me caí para atrás de risa con su mensaje jajaja",
+        "no me entero como va esto de los mensajes",
+        "una vez cada cosa, no doy para más",
     ),
 }
 HARMLESS = {
@@ -86,12 +115,24 @@ HARMLESS = {
         "Dr. says my BP pill can make me woozy, should I hold the counter",
         "my father had chest pains at my age, should I get checked before I start?",
         "did 1 set then the super came to fix the sink",
+        "My nose bled a little this morning, should I still do the wall ones today",
+        "our old lab cant hold his bladder anymore so I was mopping",
+        "I was out cold by 8 pm, so none",
+        "my wife's legs go numb at night, can she do these too",
+        "Heifer went down in the mud so I was late but I did both sets",
+        "bike tipped over in the driveway, not me ha",
         "My back cracked getting up. Lovely, actually, loosened it right up",
     ),
     "es": (
         "no me dio mareo esta vez, terminé todo",
         "Se me rompió el coche, no la espalda",
         "hoy zafo",
+        "me caí para atrás de risa con su mensaje",
+        "caí en la trampa de mi mujer y me puso a hacerlos",
+        "1x10 de todo y caí en la hamaca como piedra",
+        "Niego caídas, niego disnea. Ejercicios realizados.",
+        "un paciente se cayó encima de otro, qué noche. ya hice la rutina",
+        "tengo noventa y uno y nadie me tumba",
         "oiga y si un día me desmayo haciendo esto quién me levanta",
         "perdí la voz, no el aliento. Rutina completa",
         "Me rompí el lomo en la chacra y aun así cumplí",

@@ -52,7 +52,7 @@ def build_files(language: str, newest: int) -> list[str]:
 
 
 # The weights know the build files up to these; newer ones were met by rules alone and come in with the next training.
-NEWEST = {"en": 127, "es": 118}
+NEWEST = {"en": 130, "es": 121}
 BUILD = ("practice", "plain-build", *(name for lang, newest in NEWEST.items() for name in build_files(lang, newest)))
 HIDDEN = sorted(HERE.glob("signs-*.jsonl"))  # signs beside words that seem to explain them
 TARGET = Path(judging.__file__).with_name("weights.json")

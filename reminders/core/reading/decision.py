@@ -80,7 +80,7 @@ def _intent_of(
 ) -> tuple[str, float]:
     """Return what the reply is for, and how sure that is."""
     is_hour = rule == "opt_out" and ends.is_other_hour(evidence, judged)
-    if not is_hour and (wish is not None or _is_certain(evidence, rule)):
+    if not is_hour and (wish is not None or _is_certain(evidence, rule, judged)):
         intent, sureness = wish or rule, 1.0
     else:
         intent, sureness = _judged_intent(evidence, rule, judged)
@@ -188,12 +188,13 @@ def _is_plain_yes(evidence: Evidence) -> bool:
     return _says_alone(evidence, "yes_report", 0) or _says_alone(evidence, "part_plain", 0)
 
 
-def _is_plain_rating(evidence: Evidence) -> bool:
-    """Tell whether a short reply states a rating and nothing of a session: "sorry, pain 1 not 4"."""
+def _is_plain_rating(evidence: Evidence, judged: Verdicts) -> bool:
+    """Tell whether a short reply states a rating and nothing of a session, which judges see too where none is asked."""
     is_short = len(evidence.scope.text.words) <= _SHORT and not evidence.danger.grades
     is_short = is_short and evidence.scope.lexicon.chars("YES").isdisjoint(evidence.signature)
     return (
         is_short
+        and (evidence.asked is not None or judged.likeliest("intent") not in ("report", "skip"))
         and evidence.pain.is_stated
         and not evidence.has("skip", "later", "done", "part", "all", "yes_report", "question")
     )
@@ -265,13 +266,13 @@ def _plain_wish(evidence: Evidence, amount: str | None, lexicon: Lexicon, judged
     return None if rule != "skip" or is_answer else "skip"
 
 
-def _is_certain(evidence: Evidence, rule: str) -> bool:
+def _is_certain(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     """Tell whether the rules decide alone."""
     if rule == "opt_out":
         return True
     if rule in ("opt_in", "help"):
         return evidence.has(f"{rule}_key")
-    if rule == "pain" and (_is_plain_rating(evidence) or _puts_rating_right(evidence)):
+    if rule == "pain" and (_is_plain_rating(evidence, judged) or _puts_rating_right(evidence)):
         return True
     counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
     if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:

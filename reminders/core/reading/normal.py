@@ -50,6 +50,9 @@ _LETTER_SIGNS = {
     "ł": "l",
     "ı": "i",
     "đ": "d",
+    "🤷": " ",  # says nothing, and greets nobody
+    "♀": " ",
+    "♂": " ",
 }
 _ODD = re.compile(r"[^\x00-\x7f]")
 _MARKS = re.compile("[\u0300-\u036f\u200b-\u200f\u2060\ufe0e\ufe0f\u20e3\U0001f3fb-\U0001f3ff]")

@@ -28,6 +28,8 @@ SURE = 0.9
 # when I woke, 8 by lunch, 6 now". At 0.5 one sign more was lost in 1,200 new replies, at two false alarms fewer in
 # 11,800.
 LIKELY_SEVERE = 0.35
+# Belief below which a number of 8 and more that the rules took is no sign where another number is the rating.
+SURELY_NONE = 0.1
 _NEAREST = 8
 _SIZES = (0, 3, 7, 9)  # the highest value of each class of values
 
@@ -71,6 +73,11 @@ class Candidates:
     def belief(self, at: int) -> float:
         """Return how far the number at a place is believed to be the rating, 0 to 1."""
         return OPINION.belief(self.features_of(at))
+
+    def is_of_pain(self, at: int) -> bool:
+        """Tell whether a word of pain speaks of the number at a place."""
+        words = self._evidence.scope.text.signature[slice(*self._stretches[at])]
+        return not self._lexicon.either("PAINISH", "HURT", "SORE").isdisjoint(words)
 
     def _stretch(self, at: int) -> tuple[int, int]:
         """Return from where to where words speak of a number: to the next pause, "but", or number."""
@@ -182,6 +189,19 @@ def is_doubtful(evidence: Evidence) -> bool:
         candidates.belief(at) > (MOST_OF_OTHERS if candidates.values[at] > pain.value else MOST_OF_LESSER)
         for at in others
     )
+
+
+def is_surely_none(evidence: Evidence) -> bool:
+    """Tell whether the number that the rules took is surely no rating of this session, since the one that was asked for
+    stands beside it: "was a 9 at Easter, today 4". What words of pain rate stays a sign.
+    """
+    if evidence.asked != "pain":
+        return False
+    candidates = Candidates(evidence)
+    taken = _taken(evidence, candidates)
+    if not taken or any(candidates.belief(at) >= SURELY_NONE or candidates.is_of_pain(at) for at in taken):
+        return False
+    return any(candidates.belief(at) >= LEAST for at in candidates.near(taken[0]))
 
 
 def severe(evidence: Evidence) -> list[Span]:

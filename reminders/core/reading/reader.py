@@ -222,7 +222,7 @@ def _pain(evidence: Evidence, decision: Decision) -> int | None:
         or (intent in ("later", "opt_out") and pain.is_stated)
         or (bool(danger.grades) and (pain.is_stated or is_severe))
     )
-    if is_severe and (counts or pain.is_stated):
+    if is_severe and (counts or pain.is_stated) and not ratings.is_surely_none(evidence):
         danger.grades.setdefault("severe_pain", "urgent")
         danger.spans.setdefault("severe_pain", pain.spans)
         counts = True

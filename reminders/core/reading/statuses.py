@@ -17,8 +17,8 @@ from reminders.core.reading.named import UNTOLD, Named
 
 FILE = "statuses.json"
 STATUS = "status"
-SURE = 0.6  # belief from which it counts against the rules
-SURE_AGAINST_WORD = 0.7  # the same that nothing was told, where a word of done or not done was given to the exercise
+SURE = 0.75  # belief from which it counts against the rules
+SURE_AGAINST_WORD = 0.97  # the same that nothing was told, where a word of done or not done was given to the exercise
 
 
 @lru_cache(maxsize=1)

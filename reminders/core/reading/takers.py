@@ -1,6 +1,5 @@
-"""What a claimed number becomes: an amount, a pain figure, a count, or nothing. Each taker serves roles of the rules.
-
-Which numbers a rule claims stands in `number_rules.py`; a taker answers whether it takes them.
+"""What a claimed number becomes: an amount, a pain figure, a count, or nothing. Each taker serves roles of the rules of
+`number_rules.py`, and answers whether it takes what a rule claims.
 """
 
 from collections.abc import Callable
@@ -105,6 +104,8 @@ def _amount(
     numbers: Numbers, start: int, end: int, sets: float | None, reps: float | None, kind: str = "amount"
 ) -> bool:
     """Keep an amount; a broken number is none."""
+    if reps is None and sets is not None and sets != int(sets):
+        numbers.counts.append((start, int(sets), int(sets) + 1))  # "one and a half sets": part of the session
     if any(value is not None and (value != int(value) or value > 999) for value in (sets, reps)):
         return False
     numbers.amounts.append(

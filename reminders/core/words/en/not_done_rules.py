@@ -203,6 +203,9 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        none done|completed|finished|happened ,|.|$|today
+        ^ i? totally|completely|just? spaced on? it|them ,|.|$
+        havent|hadnt touched todays|today|it|them ~ and|nor|or wont|cant|not
         ^ i? didnt|dint|couldnt even|really? bother ,|.|$|today|tonight
         didnt|dint|couldnt bother ,|.|$
         never did|do|done|touched them|em|it|any|one|a ,|.|$|thing

@@ -77,6 +77,10 @@ RULES = {
         should|supposed have|be|to? been|say|said|read|be? FILL* YESKEY? #
     """,
     "pain_none": """
+        it|that|this|them? doesnt|didnt|dont|not|aint hurt|hurting today|tonight|now ,|.|$
+        nowt hurts|hurt|hurting|hurtin|aches
+        PAINWORD ? nah|naw|nope|no ,|.|$
+        PAINWORD emojino ,|.|$
         never|not|didnt|havent felt|feel|had|felt ~ twinge|bit|ounce|lick of? PAINWORD
         N0 percent PAINWORD
         not hurt a|one bit|lick|jot|whit
@@ -183,6 +187,8 @@ RULES = {
         tolerable|bearable|manageable|mild|moderate|minor|slight|slightly|minimal
     """,
     "pain_answer_none": """
+        ^ yeah|yep|yes nah|no ,? zero|none|nothing|nil|N0|nowt
+        ^ CLIENTLIKE|she|he says|said|sez ,? none|nothing|zero|nil ,|.|$
         ^ not so much as a twinge|ache|peep|niggle|murmur
         i? have|had|got none ,|.|$
         nada|zip|nil ,? zilch|zip|nada|nil

@@ -5,6 +5,10 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        ^ no? not ARTICLE? # ,|.|but !more ~ ARTICLE #
+        did i say|write|put|type|text #
+        disregard|ignore|scrap|forget previous|prior|earlier|last|my|the? previous|prior|earlier|last? msg|message|text|reply|answer
+        amend|amending|rectify|correct|correcting my|the previous|prior|earlier|last? message|report|reply|answer|statement|entry
         told|tell|telling|sold you|u|ya|yous a? fib|fibs|fibbed|lie|porky
         fibbed|lied earlier|before|yesterday|last
         should|shouldve|shoulda read ~ NO|not|now|#|all|none|done
@@ -132,6 +136,7 @@ RULES = {
         ill keep|be|try ~ at|good|best
     """,
     "correction": """
+        ^ no? not ARTICLE? # ,|.|but !more ~ ARTICLE #
         ^ sorry ,? the|my? PAINWORD is|was|at? #
         ^ not # SET ,? just|only|but #
         wrote|put|typed|said|sent # ~~ meant|intended

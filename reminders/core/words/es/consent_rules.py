@@ -264,6 +264,8 @@ RULES = {
         ^ quiero|quisiera|deseo|queremos mas mensajes|mensajitos|recordatorios|avisos|textos $
     """,
     "help": """
+        hablar con una|un|algun? persona|alguien|humano|encargado|encargada de? verdad|real?
+        no me? entiendo|entero|comprendo ~ va|funciona|sirve esto|este|lo|los|sus
         no c|se|sé|entiendo como contestar|responder|contesto|respondo|mandar|usar|poner
         no c|se|sé q|que|ke pongo|poner|contesto|contestar|respondo|responder|mando
         que|q hay|debo|toca que? contestar|responder|poner|escribir

@@ -114,6 +114,8 @@ RULES = {
         ALL sobre
     """,
     "part": """
+        medio|media hechos|hecho|hechas|hecha|terminados|terminado
+        quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
         casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
         casi|cuasi ALL los|las|mis EXERNOUN
         hasta donde|adonde pude|aguante|alcance|llegue|di|se
@@ -194,6 +196,8 @@ RULES = {
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
     "part_sure": """
+        medio|media hechos|hecho|hechas|hecha|terminados|terminado
+        quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
         casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
         casi|cuasi ALL los|las|mis EXERNOUN
         hasta donde|adonde pude|aguante|alcance|llegue|di|se

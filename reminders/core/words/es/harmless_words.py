@@ -258,6 +258,10 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        caigo|cai|caimos ~ para|pa atras ~ risa
+        cai|caigo|caimos en la|su|tu|una trampa|tentacion|broma
+        cai|caigo|caimos ~ como? una? piedra|tronco|tabla|costal|plomo ,|.|$
+        cai|caigo en la|mi|el|una hamaca|cama|sofa|sillon
         hoy zafo ,|.|$|de
         ^ ya? aterrice|aterrizamos .|$
         ^ ya? aterrice|aterrizamos , !de !en !sentada !sentado !y

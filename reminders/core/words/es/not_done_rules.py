@@ -126,6 +126,10 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ninguno|ninguna|nada hecho|hecha|realizado|realizada|cumplido ,|.|$|hoy
+        no se ha|han|pudo podido|logrado|hecho? ,|.|$
+        ni los|las|lo? hare|voy a? hacer|hacerlos hoy|ya|,|.|$
+        no los|las|lo he hecho ni
         mejor descanso ,|.|$|hoy
         ni|sin|cero ganas de hacer|hacerlos? EXERNOUN|ejercicio|los|nada ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
@@ -192,6 +196,7 @@ RULES = {
         todavia no
     """,
     "later_not": """
+        ni|no los|las|lo hare|haremos|voy
         al rato|ratito le|les|te cuento|digo|aviso|platico|escribo|llamo
         a la noche ~ no
         en la noche ~ me|mande|manden|mejor|siempre|prefiero

@@ -23,6 +23,9 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        no|ni ~ dolio|duele|dolieron|duelen|molesto|molesta na ,|.|$
+        ni senti|sentimos|tuve|hubo|noto|note PAINWORD
+        PAINWORD emojino ,|.|$
         no|ni me|nos? ha|han dolido|molestado ,? nada|nadita|ninguno|ninguna
         ni tantito|tantita|poquito|poquita|pizca|chispita|gotita de? PAINWORD
         sin que me|le? doliera|dolieran|duela|duelan|moleste|molestara ,? nada|nadita|ninguno|$
@@ -129,6 +132,9 @@ RULES = {
         igual que|q siempre|ayer
     """,
     "pain_answer_none": """
+        ^ hoy|ahora|ahorita|fijate|fijese ~ nada|nadita|ninguno|cero ,|.|$
+        ^ dice|dijo ~ que? ninguno|ninguna|nada|cero ,|.|$
+        ^ cap ,? ninguno|ninguna|res|dolor
         ^ para|pa nada ,|.|$
         ^ na $
         ^ na de na|nada

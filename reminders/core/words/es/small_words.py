@@ -35,7 +35,7 @@ CONCEPTS = {
     "AT_PRESENT": "ahora ahorita orita",
     "NO_BEHIND": "no nada ninguno ninguna",
     "THERE_IS": "hay tengo tuve siento senti hubo",
-    "NEGATOR": "no ni nunca jamas tampoco sin cero ningun ninguna ninguno nada nadie",
+    "NEGATOR": "no niego niega ni nunca jamas tampoco sin cero ningun ninguna ninguno nada nadie",
     "CANT": "no apenas",
     "I": "yo me mi mis mio mia mios conmigo hice termine acabe complete pude puedo tengo ando estoy siento senti traigo quiero fui voy soy",
     "SUBJECT": "yo me mi mis",

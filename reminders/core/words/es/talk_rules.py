@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        borra|borre|borren|tache|tachen|tacha|taches|quite|quiten lo de antes|anterior|hace
+        tache|tachen|tacha|taches el|ese|la|mi #
         conteste|dije|puse|respondi|mande que? si ~~ la? verdad no
         conteste|dije|puse|respondi|mande que? si ~~ pero no los|las|lo hice|pude|ise
         olvide|olviden|olvida lo que dije|puse|mande|escribi|conteste|les|le
@@ -29,6 +31,7 @@ RULES = {
         antes dije|puse ~~ pero|era|es
     """,
     "question": """
+        ^ por que|q me|le|nos|se|no|tengo|siento
         cuanto|cuantos|cuantas|cuanta rato|tiempo|minutos|segundos|dias|veces hay|tengo|debo|q|que|se|dejo|espero|descanso
         ^ de|a|en|con|por|para|hasta que|q _ ~ es|tiene|tienen|debe|va|son|hay
         ?
