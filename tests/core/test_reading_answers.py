@@ -5,6 +5,9 @@ from datetime import date
 import pytest
 
 from reminders.core.reading import ASKED, read_reply
+from reminders.core.reading.answers import ask_of
+from reminders.core.reading.decision import Decision
+from reminders.core.reading.reader import evidence_of
 
 TODAY = date(2027, 2, 10)  # a Wednesday
 ANSWERS = {
@@ -114,3 +117,14 @@ def test_a_wish_said_plainly_is_read_the_same_whatever_was_asked(
     reading = read_reply(text, language, (), asked, today=TODAY)
 
     assert (reading.intent, reading.pain, reading.ask) == (intent, None, None)
+
+
+@pytest.mark.parametrize(
+    ("asked", "sureness", "ask"), [(None, 0.5, "meaning"), (None, 0.8, None), ("pain", 0.5, None)], ids=str
+)
+def test_a_greeting_that_may_be_a_wish_is_asked_about_unless_another_question_is_open(
+    asked: str | None, sureness: float, ask: str | None
+) -> None:
+    evidence, _, _ = evidence_of("namaste, down from the mountain", "en", (), asked)
+
+    assert ask_of(evidence, Decision("chat", None, sureness), None, None) == ask

@@ -17,7 +17,7 @@ SILLA = parse_session(
 )
 LEFT_OUT = {
     "the chair and the wall done, the heels and the balance got left behind": "A all, B all, C none, D none",
-    "did the sit to stands. The wall push ups were left undone and so was the tandem": "A all, B none",
+    "did the sit to stands. The wall push ups were left undone and so was the tandem": "A all, B none, D none",
     "sit to stands 2x10, wall didn't get done, heels 2x12": "A 2x10 all, B none, C 2x12 all",
     "wall was skipped, rest fine": "B none",
     "never touched the tandem, did everything else": "D none",
@@ -44,7 +44,7 @@ LEFT_OUT_BAND = {
     "left the hips out": "D none",
     "rows left arm only": "A part",
     "carries were tough but I got through them, rows easy": "A all, C all",
-    "no hips today, my hip is a 4": "D none",
+    "did rows, no hips today, my hip is a 4": "A all, D none",
     "rows 3x10 on both arms, couldn't do the left. Hinges 2x10": "A 3x10 part, B 2x10 all",
     "I left my band at my daughter's so no rows, rest done": "A none",
     "did rows and hinges, left the other two": "A all, B all",

@@ -41,6 +41,8 @@ RATINGS = [
     ("en", None, "scratch the 5, worst was 6. It all got done", 6),
     ("en", "pain", "ignore my 6, that was my husband's number. Mine is 2", 2),
     ("en", None, "chest hurt for about 5 min after, all done", None),
+    ("en", None, "pain's a 5 some days but today it's a 2", None),
+    ("en", None, "did em. 2 pain pills after", None),
     ("en", None, "Not a 6, a 4, sorry", 4),
     ("en", None, "did em. Knees complained. Id give em a 4", 4),
     ("en", None, "it doesn't hurt today", 0),

@@ -129,7 +129,8 @@ def _judged_intent(evidence: Evidence, rule: str, judged: Verdicts) -> tuple[str
 
 def _by_what_is_told(evidence: Evidence, intent: str) -> str:
     """Return the intent once the lines and numbers have their say: "chair fine, balance no way" is no skip."""
-    if intent == "skip" and any(line.completed != "none" for line in evidence.told.by_exercise):
+    lines = evidence.told.by_exercise
+    if intent == "skip" and any(line.completed != "none" for line in lines):
         return "report"
     if (
         intent == "pain"
@@ -138,8 +139,7 @@ def _by_what_is_told(evidence: Evidence, intent: str) -> str:
         and evidence.done()
     ):
         return "report"  # "1, and I did everything"
-    lines = len(evidence.told.by_exercise)
-    if intent == "unclear" and (lines > 1 or (lines and "ex.but" in evidence.held)):
+    if intent == "unclear" and (len(lines) > 1 or (lines and "ex.but" in evidence.held)):
         return "report"  # "1 and 2 yes, 3 and 4 no", "all less the 4"
     if intent == "wrong_number" and evidence.has("own_number") and not evidence.has("wrong_number"):
         return "unclear"  # "this is my new number, use it"

@@ -191,6 +191,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("pain_last", "^ NO? NOT ARTICLE? # ,|.|BUT BUT? ARTICLE # >$|,|."),
     ("pain_last", "did i say|write|put|type # ~~ ~ # >$|,|."),
     ("pain_level", "^ NO_KEY , SMALL $"),
+    ("other", "# PAINNOUN pill|pills|tablet|tablets|killer|killers|meds|patch|patches"),
     ("reps_sets", "^ # # TIMES >$|,|."),
     ("reps_sets", "# OF? EACHWORD ,? # SET >$|,|."),
     ("pain_level", "PAINISH FILL* # IN_BODY THE _ SET"),

@@ -18,7 +18,7 @@ from reminders.core.reading.named import UNTOLD, Named
 FILE = "statuses.json"
 STATUS = "status"
 SURE = 0.75  # belief from which it counts against the rules
-SURE_AGAINST_WORD = 0.97  # the same that nothing was told, where a word of done or not done was given to the exercise
+SURE_AGAINST_WORD = 0.95  # the same that nothing was told, where a word of done or not done was given to the exercise
 
 
 @lru_cache(maxsize=1)

@@ -97,11 +97,14 @@ def _is_surely_none(span: tuple[int, int], row: list[str], evidence: Evidence, l
 def _suspected_alone(evidence: Evidence, lexicon: Lexicon) -> str | None:
     """Return the sign that the judge sees in one stretch of a text, whatever the others are about."""
     told = [span for label, spans in evidence.hits.items() if label.startswith("danger.") for span in spans]
+    turns = [span for label, spans in evidence.hits.items() if label.startswith("idiom.") for span in spans]
     row = row_of_words(evidence)
     calming, whole = lexicon.chars("SOUND"), len(evidence.scope.text.signature.strip(NO_WORD))
     for low, high, calm in _stretches(evidence):
         if high - low < _FEWEST_ALONE or high - low >= whole or any(low <= start < high for start, _ in told):
             continue  # what the rules found there is explained with what stands around it
+        if any(low <= start < high < end for start, end in turns):
+            continue  # "don't see the point of it, can I skip the heels" goes on beyond the comma
         if not calming.isdisjoint(evidence.scope.text.chars[low:high]):
             continue  # "chest is fine": the whole text was judged with it
         verdict = verdicts_on_part(low, high, row, evidence, lexicon)

@@ -119,6 +119,7 @@ RULES = {
         torture these|those|the|your heel|wall
     """,
     "idiom.crisis": """
+        see|seeing|sees the|a|any point of|in|to it|this|that|them|these|those ,? can|could|should|may|shall i|we just? skip|stop|drop|leave|quit|swap EXERNOUN|@|the|heel|wall|this|that|them
         laughed|laughing|laugh|giggled|funny ~~ id|i|would|nearly|almost die|died|pop|burst
         TEXTVERB|texting ,|.|? i|we want|need|would|like it|this|them to? stop
         heroine|hero|character|actor|actress|detective|villain ~~ kill|killed|killing|hurt|shoot|shot|hang herself|himself|themselves

@@ -194,6 +194,7 @@ RULES = {
         no me? SENDING|TEXTVERB ~~ ni cuando vuelva|regrese|este|vuelvo
     """,
     "opt_out_denied": """
+        no quiero|queremos|quisiera|deseo que ya? dejen|deje|paren|pare|cancelen|suspendan|quiten de|los|las|mis|mandarme|escribirme
         ^ ya? sigan|siga|sigue|continuen|continue mandando|mandandome|enviando|enviandome|escribiendo|escribiendome
         ,|. sigan|siga|sigue|continuen|continue mandando|mandandome|enviando|enviandome|escribiendo|escribiendome
     """,

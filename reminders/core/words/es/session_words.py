@@ -20,7 +20,7 @@ CONCEPTS = {
     "HAS_IT": "tiene trae tenia traia",
     "CHANNEL": "novela partido telenovela canal linea",
     "VERTEBRA": "l",
-    "COUNTED_THING": "cafes cafe tazas vasos copas cervezas piso pisos lugares partes sitios grados",
+    "COUNTED_THING": "cafecito cafecitos tecitos tes cafes cafe tazas vasos copas cervezas piso pisos lugares partes sitios grados",
     "DESERVES": "merece merecen",
     "TURNED_OUT": "quedo quedaron salio salieron",
     "SIDEWORD": "lado lados",
