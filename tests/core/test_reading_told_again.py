@@ -24,6 +24,8 @@ AMOUNTS = [
     ("es", "10 veces cada uno x 2 y el dolor no pasó de 4", 2, 10, 4),
     ("es", "12 por serie, dos series. dolor nulo", 2, 12, 0),
     ("en", "12 per set, 2 sets", 2, 12, None),
+    ("en", "went round two times", None, None, None),
+    ("en", "a set of 8", 1, 8, None),
     ("en", "10 twice", 2, 10, None),
     ("en", "status: complete, pain=2, sets=3", 3, None, 2),
     ("en", "Sets 2, reps 10, pain 6", 2, 10, 6),
@@ -43,6 +45,11 @@ RATINGS = [
     ("en", None, "chest hurt for about 5 min after, all done", None),
     ("en", None, "pain's a 5 some days but today it's a 2", None),
     ("en", None, "did em. 2 pain pills after", None),
+    ("en", None, "pain? no, agony", None),
+    ("es", None, "hice todo y dolor ni pizca", 0),
+    ("es", "pain", "hoy no hice nada", None),
+    ("es", "pain", "dice que no hizo nada", None),
+    ("es", "pain", "dice que ninguno", 0),
     ("en", None, "Not a 6, a 4, sorry", 4),
     ("en", None, "did em. Knees complained. Id give em a 4", 4),
     ("en", None, "it doesn't hurt today", 0),
@@ -90,6 +97,8 @@ INTENTS = [
     ("en", None, "🤷‍♀️", "unclear"),
     ("es", None, "no los he hecho ni los haré hoy", "skip"),
     ("es", None, "para de mandar mensajes", "opt_out"),
+    ("es", None, "necesito comprar una liga para esto?", "question"),
+    ("es", None, "hice los ejercicios, ahora mejor descanso", "report"),
 ]
 NO_WISHES = {
     "en": (

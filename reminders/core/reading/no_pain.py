@@ -43,5 +43,7 @@ def is_doubtful(evidence: Evidence) -> bool:
         return False
     if "correction" in evidence.hits or "correction_plain" in evidence.hits:
         return False  # "I meant no pain, not 9": too few to learn from
+    if "severe_pain" in evidence.danger.grades:
+        return True  # "pain? no, agony"
     is_figure = any(values[at] is not None for start, end in pain.spans for at in range(start, end))
     return not is_figure and OPINION.belief(features_of(evidence)) < LEAST

@@ -34,8 +34,8 @@ def _minute(numbers: Numbers, start: int, end: int, places: list[int], values: l
 
 def _sets_reps(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """Two sets of ten, either way round."""
-    if len(values) == 1:
-        return _amount(numbers, start, end, 1, values[0])  # "a set of 8"
+    if len(values) == 1:  # "a set of 8"; "set 2" counts the sets themselves
+        return values[0] < _FEWEST_REPS or _amount(numbers, start, end, 1, values[0])
     sets, reps = values[0], values[1]
     if sets > _MOST_SETS and reps <= _MOST_SETS:
         sets, reps = reps, sets

@@ -203,6 +203,7 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        ^|. zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
         none done|completed|finished|happened ,|.|$|today
         ^ i? totally|completely|just? spaced on? it|them ,|.|$
         havent|hadnt touched todays|today|it|them ~ and|nor|or wont|cant|not

@@ -79,7 +79,7 @@ RULES = {
     "pain_none": """
         it|that|this|them? doesnt|didnt|dont|not|aint hurt|hurting today|tonight|now ,|.|$
         nowt hurts|hurt|hurting|hurtin|aches
-        PAINWORD ? nah|naw|nope|no ,|.|$
+        PAINWORD ? nah|naw|nope|no .|$
         PAINWORD emojino ,|.|$
         never|not|didnt|havent felt|feel|had|felt ~ twinge|bit|ounce|lick of? PAINWORD
         N0 percent PAINWORD

@@ -5,13 +5,18 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "correction_plain": """
+        ^ tell a lie|fib
+        ^ hold the phone|press|presses|line
+        fat fingered
+        change my|the pain|score ~ to ARTICLE? #
+        ^ i? was|am wrong earlier|before|there
         ^ no? not ARTICLE? # ,|.|but !more ~ ARTICLE #
         did i say|write|put|type|text #
         disregard|ignore|scrap|forget previous|prior|earlier|last|my|the? previous|prior|earlier|last? msg|message|text|reply|answer
         amend|amending|rectify|correct|correcting my|the previous|prior|earlier|last? message|report|reply|answer|statement|entry
         told|tell|telling|sold you|u|ya|yous a? fib|fibs|fibbed|lie|porky
         fibbed|lied earlier|before|yesterday|last
-        should|shouldve|shoulda read ~ NO|not|now|#|all|none|done
+        should|shouldve|shoulda read NO|not|#|all|none|done
         put|wrote|typed|gave|sent down? ARTICLE? # ~ .|,? its|it|was|is really|actually|truly ARTICLE? #
         put|wrote|typed|gave|sent down? ARTICLE? # for|on|as the|my? PAINNOUN .|,? its|it|was|is really|actually|truly ARTICLE? #
         wrong number|pain|answer in|on my|the|that last|previous|earlier|first? text|message|answer|reply|report

@@ -218,6 +218,7 @@ RULES = {
         ya no ~ quiero|tengo ganas|vale ~ vivir|vida|estar|seguir
     """,
     "idiom.chest_or_breathing": """
+        trabajo|tarea|deudas|pendientes|cuentas|papeleo ~ me|nos tiene|tienen ahogada|ahogado|asfixiada|asfixiado|sin
         corazon ~ salta|brinca|late|palpita|baila ~ de|por|pero alegria|emocion|gusto|felicidad|contento|contenta|amor|orgullo !no
         corazon ~ late|palpita fuerte? pero? por mi|el _ jaja|jajaja
         dejo|deja|quita|quito|robo|roba sin|el aliento|aire|respiracion esa|ese|la|el|tu|su|esta|este foto|fotos|vista|paisaje|noticia|belleza|video|vestido|atardecer|nieto|nieta|bebe
@@ -232,6 +233,7 @@ RULES = {
         casi ~ infarto ~ susto|precio|partido|cuenta
     """,
     "idiom.nerve_or_bladder": """
+        control del|de|con carrito|carro|volante|coche|auto|gastos|televisor|tele|remoto
         cae|cayo ~ cara ~ verguenza|pena
         quede|quede|me dormida|dormido ~ en ~ silla|sofa|sillon|cama|tele
         dormida|dormido ya|fue|era? desde? antes de la|mi operacion|cirugia

@@ -114,6 +114,7 @@ RULES = {
         ALL sobre
     """,
     "part": """
+        los|las medio hice|ise|hize|hicimos
         medio|media hechos|hecho|hechas|hecha|terminados|terminado
         quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
         casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
@@ -196,6 +197,7 @@ RULES = {
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
     "part_sure": """
+        los|las medio hice|ise|hize|hicimos
         medio|media hechos|hecho|hechas|hecha|terminados|terminado
         quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
         casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN

@@ -102,6 +102,7 @@ RULES = {
         lo unico que me falto ~ fue
     """,
     "ex.not_after": """
+        se|te|les|os lo|los|la|las debo|adeudo
         @ ,? otro ,|.|$
         @ n ,|.|$
         @ ,? otro dia|rato

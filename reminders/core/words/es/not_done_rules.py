@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        mejor descanso ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
         EXERNOUN no|ni hoy? los|las|la|lo|le? hice|pude|toque|alcance|intente|hago ,|.|$|hoy|porque|que
         EXERNOUN hoy|ahora no|ni los|las|la|lo? hice|pude|toque|alcance|intente|hago ,|.|$
@@ -126,11 +127,12 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ^ ni un|uno solo? EXERNOUN
+        , ni un|uno solo? EXERNOUN ,|.|$
         ninguno|ninguna|nada hecho|hecha|realizado|realizada|cumplido ,|.|$|hoy
         no se ha|han|pudo podido|logrado|hecho? ,|.|$
         ni los|las|lo? hare|voy a? hacer|hacerlos hoy|ya|,|.|$
         no los|las|lo he hecho ni
-        mejor descanso ,|.|$|hoy
         ni|sin|cero ganas de hacer|hacerlos? EXERNOUN|ejercicio|los|nada ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
         EXERNOUN hoy no|ni los|las|la|lo? hice|pude|toque|alcance|intente ,|.|$

@@ -23,6 +23,8 @@ RULES = {
         dije|puse|escribi ~ dolia|dolio ~ #
     """,
     "pain_none": """
+        PAINWORD ni pizca|gota|tantito|chispa
+        na de PAINWORD
         no|ni ~ dolio|duele|dolieron|duelen|molesto|molesta na ,|.|$
         ni senti|sentimos|tuve|hubo|noto|note PAINWORD
         PAINWORD emojino ,|.|$
@@ -132,8 +134,10 @@ RULES = {
         igual que|q siempre|ayer
     """,
     "pain_answer_none": """
-        ^ hoy|ahora|ahorita|fijate|fijese ~ nada|nadita|ninguno|cero ,|.|$
-        ^ dice|dijo ~ que? ninguno|ninguna|nada|cero ,|.|$
+        ^ hoy|ahora|ahorita gracias|gracia a dios nada|nadita|ninguno|cero ,|.|$
+        ^ fijate|fijese que hoy si? nada|nadita|ninguno|cero ,|.|$
+        ^ hoy si? nada|nadita|ninguno|cero ,|.|$
+        ^ dice|dijo que ninguno|ninguna|nada|cero ,|.|$
         ^ cap ,? ninguno|ninguna|res|dolor
         ^ para|pa nada ,|.|$
         ^ na $
