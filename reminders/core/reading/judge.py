@@ -90,25 +90,17 @@ class _Spoken:
 
     def __init__(self, weights: Weights, lexicon: Lexicon) -> None:
         """Take the weights of all features."""
-        self._weights, self._lexicon = weights, lexicon
-        self._sets: dict[tuple[str, ...], int] = {}  # senses that a word has → their number
-        self._senses: list[tuple[str, ...]] = []
+        self._weights, self._senses = weights, lexicon.sets_of_senses
+        numbers = {senses: number for number, senses in enumerate(self._senses)}
         self.words = Kept[tuple[str, str], int](lambda word: weights.total(names_of_word(*word, lexicon)), _CACHE)
-        self.number_of = Kept[str, int](self._number, _CACHE)
-        # The senses of two words in their order, by number, with no, one, or two words between.
+        # Words by the number of the senses that they have; and the senses of two words in their order, by number, with
+        # no, one, or two words between.
+        self.number_of = Kept[str, int](lambda word: numbers[lexicon.senses_of(word)], _CACHE)
         self.orders = [Kept[tuple[int, int], int](partial(self._order, apart), _CACHE) for apart in range(len(ORDERED))]
 
     def senses_in(self, numbers: Iterable[int]) -> list[str]:
         """Return the different senses of words, in one order."""
         return sorted(set(chain.from_iterable(map(self._senses.__getitem__, numbers))))
-
-    def _number(self, word: str) -> int:
-        """Return the number of the senses that a word has."""
-        senses = self._lexicon.senses_of(word)
-        number = self._sets.setdefault(senses, len(self._sets))
-        if number == len(self._senses):
-            self._senses.append(senses)
-        return number
 
     def _order(self, apart: int, two: tuple[int, int]) -> int:
         """Return what the senses of two words weigh in their order."""

@@ -178,6 +178,11 @@ class Lexicon:
         return self._senses.get(word, ())
 
     @cached_property
+    def sets_of_senses(self) -> tuple[tuple[str, ...], ...]:
+        """The different senses that words have together, none first, in one order."""
+        return tuple(dict.fromkeys(((), *self._senses.values())))
+
+    @cached_property
     def _senses(self) -> dict[str, tuple[str, ...]]:
         """Word → its senses."""
         found: dict[str, tuple[str, ...]] = {}

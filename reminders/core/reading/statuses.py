@@ -2,8 +2,8 @@
 
 The rules read who did what from the order of names, amounts and words of done or not done; people also tell it in ways
 that no list knows ("exercise B only did six", "missed out tandem as the cat kept barging me"). Where the judge surely
-sees it another way than the rules, it is believed. In files left out of training it put 312 of 1,238 wrong ones right,
-and 36 of 18,721 right ones wrong.
+sees it another way than the rules, it is believed. In files left out of training it put 312 of 1,238 wrong ones right
+from a belief of 0.8, 369 from 0.7, and of 18,721 right ones 36 and 61 wrong.
 """
 
 from collections.abc import Sequence
