@@ -46,6 +46,8 @@ RATINGS = [
     ("en", None, "pain's a 5 some days but today it's a 2", None),
     ("en", None, "did em. 2 pain pills after", None),
     ("en", None, "pain? no, agony", None),
+    ("en", "pain", "four and three quarters ha ha", None),
+    ("es", "amount", "tres sí, uno no", None),
     ("es", None, "hice todo y dolor ni pizca", 0),
     ("es", "pain", "hoy no hice nada", None),
     ("es", "pain", "dice que no hizo nada", None),

@@ -191,6 +191,8 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("pain_last", "^ NO? NOT ARTICLE? # ,|.|BUT BUT? ARTICLE # >$|,|."),
     ("pain_last", "did i say|write|put|type # ~~ ~ # >$|,|."),
     ("pain_level", "^ NO_KEY , SMALL $"),
+    ("other", "# JOINAND ARTICLE|# OUTOF_THIRDS"),
+    ("other", "^ # YES ,? JOINAND|BUT? #|ONEWORD ANSWER_NO|NOT >$|,|."),
     ("other", "# PAINNOUN pill|pills|tablet|tablets|killer|killers|meds|patch|patches"),
     ("reps_sets", "^ # # TIMES >$|,|."),
     ("reps_sets", "# OF? EACHWORD ,? # SET >$|,|."),
