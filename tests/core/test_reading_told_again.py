@@ -46,6 +46,8 @@ RATINGS = [
     ("en", None, "pain's a 5 some days but today it's a 2", None),
     ("en", None, "did em. 2 pain pills after", None),
     ("en", None, "pain? no, agony", None),
+    ("es", None, "Y3 saludos desde la cocina", 3),
+    ("es", "pain", "dolor no, cansancio sí", 0),
     ("en", "pain", "four and three quarters ha ha", None),
     ("es", "amount", "tres sí, uno no", None),
     ("es", None, "hice todo y dolor ni pizca", 0),
@@ -100,6 +102,11 @@ INTENTS = [
     ("es", None, "no los he hecho ni los haré hoy", "skip"),
     ("es", None, "para de mandar mensajes", "opt_out"),
     ("es", None, "necesito comprar una liga para esto?", "question"),
+    ("es", None, "no quiero despertar mañana, ya estuvo bueno de vivir así", "pain"),
+    ("es", None, "ya estuvo bueno de tanto aviso no?", "opt_out"),
+    ("en", None, "if this is all thats left id sooner end it", "pain"),
+    ("en", None, "felt swimmy headed so no more of those, everything else done", "report"),
+    ("en", None, "no more of those texts, everything else is fine", "opt_out"),
     ("es", None, "hice los ejercicios, ahora mejor descanso", "report"),
 ]
 NO_WISHES = {
@@ -134,6 +141,9 @@ HARMLESS = {
         "my wife's legs go numb at night, can she do these too",
         "Heifer went down in the mud so I was late but I did both sets",
         "bike tipped over in the driveway, not me ha",
+        "bored numb by that balance thing. did all",
+        "fell into a good book and time got away, no exercise",
+        "Could somebody remind me what the four are? The screen went dark.",
         "My back cracked getting up. Lovely, actually, loosened it right up",
     ),
     "es": (
@@ -146,6 +156,7 @@ HARMLESS = {
         "Niego caídas, niego disnea. Ejercicios realizados.",
         "un paciente se cayó encima de otro, qué noche. ya hice la rutina",
         "tengo noventa y uno y nadie me tumba",
+        "Hoy cumplí. El hombro me tiró un cuatro",
         "oiga y si un día me desmayo haciendo esto quién me levanta",
         "perdí la voz, no el aliento. Rutina completa",
         "Me rompí el lomo en la chacra y aun así cumplí",

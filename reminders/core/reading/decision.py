@@ -86,7 +86,7 @@ def _intent_of(
         intent, sureness = _judged_intent(evidence, rule, judged)
     if wish is None and not is_hour and ends.is_wanted(evidence, rule, judged):
         intent = "opt_out"
-    if intent == "opt_out" != rule and "crisis" in evidence.danger.grades:
+    if intent == "opt_out" != rule and "crisis" in (*evidence.danger.grades, suspected):
         intent = "pain"  # "I don't want any more of this life" ends no reminders
     if (suspected is not None and intent in _VAGUE) or (intent in _NO_RATING and _leads_with_rating(evidence)):
         intent = "pain"

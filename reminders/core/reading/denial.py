@@ -49,7 +49,8 @@ class Denial(Clauses):
     def is_denied_behind(self, end: int) -> bool:
         """Tell whether a bare "no" closes the stretch: "de mareo nada", "chest pain no, but ...", "mareo no hay"."""
         chars = self.text.signature
-        is_asked = chars[end : end + 1] == COMMA and self.text.words[end] == ":"  # "si me he caído: no"
+        # "Si me he caído: no", "dizzy? no".
+        is_asked = chars[end : end + 1] == QUESTION or (chars[end : end + 1] == COMMA and self.text.words[end] == ":")
         at = end + is_asked
         if not self._has("NO_BEHIND", at, at + 1) or (not is_asked and self._has("ONESELF", end - 3, end)):
             return False  # "me caí nada, un golpecito" tells of a fall

@@ -76,6 +76,7 @@ SHARED_RULES: dict[str, str] = {
         . YES SMALL $
         ^ # YESKEY !# !YESKEY_NOT
         ^ YES_OTHER # $
+        ^ YES_OTHER SMALL|TEN POLITE|CHATWORD|THANKS
         ^ YES_OTHER SMALL ,|.|BUT|JOINAND !#
     """,
     "num.retracted": """

@@ -110,6 +110,8 @@ RULES = {
         trying not to faint|pass|black|keel
     """,
     "idiom.faint_or_dizzy": """
+        screen|phone|tablet|tv|telly|computer went|goes|gone dark|black|blank|dead
+        spinning with _? plans|paperwork|numbers|names|ideas|news|choices|orders
         <my|the|took|take|taking|on|for|of|those|these|got|have|new|some dizzy meds|pills|pill|medicine|medication
         ^ dizzy meds|pills|pill|medicine|medication
         PERSON|CLIENTLIKE passed and|away|last|on|this|,|.

@@ -193,6 +193,7 @@ RULES = {
         heart attack on there|tv|television|screen
     """,
     "idiom.nerve_or_bladder": """
+        bored|bores|boring me? numb|stiff|rigid
         water heater|main|pipe|pipes|tank|bill|company|pump|line
         gave|give|giving|gives the|my|those|them? side|sideways? leg lift|lifts|raise|raises|ones|exercise|exercises
         give|gave me|him|her a stroke from|when|if|over|watching

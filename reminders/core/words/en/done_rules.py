@@ -304,6 +304,7 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|list|program|way
     """,
     "yes_report": """
+        ^ emojiyes emojiyes* ,? no|zero? pain|pains free|none|,|.|$
         ^ emojiyes emojiyes* ,? FRAC10 $
         ^ YES|YESKEY ,? no problem|problems|problemo|prob|probs|trouble|issues|bother ,|.|$
         ^ emojiyes emojiyes+ $

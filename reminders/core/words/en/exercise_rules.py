@@ -143,6 +143,8 @@ RULES = {
         bar|save the|my >@
     """,
     "ex.not_after": """
+        @ is|are|was|were out ,|.
+        so @ out ,|.
         @ i|we did|do|could|can|have not
         @ ,? all|both? got|get|were|was|went|is|are|go|stayed|been|being|be left|skipped|dropped|missed|undone|unfinished|untouched|ignored|neglected|omitted|passed out|off|behind|over|up|undone? ,|.|$|today|tonight|because|as|cause|cos|since|for|this
         @ ,? all|both? got the boot|chop|push|ax|axe|heave
@@ -192,6 +194,7 @@ RULES = {
         ^ is|are|was|would it|the|my|they|these ~~ @ ~~ ?
     """,
     "rest_not": """
+        rest|others|remainder was|were|is|are|left? undone|untouched|unfinished
         forget|forgot|ditch|ditched|scratch|scrap the? REST|others ,|.|$|today
         REST|others i did not|nothing
         REST|others i didnt|couldnt|skipped|left|wont|havent

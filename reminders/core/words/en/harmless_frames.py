@@ -37,6 +37,7 @@ RULES = {
         weak coffee|tea|signal|excuse|joke|wifi
     """,
     "idiom.fall_or_injury": """
+        fell|fall|falling into a|the|my good|great|new? book|novel|movie|show|film|series|story
         fell|fall|falling right|straight? into bed|bath|routine
         jaw hit|hits|dropped|fell to|on? the floor|ground when i|we saw|heard|read|got|opened
         tripped|trip|trips|stumbled|tripping over my|her|his words|tongue|lines

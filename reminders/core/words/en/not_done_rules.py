@@ -203,6 +203,7 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        ^ no|nope|nah siree|sirree|sirreebob
         ^|. zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
         none done|completed|finished|happened ,|.|$|today
         ^ i? totally|completely|just? spaced on? it|them ,|.|$

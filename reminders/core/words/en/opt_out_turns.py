@@ -106,6 +106,7 @@ RULES = {
         make|let|be|is this|that|it be? the|your|my last|final TEXTNOUN|one|time you|u|i|that|ever|,|.|$|please
     """,
     "opt_out_not": """
+        no more of those|them|these ,? everything|rest|others|all|the else|others|rest|did|done
         ANIMAL|dog|cat|puppy|kitten|grandkids|kids|grandson|granddaughter|bird|goat wouldnt|wont|doesnt|didnt|never leave|leaves me alone
         understand|understanding|follow|following this|these|your|the message|messages|text|texts|words
         count me out !of
@@ -244,6 +245,7 @@ RULES = {
         months|weeks|years|days|month|week|year of this|these|it|your|that|them|texts
     """,
     "pause_span": """
+        for that|this|the time|period|stretch|spell only
         from the? # _? to|till|until|through|thru the? #
     """,
     "pause_until": """

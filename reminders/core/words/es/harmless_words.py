@@ -258,6 +258,8 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        hombro|pierna|espalda|rodilla|cintura|cadera|gemelo|pantorrilla|cuello|tendon me tira|tiro|tiraba un|una|poco|mucho|#|bastante
+        me tira|tiro|tiraba un? poco|poquito|bastante el|la|los|las? hombro|pierna|espalda|rodilla|cintura|cadera|gemelo|pantorrilla|cuello|tendon
         caigo|cai|caimos ~ para|pa atras ~ risa
         cai|caigo|caimos en la|su|tu|una trampa|tentacion|broma
         cai|caigo|caimos ~ como? una? piedra|tronco|tabla|costal|plomo ,|.|$

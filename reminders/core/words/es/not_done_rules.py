@@ -5,6 +5,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        quede|quedo|quedamos debiendo
         mejor descanso ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
         EXERNOUN no|ni hoy? los|las|la|lo|le? hice|pude|toque|alcance|intente|hago ,|.|$|hoy|porque|que

@@ -199,6 +199,7 @@ RULES = {
         ,|. sigan|siga|sigue|continuen|continue mandando|mandandome|enviando|enviandome|escribiendo|escribiendome
     """,
     "opt_out_not": """
+        ya estuvo bueno? de vivir|sufrir|aguantar
         para|pa esto|eso ?
         para|pa atras|adelante|abajo|arriba
         quiten|borren|cambien|corrijan el|la|ese|esa # que

@@ -134,6 +134,7 @@ RULES = {
         igual que|q siempre|ayer
     """,
     "pain_answer_none": """
+        ^ PAINWORD no ,|.|$
         ^ hoy|ahora|ahorita gracias|gracia a dios nada|nadita|ninguno|cero ,|.|$
         ^ fijate|fijese que hoy si? nada|nadita|ninguno|cero ,|.|$
         ^ hoy si? nada|nadita|ninguno|cero ,|.|$

@@ -31,6 +31,7 @@ RULES = {
         antes dije|puse ~~ pero|era|es
     """,
     "question": """
+        ^ cuando veo|voy|toca|tengo|nos|vemos|hay
         ^ por que|q me|le|nos|se|no|tengo|siento
         cuanto|cuantos|cuantas|cuanta rato|tiempo|minutos|segundos|dias|veces hay|tengo|debo|q|que|se|dejo|espero|descanso
         ^ de|a|en|con|por|para|hasta que|q _ ~ es|tiene|tienen|debe|va|son|hay
