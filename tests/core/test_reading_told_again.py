@@ -46,6 +46,8 @@ RATINGS = [
     ("en", None, "pain's a 5 some days but today it's a 2", None),
     ("en", None, "did em. 2 pain pills after", None),
     ("en", None, "pain? no, agony", None),
+    ("en", None, "I do not have chest pain, it's only my ankle that's sore", None),
+    ("en", None, "I do not have pain", 0),
     ("es", None, "Y3 saludos desde la cocina", 3),
     ("es", "pain", "dolor no, cansancio sí", 0),
     ("en", "pain", "four and three quarters ha ha", None),

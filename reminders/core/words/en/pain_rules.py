@@ -119,6 +119,7 @@ RULES = {
         nary a !#
     """,
     "pain_none_not": """
+        not|dont|doesnt|didnt|never|havent|no have|had|got|feel|felt|having any|a|the? CHEST PAINWORD|pain|pains
         nary a thing|word|soul|one|day
         nary an|a EXERNOUN|@
         no|zero PAINWORD ? ha|hah|haha|hardly|hmph|wish|right|sure|please|lol|dont|as|you|i|im|ive|plenty|lots|since|never|not
