@@ -2,8 +2,21 @@
 
 import pytest
 
-from reminders.core.reading.features import pieces_of, senses_in
+from reminders.core.reading.features import (
+    facts_of,
+    meetings_of,
+    names_of_word,
+    near_words,
+    orders_of,
+    pieces_of,
+    row_of_words,
+    senses_in,
+    words_of,
+)
 from reminders.core.reading.grammar import grammar_for
+from reminders.core.reading.judge import the_judge
+from reminders.core.reading.model import RED_FLAGS
+from reminders.core.reading.reader import evidence_of
 from reminders.core.words.en.senses import SENSES as ENGLISH
 from reminders.core.words.es.senses import SENSES as SPANISH
 
@@ -44,3 +57,24 @@ def test_senses_are_told_in_one_order_however_the_words_stand() -> None:
     lexicon = grammar_for("en").lexicon
 
     assert senses_in(["floor", "fell", "the", "fell"], lexicon) == senses_in(["fell", "the", "floor"], lexicon)
+
+
+@pytest.mark.parametrize(
+    ("language", "text"),
+    [
+        ("en", "did 2x10, chest felt tight on the heel raises, no no no pain now"),
+        ("es", "hice la pared y me caí, me caí al suelo de la cocina, dolor 4"),
+    ],
+)
+def test_reading_weighs_the_very_features_that_training_counts(language: str, text: str) -> None:
+    evidence, lexicon, _ = evidence_of(text, language, (), None)
+    facts = facts_of(evidence, "report", "all")
+    counted = [*facts, *near_words(row_of_words(evidence)), *meetings_of(evidence, lexicon)]
+    counted += orders_of(evidence, lexicon)
+    for word, char in words_of(evidence):
+        counted += names_of_word(word, char, lexicon)
+
+    read, trained = the_judge().judge(facts, evidence, lexicon), the_judge().weigh(counted)
+
+    assert [read.share("danger", flag) for flag in RED_FLAGS] == [trained.share("danger", flag) for flag in RED_FLAGS]
+    assert [read[one] for one in ("intent", "completed")] == [trained[one] for one in ("intent", "completed")]

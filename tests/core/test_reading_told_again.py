@@ -227,3 +227,23 @@ def test_being_unable_to_straighten_up_belongs_to_the_fracture_it_stands_beside(
     language: str, text: str, signs: tuple[str, ...]
 ) -> None:
     assert set(read_reply(text, language, PARSED[session_of(language)], None).red_flags) == set(signs)
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("was a 9 back at Easter, today 4", ()),
+        ("was a 9 this morning, now 4", ("severe_pain",)),
+        ("today 4. my back pain is 9 out of 10", ("severe_pain",)),
+        ("9", ("severe_pain",)),
+    ],
+)
+def test_a_rating_of_another_time_is_no_sign_beside_the_one_that_was_asked_for(
+    text: str, signs: tuple[str, ...]
+) -> None:
+    assert read_reply(text, "en", PARSED["S1"], "pain").red_flags == signs
+
+
+@pytest.mark.parametrize(("text", "intent"), [("Rutina realizada. EVA 3.", "report"), ("perdón, dolor 1 no 4", "pain")])
+def test_a_rating_beside_a_word_of_the_session_reports_it(text: str, intent: str) -> None:
+    assert read_reply(text, "es", PARSED["S3"], None).intent == intent

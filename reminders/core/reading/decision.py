@@ -189,7 +189,7 @@ def _is_plain_yes(evidence: Evidence) -> bool:
 
 
 def _is_plain_rating(evidence: Evidence, judged: Verdicts) -> bool:
-    """Tell whether a short reply states a rating and nothing of a session, which judges see too where none is asked."""
+    """Tell whether a short reply rates and tells of no session, as the judge sees it too where nothing was asked."""
     is_short = len(evidence.scope.text.words) <= _SHORT and not evidence.danger.grades
     is_short = is_short and evidence.scope.lexicon.chars("YES").isdisjoint(evidence.signature)
     return (

@@ -12,7 +12,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from reminders.core.reading.kept import Kept
 
 BETWEEN = "\t"  # stands between names, since no name of a feature holds one
-_BYTE, _MOST = 128, 32_768  # numbers from -128 to 127 take one byte in a row, those of two bytes end at the other
+_BYTE, _MOST = 128, 32_768  # what lifts the least number of one byte, and of two, to nought
 # Sums stand side by side in one whole number, four bytes a class, and may borrow from their neighbours. Half of what
 # four bytes hold, added to all, makes each whole again: all are lifted alike, and only their distances count.
 _LANE, LIFT = 4, 1 << 31

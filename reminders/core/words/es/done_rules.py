@@ -7,6 +7,17 @@ _HUNDRED = """
         ^ el|un? N100 por ciento|percent|porciento ciento?
         hice|hecho|hechos|cumpli|complete|termine|los|el|al|todo* N100 por|percent|porciento ciento? !pero !menos !excepto
 """
+# Not all of it, whatever else is told.
+_SURELY_PART = """
+        los|las medio hice|ise|hize|hicimos
+        medio|media hechos|hecho|hechas|hecha|terminados|terminado
+        quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
+        casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
+        casi|cuasi ALL los|las|mis EXERNOUN
+        hasta donde|adonde pude|aguante|alcance|llegue|di|se
+        medio los|las hice|ise|hize|hicimos
+        tres cuartas|cuartos partes?
+"""
 RULES = {
     "done": """
         salieron|salio todos|todas|todo|completos|completas|completo ,|.|$|bien|hoy
@@ -113,16 +124,9 @@ RULES = {
         ni ALL
         ALL sobre
     """,
-    "part": """
-        los|las medio hice|ise|hize|hicimos
-        medio|media hechos|hecho|hechas|hecha|terminados|terminado
-        quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
-        casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
-        casi|cuasi ALL los|las|mis EXERNOUN
-        hasta donde|adonde pude|aguante|alcance|llegue|di|se
+    "part": _SURELY_PART
+    + """
         lo que se? pudo|pude|alcance|aguante
-        medio los|las hice|ise|hize|hicimos
-        tres cuartas|cuartos partes?
         pare|paramos antes de acabar|terminar|acabarlos|terminarlos
         hice|hicimos poquitos|poquitas|pocos|pocas|poquito|poco
         tantito|poquito|poco|algo|cachito|pedacito de todo|cada|ALL
@@ -196,16 +200,9 @@ RULES = {
         N100 percent|por|porciento
         no me? falto|faltaron ninguno|ninguna|nada|ni
     """,
-    "part_sure": """
-        los|las medio hice|ise|hize|hicimos
-        medio|media hechos|hecho|hechas|hecha|terminados|terminado
-        quedo|quedaron|falto|faltaron uno|una|dos|tres|algunos|varios sin|por hacer|terminar|hacerse
-        casi|cuasi ALL ,|.|$|pues|menos|pero|EXERNOUN
-        casi|cuasi ALL los|las|mis EXERNOUN
-        hasta donde|adonde pude|aguante|alcance|llegue|di|se
+    "part_sure": _SURELY_PART
+    + """
         lo que se? pudo|pude ,|.|$|y|nomas
-        medio los|las hice|ise|hize|hicimos
-        tres cuartas|cuartos partes?
         no los|las|lo|la termine|acabe|complete|acabamos|terminamos
         no completo|completos|completas|completa|enteros|enteras
         media|medio EXERNOUN
