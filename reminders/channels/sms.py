@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from email.utils import parsedate_to_datetime
+from functools import partial
 from ssl import SSLCertVerificationError
 from typing import Any
 from urllib.parse import urlencode
@@ -36,6 +37,7 @@ from reminders.settings import Settings, host_of, is_loopback
 TIMEOUT_SECONDS, CONNECT_SECONDS = 45.0, 10.0
 LONGEST_WAIT_SECONDS = 86_400.0
 PAGE_SIZE = 1000  # the list's largest page (Twilio, "Message resource", read multiple)
+TRIES = 3  # of each page of what came in
 BEFORE_CLAIM, AFTER_CLAIM = timedelta(seconds=60), timedelta(minutes=10)
 # The provider writes whole seconds; what it made in the second of our moment must not fall out.
 SECOND = timedelta(seconds=1)
@@ -116,18 +118,20 @@ class SmsChannel:
         bounds: dict[str, object] = {"date_sent_after": day_before(moment)}
         if not self.sender.startswith("MG"):
             bounds["to"] = self.sender
-        rows = [row for row in self.listed(**bounds) if row.is_inbound and row.created_at > moment - SECOND]
+        rows = [row for row in self.listed(TRIES, **bounds) if row.is_inbound and row.created_at > moment - SECOND]
         return [row.inbound() for row in sorted(rows, key=lambda row: (row.created_at, row.sid))]
 
-    def listed(self, **bounds: object) -> list["Listed"]:
-        """Return every row of every page of the provider's list; raises CannotSay when a page cannot be had."""
+    def listed(self, tries: int = 1, /, **bounds: object) -> list["Listed"]:
+        """Return every row of every page of the provider's list; raises CannotSay when a page cannot be had, asked for
+        so many times.
+        """
         for one in self.clients:
             rows: list[Listed] = []
             try:
-                page = one.messages.page(page_size=PAGE_SIZE, **bounds)
+                page = asked(partial(one.messages.page, page_size=PAGE_SIZE, **bounds), tries)
                 while page is not None:
                     rows += [Listed.of(row) for row in page]
-                    page = page.next_page()
+                    page = asked(page.next_page, tries)
             except LOST as error:
                 if one is not self.clients[-1] and is_wrong_token(error):
                     continue
@@ -177,6 +181,17 @@ class Listed:
             received_at=self.created_at,
             pictures=self.pictures,
         )
+
+
+def asked(page: Callable[[], Any], tries: int) -> Any:
+    """Return a page, asked for again when it cannot be had, so that one of many lost does not lose all of them."""
+    for _ in range(tries - 1):
+        try:
+            return page()
+        except LOST as error:
+            if is_wrong_token(error):
+                raise
+    return page()
 
 
 def day_before(moment: datetime) -> datetime:

@@ -1,7 +1,8 @@
 """Fetching what is not pushed: the provider's list of what came in, and the mailbox. Both are kept raw, then handled.
 
-The list is read at the start and every 5 minutes, from an hour before the newest message seen; the mailbox at every
-turn, from where we stopped. How a list or mailbox is read stands behind the protocols of the core.
+The list is read at the start and every 5 minutes, from an hour before the newest message seen or the last complete
+reading; the mailbox at every turn, from where we stopped. How a list or mailbox is read stands behind the protocols of
+the core.
 """
 
 import logging
@@ -81,9 +82,19 @@ def from_list(db: Database, fetchers: Fetchers, now: datetime) -> int:
     """Keep what the provider's list has and we have not."""
     assert fetchers.inbound_list is not None
     with db.read() as tx:
-        newest = tx.exec(select(func.max(InboundRow.received_at)).where(InboundRow.source == "sms")).one()
-    since = newest - LOOK_BACK if newest is not None else now - FIRST_LOOK_BACK
-    return keep_all(db, fetchers.inbound_list.inbound_since(min(since, now - LOOK_BACK)), now)
+        since = list_since(tx, now)
+    return keep_all(db, fetchers.inbound_list.inbound_since(since), now)
+
+
+def list_since(tx: Tx, now: datetime) -> datetime:
+    """Return from when on the list is read: an hour before the newest text seen, or before the last reading that came
+    to its end, if that is longer ago: a text pushed right after a stop must not hide those that came during it.
+    """
+    newest = tx.exec(select(func.max(InboundRow.received_at)).where(InboundRow.source == "sms")).one()
+    known = newest if newest is not None else now - FIRST_LOOK_BACK + LOOK_BACK
+    read, failing = marks.mark(tx, LIST_MARK), marks.mark(tx, f"{FAILING_MARK} list")
+    moments = [found.at for found in (read, failing) if found is not None and found.at is not None]
+    return min(known, now, *moments) - LOOK_BACK
 
 
 def keep_all(db: Database, found: Sequence[Inbound], now: datetime) -> int:

@@ -178,7 +178,17 @@ def test_through_a_messaging_service_any_of_its_numbers_is_heard(timed: SmsProvi
     assert [one.to for one in channel.inbound_since(CLAIM)] == ["+12025550198"]
 
 
+def test_a_page_that_breaks_is_asked_for_again_so_that_one_of_many_does_not_lose_them_all(timed: SmsProvider) -> None:
+    channel = sms.build(settings_for(timed))
+    for number in range(5):
+        timed.hear(ANA, f"done {number}")
+    timed.play.max_page = 2
+    timed.play.list_breaks = sms.TRIES - 1
+    assert [one.text for one in channel.inbound_since(CLAIM)] == [f"done {number}" for number in range(5)]
+    assert len(timed.lists_asked) == 3 + sms.TRIES - 1
+
+
 def test_a_list_that_breaks_cannot_say_what_came_in(provider: SmsProvider, channel: sms.SmsChannel) -> None:
-    provider.play.list_breaks = 1
+    provider.play.list_breaks = sms.TRIES
     with pytest.raises(CannotSay):
         channel.inbound_since(datetime.now(UTC))

@@ -79,6 +79,33 @@ def test_the_list_is_read_at_the_start_and_every_five_minutes_from_an_hour_befor
     assert source.asked[0] == world.rows(InboundRow)[0].received_at - timedelta(hours=1)
 
 
+def test_a_text_pushed_after_a_long_stop_does_not_hide_what_came_during_it(world: World) -> None:
+    ana = reminded(world)
+    source = ListOfTexts()
+    fetch.run(world.db, Fetchers(inbound_list=source), world.now)
+    source.found = [inbound("I fell", "SM1", world, received_at=world.now + timedelta(minutes=10))]
+    world.pass_time(hours=3)
+    world.hear("hello?", provider_id="SM2")
+
+    assert fetch.run(world.db, Fetchers(inbound_list=source), world.now) == 1
+    receive.handle_waiting(world.db, world.now)
+
+    assert [row.provider_id for row in world.rows(InboundRow) if row.fetched] == ["SM1"]
+    assert world.alerts(ana)
+
+
+def test_what_came_while_the_list_could_not_be_read_is_not_passed_over_once_it_can(world: World) -> None:
+    reminded(world)
+    source = ListOfTexts([inbound("I fell", "SM1", world, received_at=world.now)], is_down=True)
+    for number in range(3):
+        fetch.run(world.db, Fetchers(inbound_list=source), world.now)
+        world.pass_time(hours=1)
+        world.hear("hello?", provider_id=f"SM{number + 2}")
+    source.is_down = False
+
+    assert fetch.run(world.db, Fetchers(inbound_list=source), world.now) == 1
+
+
 def test_a_list_that_cannot_be_read_is_tried_again_and_given_up_for_catching_up_after_half_an_hour(
     world: World,
 ) -> None:
