@@ -11,6 +11,7 @@ from reminders.core.reading.model import ExerciseDone, SessionExercise
 
 _FEW = 2  # exercises that are not told in a row
 _MOST_SETS = 6
+_BARE = 2  # words
 _WHOLE = 100  # percent
 
 
@@ -103,6 +104,20 @@ def completed_of(evidence: Evidence, intent: str, session: Sequence[SessionExerc
     if evidence.numbers.has_minutes and "done_plain" not in evidence.held:
         return None
     return "all" if evidence.done() or "yes_report" in evidence.held else None
+
+
+def is_uneven_pair(evidence: Evidence) -> bool:
+    """Tell whether a reply to nothing is two different numbers alone: "8 and 5" could be anything."""
+    amounts = evidence.told.amounts
+    is_pair = len(amounts) == 1 and amounts[0].kind == "pair" and amounts[0].reps is None and amounts[0].sets == _BARE
+    return is_pair and evidence.asked is None and len(evidence.signature) == _BARE + 1
+
+
+def is_bare_amount(evidence: Evidence) -> bool:
+    """Tell whether a reply to nothing is an amount and nothing else, sets told: "10 and 10", "2x10"."""
+    amounts = evidence.told.amounts
+    is_told = len(amounts) == 1 and amounts[0].sets is not None and amounts[0].reps is not None
+    return is_told and evidence.asked is None and amounts[0].end - amounts[0].start == len(evidence.signature)
 
 
 def is_percentage(evidence: Evidence) -> bool:

@@ -15,6 +15,8 @@ def is_count(chars: list[str], at: int, before_unit: bool, lexicon: Lexicon) -> 
         at + 2 < len(chars) and lexicon.is_in("SET", chars[at + 2]) and _is_open(chars[at + 1], lexicon)
     ):
         return True
+    if at > 1 and lexicon.is_in("SET", chars[at - 1]) and lexicon.is_in("AFTERWORD", chars[at - 2]):
+        return True  # "quit after round one"
     of = at + 2 if at + 2 < len(chars) and lexicon.either("ONLY", "TIMES") & {chars[at + 1]} else at + 1
     if of + 1 < len(chars) and lexicon.is_in("DE", chars[of]) and chars[of + 1] in lexicon.number_chars:
         return True  # "talones una sola de 12"

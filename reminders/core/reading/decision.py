@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reminders.core.reading import ends
-from reminders.core.reading.completion import completed_of, is_percentage
+from reminders.core.reading.completion import completed_of, is_bare_amount, is_percentage, is_uneven_pair
 from reminders.core.reading.intent import Evidence, decide, is_none_at_all
 from reminders.core.reading.judge import Verdicts, verdicts
 from reminders.core.reading.lexicon import Lexicon
@@ -143,7 +143,7 @@ def _by_what_is_told(evidence: Evidence, intent: str) -> str:
         return "report"  # "1 and 2 yes, 3 and 4 no", "all less the 4"
     if intent == "wrong_number" and evidence.has("own_number") and not evidence.has("wrong_number"):
         return "unclear"  # "this is my new number, use it"
-    return "unclear" if intent == "report" and _is_uneven_pair(evidence) else intent
+    return "unclear" if intent == "report" and is_uneven_pair(evidence) else intent
 
 
 def _leads_with_rating(evidence: Evidence) -> bool:
@@ -206,20 +206,6 @@ def _puts_rating_right(evidence: Evidence) -> bool:
     return is_short and evidence.pain.is_stated and {"correction", "skip_sure"} <= evidence.held.keys()
 
 
-def _is_uneven_pair(evidence: Evidence) -> bool:
-    """Tell whether a reply to nothing is two different numbers alone: "8 and 5" could be anything."""
-    amounts = evidence.told.amounts
-    is_pair = len(amounts) == 1 and amounts[0].kind == "pair" and amounts[0].reps is None and amounts[0].sets == _BARE
-    return is_pair and evidence.asked is None and len(evidence.signature) == _BARE + 1
-
-
-def _is_bare_amount(evidence: Evidence) -> bool:
-    """Tell whether a reply to nothing is an amount and nothing else, sets told: "10 and 10", "2x10"."""
-    amounts = evidence.told.amounts
-    is_told = len(amounts) == 1 and amounts[0].sets is not None and amounts[0].reps is not None
-    return is_told and evidence.asked is None and amounts[0].end - amounts[0].start == len(evidence.signature)
-
-
 def _is_bare(evidence: Evidence) -> bool:
     """Tell whether a reply is too short to correct anything and has no word for it."""
     return len(evidence.scope.text.words) <= _BARE and "correction" not in evidence.held
@@ -277,7 +263,7 @@ def _is_certain(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     counted = evidence.asked == "amount" or bool(evidence.numbers.counts)
     if rule == "report" and counted and len(evidence.scope.text.words) <= _SHORT:
         return True
-    if rule == "report" and (_is_plain_yes(evidence) or _is_bare_amount(evidence)):
+    if rule == "report" and (_is_plain_yes(evidence) or is_bare_amount(evidence)):
         return True
     is_skip = rule == "skip" and evidence.asked is None
     is_skip = is_skip and (_says_alone(evidence, "skip_sure", 0) or _says_alone(evidence, "tomorrow", 0))

@@ -155,7 +155,8 @@ class Denial(Clauses):
         if self._has("WITH_IT", start - 2, start) and self._has("EXERCISING", at + 1, start):
             return True  # "not doing these with a numb leg"
         if not self._has("NEVER", at, at + 1):
-            return False
+            _, high = self.clause(start, start + 1)
+            return self._is_since(start, high) and not self._has("AT_PRESENT", start, high)  # not "no falls until now"
         return self._has("SO_MUCH", at + 1, start) or self._is_first_time(start)
 
     def _is_first_time(self, start: int) -> bool:
@@ -163,6 +164,9 @@ class Denial(Clauses):
         for at in range(start, min(start + _FIRST, len(self.text.signature))):
             if self._has("LIKE_WORD", at, at + 1) and self._has("THAT", at + 1, at + 2):
                 return True
-            if self._has("UNTIL_NOW", at, at + 1) and self._has("RECENT", at + 1, at + 4):
-                return True
-        return self._has("SO_AFTER", start, start + 4)
+        return self._is_since(start, len(self.text.signature)) or self._has("SO_AFTER", start, start + 4)
+
+    def _is_since(self, start: int, end: int) -> bool:
+        """Tell whether a day is named until which it was not so: "no chest pain until today"."""
+        untils = (at for at in range(start, min(start + _FIRST, end)) if self._has("UNTIL_NOW", at, at + 1))
+        return any(self._has("RECENT", at + 1, at + 4) for at in untils)

@@ -16,6 +16,7 @@ _ENDS_WHEN_ASKED = 0.4  # few rows teach what else an answer to a question could
 _AGAINST_RULES = 0.15  # where the rules found a wish and took it back: "don't stop the texts"
 _AGAINST_PLAN = 0.5  # where they found a pause or a return beside the words, or the other judge is sure of one
 _SURE_PLAN = 0.85
+_SURE_ASKED = 0.95
 _SURE_WISH = 0.85
 _SURE_ENDS = frozenset({"opt_out_key", "opt_out_sure"})
 _PLANS = frozenset({"opt_in", "pause", "reschedule", "resend", "help", "wrong_number"})
@@ -55,6 +56,8 @@ def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
     likeliest = judged["intent"]
     if likeliest.name in _PLANS and likeliest.sureness >= _SURE_PLAN:
         return share >= _AGAINST_PLAN
+    if likeliest.name == rule == "question" and likeliest.sureness >= _SURE_ASKED and "opt_out" not in evidence.hits:
+        return share >= _AGAINST_PLAN  # "will I need these forever?"
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
     usual = _AGAINST_RULES if is_taken_back else _ENDS_FROM
     if "opt_out" not in evidence.hits and (evidence.done() or evidence.numbers.pains):

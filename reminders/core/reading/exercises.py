@@ -175,7 +175,9 @@ class Teller:
         for told in reversed(before):
             over_but = (status, way) == ("part", "after")  # "the wall, but I did not finish it"
             start = self._starts.get(at, at) if status == "part" else at
-            if told.status or not listing.reaches(self._chars, told.mention.end, start, self._lexicon, over_but):
+            if (told.status and not self._is_one_side(told, start, at)) or not listing.reaches(
+                self._chars, told.mention.end, start, self._lexicon, over_but
+            ):
                 break
             if open_before and listing.is_apart(self._chars, told, open_before[-1], status, self._lexicon):
                 break
@@ -206,6 +208,11 @@ class Teller:
                     told.status = status
             return True
         return leads and self._lead(at, status)
+
+    def _is_one_side(self, told: Told, start: int, at: int) -> bool:
+        """Tell whether a word of part right behind a name that was done is about a side: "did the lifts, left only"."""
+        is_behind = told.status == "done" and start - told.mention.end == 1 and self._chars[start - 1] == COMMA
+        return is_behind and not self._lexicon.either("BODYSIDE", "SIDEWORD").isdisjoint(self._chars[start : at + 1])
 
     def _opens(self, at: int) -> bool:
         """Tell whether a word of done or not done stands right behind "and" or a comma and right before a name."""

@@ -176,7 +176,7 @@ NUMBER_RULES: tuple[tuple[str, str], ...] = (
     ("sets_reps", "# SET ,? # OF? EACHWORD"),
     ("reps_sets", "# OF? EACHWORD ONEWORD? ,? # MORESETS? TIMES"),
     ("x_count", "# OF|DE EACHWORD ONEWORD|EXERNOUN? >$|,|."),
-    ("sets_only", "# OF|DE EACHWORD"),
+    ("of_each", "# OF|DE EACHWORD"),
     ("de_amount", "# MORESETS? DE A? #"),
     ("first_sets", "# OUTOF|OF OF? THE? # @? SET"),
     ("one_set", "N1 N1 SET OF|X FILL? # REP?"),

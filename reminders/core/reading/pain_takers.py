@@ -38,3 +38,14 @@ def pain_alone(numbers: Numbers, start: int, end: int, places: list[int], values
 def rated(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "Knee at 4", "call it a 4": pain when it fits the scale."""
     return max(values) <= SCALE_TOP and pain(numbers, start, end, places, values, exercises)
+
+
+def hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "From 4" is an hour, unless a rating was asked for."""
+    return not numbers.asks_pain
+
+
+def sure_hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "At 4" is an hour, unless a rating was asked for and no other number could be it."""
+    others = any(char in numbers.numeric for at, char in enumerate(numbers.signature) if at not in places)
+    return not numbers.asks_pain or others or bool(numbers.pains)

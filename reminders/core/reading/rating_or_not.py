@@ -5,6 +5,27 @@ What is praised or hard out of ten, what was taken or eaten, floors and channels
 
 # (role, pattern), as in number_rules.py.
 RATING_OR_NOT: tuple[tuple[str, str], ...] = (
+    ("other", "working|building|aiming up? to|towards|toward|for # >$|,|."),
+    ("other", "be|am|im at it SET #"),
+    ("other", "# SET a|hasta la? medias|mitad"),
+    ("other", "mitad|medias de la # SET"),
+    ("pain_last", "^ ~ # ,? no ,? call|make|say it ARTICLE? # >$|,|."),
+    ("sets_last", "had # SET to do|go ,? BUT? DIDVERB ONLY? THE? #"),
+    ("sets_last", "said|put|wrote # SET ~~ ONLY DIDVERB THE? # >$|,|."),
+    ("rated", "^ del|de # no baja"),
+    ("other", "^ QWORD # mean|means"),
+    ("sure_hour", "# DE THE DAYPART"),
+    ("not_number", "NOTNUM WERE|IS? # OF|DE PAINNOUN"),
+    (
+        "pain_last",
+        "THIRD WITHWORD? ARTICLE? PAINISH FILL* # ,|BUT|JOINAND BUT|JOINAND? yo|mine WITHWORD|WASWORD? ARTICLE? #",
+    ),
+    ("sets_reps", ",|. SET ,? # ,|.? REP ,? # >$|,|."),
+    (
+        "pain_last",
+        "scratch|scrap|forget|ignore|change THE|MY|THAT PAINISH # ,? JOINAND|BUT? make|call|say|put it ARTICLE? #",
+    ),
+    ("not_amount", "donde dice|dije|puse|decia # X #"),
     ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
     ("other", "PAINISH|HURTVERB FILL* # TIMES _ TIMEUNIT"),
     ("number_ex", "@ ONLY # ,|.|$"),
@@ -103,7 +124,6 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("sure_hour", "AM_BACK HOLES CLOCKPREP # !OUTOF"),
     ("sure_hour", "AM_BACK me|us HOLES CLOCKPREP # !OUTOF"),
     ("sure_hour", "SUBJECT|PERSON|CLIENTLIKE|THIRD_DID IS HOLES CLOCKPREP # !OUTOF"),
-    ("sure_hour", "# DE THE DAYPART"),
     ("other", "CLOCKPREP FILL? SMALL BIG !SET !REP !SEC"),
     ("all_count", "ALL THE? # of|DE THOSE|EM"),
     ("other", "ALL THE? # of|DE THOSE|EM"),

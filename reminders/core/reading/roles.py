@@ -7,12 +7,13 @@ from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.needs import Needs
 from reminders.core.reading.number_rules import NUMBER_RULES
 from reminders.core.reading.patterns import Items, Rule
-from reminders.core.reading.quantities import Numbers
+from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.sieve import Sieve, signs_of
 from reminders.core.reading.signatures import NO_WORD, SECONDS, USED
 from reminders.core.reading.takers import TAKERS
 from reminders.core.reading.tokens import Text
 
+_ONCE = "@ ,? ONLY? the? ONCE >$|,|.|AND|THEN"  # one set that no number tells: "only the bands, once"
 # What numbers become on the way may be what a later rule wants, as its first or last word too.
 _BECOMING = signs_of(SECONDS, SECONDS, NO_WORD) | signs_of(USED, USED, NO_WORD)
 
@@ -27,6 +28,8 @@ class NumberGrammar:
             (role, Rule(role, pattern, needs.of(pattern), items)) for role, pattern in NUMBER_RULES
         ]
         self._sieve = Sieve([rule.needed for _, rule in self._rules])
+        self._once = Rule("once", _ONCE, [], items)
+        self._once_words, self._negators = lexicon.chars("ONCE"), lexicon.chars("NEGATOR")
         self._numeric = lexicon.figures
         self._plain = lexicon.number_chars
 
@@ -38,6 +41,11 @@ class NumberGrammar:
         """
         plain = self._plain
         numbers = Numbers(signature=signature, asks_pain=asks_pain, second=text.second, numeric=self._numeric)
+        if not self._once_words.isdisjoint(signs):
+            spans = self._once.find(signature)  # not "didn't wobble on the tandem once"
+            numbers.amounts += [
+                Amount(*one, 1, None) for one in spans if self._negators.isdisjoint(signature[: one[0]])
+            ]
         if self._numeric.isdisjoint(signs):
             return numbers
         for at in self._sieve.passing(signs | _BECOMING):

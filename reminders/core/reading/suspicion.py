@@ -13,7 +13,7 @@ from reminders.core.reading.intent import Evidence
 from reminders.core.reading.judge import Verdict, Verdicts, is_known, verdicts_on_part
 from reminders.core.reading.lexicon import Lexicon
 from reminders.core.reading.model import RED_FLAGS
-from reminders.core.reading.signatures import COMMA, NO_WORD
+from reminders.core.reading.signatures import COMMA, NO_WORD, QUESTION
 
 CALM_FROM = 0.5
 CALM_ALONE = 0.1  # for one sentence of several
@@ -23,6 +23,7 @@ _MOST_COMMAS = 6
 _SURELY_NONE = 0.997  # belief in no sign at all, of the text, that takes a rule's sign back
 _NONE_ALONE = 0.95  # the same of the sentence alone, which has fewer words to be sure by
 _NONE_IN_CLAUSE = 0.8  # and of its clause
+_OF_CHEST = "chest_or_breathing"
 _NEVER_TAKEN_BACK = frozenset({"crisis"})
 _SURELY_CALM = 800  # hundredths by which a text's calm leads; then no part of it is asked for
 # Belief in no sign at all below which a sign that the rules explained away is raised all the same: a turn of speech
@@ -30,6 +31,7 @@ _SURELY_CALM = 800  # hundredths by which a text's calm leads; then no part of i
 _CALM_ENOUGH = {TURN: 0.9, SCOPE: 0.9, PAST: 0.5, OTHER: 0.5, SUPPOSED: 0.35, CAUGHT: 0.5, DENIED: 0.2}
 _AGAINST_OWNER = 0.9  # belief in one that they found another person's
 _AGAINST_RULES = 0.8  # belief in a sign that the rules found denied or an idiom
+_ELSEWHERE_CALM = 0.9  # belief in no sign of what is said to hurt instead of the chest
 NO_DANGER = "none"
 _LIKELY = 0.35  # belief in a sign beside another
 
@@ -47,7 +49,10 @@ def suspected_sign(evidence: Evidence, judged: Verdicts, lexicon: Lexicon) -> st
     if verdict.name == "severe_pain" and evidence.pain.off_scale:
         return None
     if evidence.danger.explained:
-        return _doubted(evidence.danger, verdict, judged) or _suspected_alone(evidence, lexicon)
+        doubted = _doubted(evidence.danger, verdict, judged)
+        if doubted == _OF_CHEST and _is_chest_denied(evidence, lexicon):
+            doubted = None
+        return doubted or _suspected_alone(evidence, lexicon)
     if judged.share("danger", NO_DANGER) >= CALM_FROM:
         return _suspected_alone(evidence, lexicon)
     return verdict.name if verdict.name != NO_DANGER else verdict.runner_up
@@ -128,6 +133,28 @@ def _stretches(evidence: Evidence) -> Iterator[tuple[int, int, float]]:
         for at in commas:
             yield low + 1, at, CALM_BESIDE
             yield at + 1, high, CALM_BESIDE
+
+
+def _is_chest_denied(evidence: Evidence, lexicon: Lexicon) -> bool:
+    """Tell whether a text says that the chest does not hurt, and no more of it: "no chest pain", "no chest pain, it's
+    my ankle"; not "no chest pain, more like pressure".
+    """
+    told = evidence.hits.get(f"danger.{_OF_CHEST}", ())
+    return bool(told) and all(_is_denied_alone(*span, evidence, lexicon) for span in told)
+
+
+def _is_denied_alone(start: int, end: int, evidence: Evidence, lexicon: Lexicon) -> bool:
+    """Tell whether words of pain are denied, and what follows them in their sentence is a joint and no sign."""
+    scope, text = evidence.scope, evidence.scope.text
+    if lexicon.chars("PAINISH").isdisjoint(text.chars[start:end]) or not scope.is_right_behind_no(start):
+        return False
+    _, high = scope.sentence(start, end)
+    if end == high:
+        return text.signature[end : end + 1] != QUESTION
+    if text.signature[end] != COMMA or lexicon.chars("JOINT").isdisjoint(text.chars[end:high]):
+        return False
+    verdict = verdicts_on_part(end + 1, high, row_of_words(evidence), evidence, lexicon)
+    return verdict.share("danger", NO_DANGER) >= _ELSEWHERE_CALM
 
 
 def _doubted(danger: Danger, verdict: Verdict, judged: Verdicts) -> str | None:

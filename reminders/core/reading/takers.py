@@ -5,7 +5,7 @@
 from collections.abc import Callable
 
 from reminders.core.reading.model import SCALE_TOP
-from reminders.core.reading.pain_takers import pain, pain_alone, pain_last, pain_of, pain_one, rated
+from reminders.core.reading.pain_takers import hour, pain, pain_alone, pain_last, pain_of, pain_one, rated, sure_hour
 from reminders.core.reading.quantities import Amount, Numbers
 from reminders.core.reading.signatures import USED
 
@@ -91,6 +91,13 @@ def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values
     return bool(values) and _amount(numbers, start, end, values[0], None)
 
 
+def _of_each(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
+    """ "Five of each" is repetitions, "two of each" sets."""
+    if values[0] < _FEWEST_REPS:
+        return _amount(numbers, start, end, values[0], None)
+    return _amount(numbers, start, end, None, values[0], "each")
+
+
 def _sets_last(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "I said 2 sets but it was 1": the last one holds."""
     return _amount(numbers, start, end, values[-1], None)
@@ -116,7 +123,7 @@ def _amount(
 
 def _x_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "Rows x3" is three sets, "rows x12" twelve repetitions."""
-    sets = values[0] if values[0] <= _MOST_SETS else None
+    sets = values[0] if values[0] < _FEWEST_REPS else None
     return _amount(numbers, start, end, sets, None if sets else values[0])
 
 
@@ -170,17 +177,6 @@ def _dash_amount(
 def _side_count(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     """ "Left side 10 and 10, right side 10": repetitions, when as many were told of the other side."""
     return any(amount.reps == values[0] for amount in numbers.amounts)
-
-
-def _hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "From 4" is an hour, unless a rating was asked for."""
-    return not numbers.asks_pain
-
-
-def _sure_hour(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
-    """ "At 4" is an hour, unless a rating was asked for and no other number could be it."""
-    others = any(char in numbers.numeric for at, char in enumerate(numbers.signature) if at not in places)
-    return not numbers.asks_pain or others or bool(numbers.pains)
 
 
 def _ex_two(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
@@ -270,6 +266,7 @@ TAKERS: dict[str, Taker] = {
     "invited_sets": _invited_sets,
     "sets_held": _sets_held,
     "sets_only": _sets_only,
+    "of_each": _of_each,
     "sets_last": _sets_last,
     "one_set": _one_set,
     "de_amount": _de_amount,
@@ -282,9 +279,9 @@ TAKERS: dict[str, Taker] = {
     "x_count": _x_count,
     "dash_amount": _dash_amount,
     "rated": rated,
-    "hour": _hour,
+    "hour": hour,
     "side_count": _side_count,
-    "sure_hour": _sure_hour,
+    "sure_hour": sure_hour,
     "sets": _sets_only,
     "reps": _reps,
     "pair": _pair,

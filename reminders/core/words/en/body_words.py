@@ -15,7 +15,7 @@ CONCEPTS = {
     "SPEECH": "speech words talking speaking talk speak speach tongue sentence sentences word voice",
     "BLADDER": "bladder bowel bowels pee urine water wet wetting pees poop stool peeing urinate urinating pooping bathroom bm toilet number",
     "SADDLE": "groin crotch privates genitals saddle perineum seat bottom privates vagina penis nether buttocks undercarriage",
-    "PAIN": "pain pains ache aches discomfort soreness hurt hurts pian payne pane achiness painlevel ouch twinge tenderness owie pn stiffness",
+    "PAIN": "paine pain pains ache aches discomfort soreness hurt hurts pian payne pane achiness painlevel ouch twinge tenderness owie pn stiffness",
     "PAINWORD": "hert pane hurt hurts pain pains discomfort ache soreness",
     "HURT": "hurt hurts hurting ached aching aches hurtin bothers bothering bothered throbbing throbs barking grumbled stings burns stinging sore achy acting killing complaining",
     "SORE": "sore achy stiff tender aching ache aches painful uncomfortable throbbing tight swollen swole swolen puffy stings stinging sting burning burns twinge twinges flare flared flaring spicy cranky grumpy barking angry irritated inflamed cramp cramps cramping spasm spasms twingy stiffness soreness raw tweaky crampy acting bothers bothering bothered nagging niggle screaming throbs hurting hurt hurts twinging unhappy",

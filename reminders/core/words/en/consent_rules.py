@@ -188,6 +188,8 @@ RULES = {
         cut|knock|pack|jack it|that|this out|off|in with the|these|your|all TEXTNOUN
     """,
     "opt_out_not": """
+        off the? sick|injured|casualty list
+        carry|keep on|going with the|your|these TEXTNOUN
         if|when you|u|yall|ya dont|do hear|heard not? from me
         dont|not|never ever? stop|quit|end the|these|your|my|texting|sending|reminding|messaging
         cancel today|tonight|tomorrow|todays|tomorrows

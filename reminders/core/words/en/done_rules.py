@@ -9,6 +9,8 @@ _HUNDRED = """
 """
 RULES = {
     "done_not": """
+        none done
+        did|done sod|bugger|naff all
         no harm|damage done
         ALL i|we did was|is
         had|have|got|getting|having my|the|a|some cataract|cataracts|surgery|operation|procedure|hip|knee|eye|eyes|hair|nails|teeth|tooth|test|tests|scan|mri|bloods|bloodwork|labs|roof|dishes|laundry|shopping|taxes done
@@ -17,6 +19,7 @@ RULES = {
         pure|all|totally|absolutely|completely|right|just|im|am|was|feeling|feel done in ,|.|$|today|tonight|and|so
     """,
     "done": """
+        exercises|routine|session ok|okay ,|.|$
         i|we saw it|them through
         ^ YES|YESKEY ,? no problem|problems|problemo|prob|probs|trouble|issues|bother ,|.|$
         i did finish|complete|do|manage everything|it|them|all|the|my|both
@@ -90,6 +93,7 @@ RULES = {
         as prescribed|instructed|directed|ordered|told|written|asked|listed|planned
     """,
     "all_not": """
+        did|done sod|bugger|naff all
         for ALL you|yall|ya|u do|did|does|have|ve|are
         ALL i|we did was|is
         ALL # TIMES|SET|REP|X
@@ -153,6 +157,9 @@ RULES = {
         everyone|everybody
     """,
     "part": """
+        abandoned ship
+        all bar|but|save|except the? last set|round|one
+        # exercises|ones out of the? #
         all|everything|finished|done|managed|completed|lot ~ bar|save the|my @
         did|got|made|done|finished|went thru|through most ,|.|$|then|but|before
         # quarters|thirds|fourths|fifths done|complete|completed|finished|through|there
@@ -249,6 +256,8 @@ RULES = {
         not ~ whole|full|entire|hole thing|lot|session|routine|set|list|program|way
     """,
     "num.times_through": """
+        ALL ,|. USED TIMES
+        last one ,? USED TIMES
         everything|all|it|they was|were|is|are? done|performed|completed|gone|finished USED TIMES
         through|thru it|them|em USED TIMES like|as|and|like
         ^ did it|them|em USED TIMES ,|.|$

@@ -50,6 +50,7 @@ RULES = {
         too|also !no !not !none !nope
     """,
     "ex.part": """
+        @ ,? sort|kind of ,|.|$
         @ hurt|hurts ~ quit|stopped|stop
         @ just|only? the once
         did|do|got|get the? left|right|good|bad|one side|leg|foot

@@ -6,6 +6,7 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "idiom.chest_or_breathing": """
+        CHEST cold is|was|s? about|almost|nearly|all? gone|better|clearing|cleared
         everybody|everyone|everyones wheezing|coughing|sneezing|breathless but me
         N0|no|without any? trouble|problem|problems|difficulty|issues|issue with|in? my? breathing|breath|chest
         breathing|breath|chest|heart|lungs is|feels|felt|was|all? fine|ok|okay|good|clear|normal|perfect|grand|great ,|.|$|and|so|thanks|thank|chest|breathing|heart|fine
@@ -22,6 +23,7 @@ RULES = {
         ^ my? husband|wife|hubby having|has|had chest|heart pain|pains|attack ~~ with|for him|her .? ,? so|and? not|no|skip|cant|wont|didnt
     """,
     "idiom.nerve_or_bladder": """
+        weak in|at the knees when he|she|they|i saw|proposed|asked|heard
         brain|brains|mind is|are|was|feels|went|goes|gone* numb
         nothing|nowhere numb|numbness|tingling|tingly ,|.|$|and|nothing|no|today
         lost|losing|lose control of|over my|the|this|our whole? day|week|morning|time|temper|schedule|evening|house|kitchen|remote|diary
@@ -121,6 +123,8 @@ RULES = {
         torture these|those|the|your heel|wall
     """,
     "idiom.crisis": """
+        thought i was dying|gonna|going die? on|during|doing those|these|the|that @
+        thought i was dying|gonna|going die? on|during|doing those|these|the|that _ ones
         see|seeing|sees the|a|any point of|in|to it|this|that|them|these|those ,? can|could|should|may|shall i|we just? skip|stop|drop|leave|quit|swap EXERNOUN|@|the|heel|wall|this|that|them
         laughed|laughing|laugh|giggled|funny ~~ id|i|would|nearly|almost die|died|pop|burst
         TEXTVERB|texting ,|.|? i|we want|need|would|like it|this|them to? stop

@@ -5,6 +5,8 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "help": """
+        is|iz this|that the? right|correct number|line for|of
+        ^ who r|are u|you ,|.|$|?
         whose|whos number|phone|line is|am
         who|whos is|are|keeps? sends|sending|sent|send these|this|them|all
         ^ GREET? ~ is|iz this|that the clinic|office|therapist|doctors|physio ,|.|$|?

@@ -5,6 +5,9 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        did|done sod|bugger|naff all? ,|.|$|today
+        none done ,|.|$
+        , skipping ,|.|$|today|it|them
         never did|do|done|touched them|em|it|any|one|a ,|.|$|thing
         havent|hadnt exercised|exercise|worked at? all? today|tonight|,|.|$
         too late now? for|to EXERNOUN|exercise|do|start
@@ -203,8 +206,12 @@ RULES = {
         not bad
     """,
     "skip_sure": """
+        , skipping ,|.|$|today|it|them
+        ^ skipping today|it|them|,|.|$
+        did|done sod|bugger|naff all? ,|.|$|today
         ^ no|nope|nah siree|sirree|sirreebob
-        ^|. zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
+        . zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
+        ^ zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
         none done|completed|finished|happened ,|.|$|today
         ^ i? totally|completely|just? spaced on? it|them ,|.|$
         havent|hadnt touched todays|today|it|them ~ and|nor|or wont|cant|not
@@ -222,7 +229,12 @@ RULES = {
         no ~ EXERNOUN
         not today
     """,
+    "later_not": """
+        round|around my|the CHEST
+    """,
     "later": """
+        be at it round|around|about|by #
+        # TIMEUNIT and im|ill on|at it
         next ~ on my agenda|list
         give me|us a few|sec|second|minute|min|hour|bit
         in a|an|# hour|hours|bit|while|few|minutes or|$|,|.

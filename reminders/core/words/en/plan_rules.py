@@ -128,6 +128,8 @@ RULES = {
         ^ im|we|i? am|are? BACK now|home|again? ,|.? please? start|resume|begin|continue? again|back|now? $
     """,
     "resume": """
+        carry|keep on|going with the|your|these TEXTNOUN
+        keep them|the|those|these TEXTNOUN? coming
         fire|crank|start|rev it|em|them|things|these up|rolling again|$
         get it|em|them|things|those|the TEXTNOUN? rolling|coming|going again|$
         start|let|pick|sign|put me|us back up|please|now|again|$
@@ -178,6 +180,7 @@ RULES = {
         im back ,?
     """,
     "resend": """
+        binned|lost|ripped|misplaced|tossed|trashed|ruined ~ sheet|list|paper|instructions ~~ another|new|again
         wiped|deleted|erased|binned the|that|your|my message|text|list|reminder|exercises
         only got|received|see|get half|part|some of ~ message|text|list|it
         cant open|read|see|find it|the|that|your|text|message
@@ -236,6 +239,8 @@ RULES = {
         never mind ,? just? send|SEND it|them|me? AGAIN
     """,
     "reschedule": """
+        prefer|rather getting|get|to|receiving|receive ~ TEXTNOUN|these|them|it after|before|at|in|around
+        prefer|rather ~ getting|get|receiving|receive these|them|it after|before|at|in|around
         text|txt|message|send|remind me|it|them|mine at # not|instead|rather at? #
         text|txt|message|send|remind me|it|them|mine at # instead|please|plz|pls
         STOPIT|quit sending|texting|messaging|reminding me|us|them|it? on|at|before #|CLOCK|WEEKDAY ~~ send|text|make|do|use|better

@@ -2,7 +2,7 @@
 
 CONCEPTS = {
     # stops, joins, scope
-    "BUT": "but though although however except",
+    "BUT": "but bt though although however except",
     "AND": "and n plus then / also or nor",
     "JOIN": "and n plus / or nor also then",
     "OR": "or nor",

@@ -54,6 +54,9 @@ RULES = {
         ^ no no i did
     """,
     "question": """
+        ^ why do|did i|we|he|she ~ ~ got|have|need to
+        ^ will|do i need|have
+        ^ whats|what # mean
         will there be
         does|do|is|will _ work|working|available|there|in on|today|tomorrow
         need|want|like to ask
@@ -89,6 +92,7 @@ RULES = {
         whats|what ~ the|best|right|difference
     """,
     "chat": """
+        ^ ~ fine|good|well thanks|thank ~ ,? and|how? about? you
         tell|say _ ~ hi|hello|hey|thanks|thank
         ill|will give it|that|them a go|try|shot|whirl
         ill try|do ~ harder|better|best

@@ -20,6 +20,7 @@ _SURELY_PART = """
 """
 RULES = {
     "done": """
+        ejercicios|rutina|tarea ok ,|.|$
         salieron|salio todos|todas|todo|completos|completas|completo ,|.|$|bien|hoy
         sali|cumpli con todos|todas|todo
         ^ echo|exo|exho ,|.|$|todo|dolor|y|con|todos
@@ -83,6 +84,7 @@ RULES = {
     "all_sure": _HUNDRED,
     "all": _HUNDRED
     + """
+        si? fueron todos|todas
         ALL
         la totalidad
         al cien
@@ -126,6 +128,8 @@ RULES = {
     """,
     "part": _SURELY_PART
     + """
+        los|las|lo que pude|alcance ,|.|$
+        hice tantito|tantita|poquito|poquita
         lo que se? pudo|pude|alcance|aguante
         pare|paramos antes de acabar|terminar|acabarlos|terminarlos
         hice|hicimos poquitos|poquitas|pocos|pocas|poquito|poco

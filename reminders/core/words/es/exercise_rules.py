@@ -40,6 +40,8 @@ RULES = {
         ya !no !los !las !lo !la !ni
     """,
     "ex.part": """
+        @ ,? mas o menos ,|.|$
+        puro|solo|nomas|namas el? lado|lao derecho|izquierdo de|del|en|con
         no ~ pude|alcance|logre|puedo|pudo a? terminar|acabar|completar|finalizar
         # ,? y|ahi|hasta deje|pare|quede|rendi >$|,|.
         a medias
@@ -102,6 +104,7 @@ RULES = {
         lo unico que me falto ~ fue
     """,
     "ex.not_after": """
+        ni me acerque|arrime
         se|te|les|os lo|los|la|las debo|adeudo
         @ ,? otro ,|.|$
         @ n ,|.|$

@@ -228,6 +228,7 @@ RULES = {
         como siempre me|se truena|truenan|cruje|crujen|duerme|duermen
     """,
     "idiom.chest_or_breathing": """
+        asfixian|asfixia|ahogan|ahoga las|los|mis|la|el|mi deudas|cuentas|deuda|bills|facturas|recibos|trabajo|tareas
         baja|subio|bajo|sube la|mi|de? presion !del !en !al
         pico un|una|el|la zancudo|mosquito|mosco|abeja|bicho|hormiga|pulga|avispa en el pecho
         me ahogue con el|la|un|mi|una agua|saliva|cafe|pan|comida|tortilla|te|jugo ,? pero|y ya? paso
@@ -258,6 +259,8 @@ RULES = {
         pulmones de nadador|toro|atleta|roble
     """,
     "idiom.fall_or_injury": """
+        recupere|recuperada|recuperado de la|mi caida de MONTH
+        recupere|recuperada|recuperado de la|mi caida del ano pasado
         hombro|pierna|espalda|rodilla|cintura|cadera|gemelo|pantorrilla|cuello|tendon me tira|tiro|tiraba un|una|poco|mucho|#|bastante
         me tira|tiro|tiraba un? poco|poquito|bastante el|la|los|las? hombro|pierna|espalda|rodilla|cintura|cadera|gemelo|pantorrilla|cuello|tendon
         caigo|cai|caimos ~ para|pa atras ~ risa
@@ -337,6 +340,8 @@ RULES = {
         no puedo mas noche !y
     """,
     "idiom.crisis": """
+        me va|van a matar|regañar|reganar
+        me lleva el|la diablo|demonio|chingada|fregada|tostada|trampa|tristeza
         me mato la|el|esa|ese|esta subida|caminata|cuesta|escalera|rutina|clase|sesion|serie|calor|trabajo|tandem|silla|pared
         que ganas de vivir me|nos da|dan|dio|dieron
     """,

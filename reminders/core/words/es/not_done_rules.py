@@ -5,6 +5,12 @@ A label a block, a pattern a line; the notation stands in reading/patterns.py.
 
 RULES = {
     "skip": """
+        ni lo|los|las|la? intente|toque
+        faltare hoy
+        , hoy lo|los|la|las dejo|dejare|salto ,|.|$
+        ^ hoy lo|los|la|las dejo|dejare|salto ,|.|$
+        , lo|los|la|las dejo|salto por? hoy ,|.|$
+        ^ lo|los|la|las dejo|salto por? hoy ,|.|$
         quede|quedo|quedamos debiendo
         mejor descanso ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
@@ -128,6 +134,12 @@ RULES = {
         tuve que
     """,
     "skip_sure": """
+        ni lo|los|las|la? intente|toque
+        faltare hoy
+        , hoy lo|los|la|las dejo|dejare|salto ,|.|$
+        ^ hoy lo|los|la|las dejo|dejare|salto ,|.|$
+        , lo|los|la|las dejo|salto por? hoy ,|.|$
+        ^ lo|los|la|las dejo|salto por? hoy ,|.|$
         ^ ni un|uno solo? EXERNOUN
         , ni un|uno solo? EXERNOUN ,|.|$
         ninguno|ninguna|nada hecho|hecha|realizado|realizada|cumplido ,|.|$|hoy

@@ -62,6 +62,7 @@ RULES = {
         q tanto
     """,
     "chat": """
+        perdone|perdonen|perdon|disculpe|disculpen|disculpa la|las molestia|molestias
         son|es|eres|sois lo maximo|mejor|mejores
         dios se lo|la|le|les? pague
         eskerrik|gracies|gracias|obrigada|obrigado|grazie|thanks|thank
@@ -94,6 +95,8 @@ RULES = {
         que bueno|padre|bonito
     """,
     "correction": """
+        borra|borre|borren|olvide|olviden|ignore|ignoren lo|el que dije|puse|escribi|mande|conteste
+        ^ mentira ,
         ^ perdon|perdone|disculpe|disculpa|disculpen ,? el|mi? PAINWORD es|era|fue|de|en? #
         sorry|sori|sory ,? era|es|fue|eran|#|no
         ^ aclaro|aclaracion|rectificacion|enmiendo|rectificando|retifico
