@@ -27,6 +27,7 @@ from tests.core import (
     test_reading_es_opt_outs,
     test_reading_es_plain,
     test_reading_numbers,
+    test_reading_once_and_sides,
     test_reading_opt_outs,
     test_reading_ratings_2,
     test_reading_reports,
@@ -64,6 +65,7 @@ HARMLESS = {
         *test_reading_elsewhere.HARMLESS["en"],
         *harmless_clauses.STILL_HARMLESS["en"],
         *test_reading_told_again.HARMLESS["en"],
+        *test_reading_once_and_sides.HARMLESS["en"],
     ),
     "es": (
         *harmless_phrases_es.HARMLESS,
@@ -74,6 +76,7 @@ HARMLESS = {
         *test_reading_elsewhere.HARMLESS["es"],
         *harmless_clauses.STILL_HARMLESS["es"],
         *test_reading_told_again.HARMLESS["es"],
+        *test_reading_once_and_sides.HARMLESS["es"],
     ),
 }
 WISHES = {
@@ -99,6 +102,7 @@ NO_WISHES = {
         *test_reading_commands.NOT_ENDED,
         *(text for lang, text in test_reading_sure_signs.NO_CONSENT_WORDS if lang == "en"),
         *test_reading_told_again.NO_WISHES["en"],
+        *test_reading_once_and_sides.NO_WISHES["en"],
     ),
     "es": (
         *opt_out_frames_es.NO_OPT_OUTS,
@@ -111,6 +115,7 @@ NO_WISHES = {
         *test_reading_es_extra.NOT_OPT_OUTS,
         *(text for lang, text in test_reading_sure_signs.NO_CONSENT_WORDS if lang == "es"),
         *test_reading_told_again.NO_WISHES["es"],
+        *test_reading_once_and_sides.NO_WISHES["es"],
     ),
 }
 # (language, what was asked, text, rating): the rating is told from the numbers around it.
@@ -128,4 +133,5 @@ RATED: list[tuple[str, str | None, str, int | None]] = [
     *(("es", None, text, pain) for text, pain in strangers_lines_es.PAINS.items()),
     *(("es", asked, text, pain) for text, asked, pain in test_reading_es_extra.PAINS.values()),
     *test_reading_told_again.RATINGS,
+    *test_reading_once_and_sides.RATINGS,
 ]

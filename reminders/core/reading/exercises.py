@@ -175,9 +175,8 @@ class Teller:
         for told in reversed(before):
             over_but = (status, way) == ("part", "after")  # "the wall, but I did not finish it"
             start = self._starts.get(at, at) if status == "part" else at
-            if (told.status and not self._is_one_side(told, start, at)) or not listing.reaches(
-                self._chars, told.mention.end, start, self._lexicon, over_but
-            ):
+            is_told = told.status is not None and not self._is_one_side(told, start, at)
+            if is_told or not listing.reaches(self._chars, told.mention.end, start, self._lexicon, over_but):
                 break
             if open_before and listing.is_apart(self._chars, told, open_before[-1], status, self._lexicon):
                 break
