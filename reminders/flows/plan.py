@@ -7,7 +7,7 @@ paused or unsent days), `replan` starts over after a change of days, hour, zone,
 from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 
-from sqlalchemy import delete
+from sqlalchemy import delete, update
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, local_date
@@ -20,6 +20,9 @@ from reminders.store.tables import (
     Client,
     Clinic,
     ExerciseSession,
+    Outbound,
+    Question,
+    Report,
     Schedule,
 )
 
@@ -50,12 +53,13 @@ def plan_next_session(tx: Tx, client: Client, after_on: date, now: datetime) -> 
     return made
 
 
-def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
+def plan_due(tx: Tx, now: datetime, limit: int = BATCH, only: int | None = None) -> int:
     """Write the reminders of sessions whose hour has come, each client's next session too; return how many sessions.
 
-    Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there.
+    Call it again until it returns 0. A rerun finds nothing: the keys and the mark on the session are there. `only` is
+    the id of the one session to look at.
     """
-    pairs = slim.due_sessions(tx, now, inbox.rows_at_once(tx, now, limit))
+    pairs = slim.due_sessions(tx, now, inbox.rows_at_once(tx, now, limit), only)
     if not pairs:
         return 0
     planner = load(tx, [client for _, client in pairs], min(session.on_date for session, _ in pairs))
@@ -80,9 +84,23 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     bulk.mark_queued(tx, queued)
     bulk.queue(tx, reminders)
     bulk.plan_sessions(tx, following)
-    if gone:
-        tx.execute(delete(ExerciseSession).where(col(ExerciseSession.id).in_(gone)))
+    take_out(tx, gone, now)
     return len(pairs)
+
+
+def take_out(tx: Tx, ids: Sequence[int], now: datetime) -> None:
+    """Delete sessions that will not be reminded; one with a report, a question or a message stays, as unsent.
+
+    She may have rated the day or asked for its exercises before its hour: that is her record, and it refers to it.
+    """
+    if not ids:
+        return
+    referring = (col(Report.session_id), col(Question.session_id), col(Outbound.session_id))
+    kept = {found for one in referring for found in tx.exec(select(one).where(one.in_(ids)).distinct())}
+    if kept:
+        settled = update(ExerciseSession).where(col(ExerciseSession.id).in_(kept))
+        tx.execute(settled.values(state="unsent", queued_at=now, settled_at=now))
+    tx.execute(delete(ExerciseSession).where(col(ExerciseSession.id).in_([one for one in ids if one not in kept])))
 
 
 def not_reminded(tx: Tx, clinic: Clinic, due: SlimSession, state: str, now: datetime) -> None:
@@ -172,11 +190,11 @@ def replan(tx: Tx, client: Client, now: datetime) -> ExerciseSession | None:
     )
     stays = None
     reachable = client.state == "active" and say.is_reachable(clients.contacts_of(tx, client.id or 0))
-    for session in tx.exec(ahead):
+    for session in list(tx.exec(ahead)):
         if session.on_date <= today and reachable:
             stays = session
             continue
-        tx.delete(session)
+        take_out(tx, [session.id or 0], now)
     tx.flush()
     if stays is not None:
         return stays

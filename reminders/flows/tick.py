@@ -4,16 +4,19 @@
 an index says that something is due, so a quiet round costs next to nothing however many are enrolled.
 """
 
+import logging
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
 from reminders.clock import Clock
-from reminders.flows import deliver, digest, escalate, fetch, keeping, morning, plan, progress, receive, sweep
+from reminders.flows import deliver, digest, escalate, fetch, keeping, morning, plan, progress, receive, say, sweep
 from reminders.flows.deliver import Sender
-from reminders.store import due, marks, restored
+from reminders.store import clients, due, marks, restored, slim
 from reminders.store.db import Database, Tx
+from reminders.store.tables import Client, ExerciseSession
 
+LOG = logging.getLogger("reminders.tick")
 LEASE_SECONDS = 120
 AWAY = timedelta(minutes=10)  # after a longer stop nothing service-begun goes before the first fetch has ended
 HEARTBEAT = "heartbeat:"
@@ -113,9 +116,45 @@ def do_jobs(worker: Worker, now: datetime, done: Round) -> None:
     """Do the jobs one after the other: what one brings about may be due for the next."""
     if is_caught_up(worker, now):
         done.missed += do(worker, SWEEP, now)
-    done.planned += do(worker, PLAN, now)
+    done.planned += plan_sessions(worker, now)
     for job in (WATCH, REVIEW, MORNING, ESCALATE):
         do(worker, job, now)
+
+
+def plan_sessions(worker: Worker, now: datetime) -> int:
+    """Plan what is due; where that fails, session by session: what is wrong with one client stops nobody else's."""
+    try:
+        return do(worker, PLAN, now)
+    except Exception:
+        LOG.exception("planning failed; now each session by itself")
+    return leased(worker, PLAN.name, now, lambda: plan_apart(worker, now))
+
+
+def plan_apart(worker: Worker, now: datetime) -> int:
+    """Plan each due session in a transaction of its own; the operator hears of those that cannot be planned."""
+    total, tried = 0, set[int]()
+    while True:
+        with worker.db.read() as tx:
+            ids = [one for one in slim.ids_due(tx, now) if one not in tried]
+        if not ids:
+            return total
+        for session_id in ids:
+            tried.add(session_id)
+            try:
+                with worker.db.begin() as tx:
+                    marks.take_lease(tx, PLAN.name, worker.holder, worker.sender.leases_at(tx), LEASE_SECONDS)
+                    total += plan.plan_due(tx, now, only=session_id)
+            except Exception:
+                LOG.exception("session not planned", extra={"session": session_id})
+                tell_unplanned(worker, session_id, now)
+
+
+def tell_unplanned(worker: Worker, session_id: int, now: datetime) -> None:
+    """Tell the operator that a session cannot be planned, so that its client gets no reminder."""
+    with worker.db.begin() as tx:
+        client = tx.get_one(Client, tx.get_one(ExerciseSession, session_id).client_id)
+        clinic = clients.the_clinic(tx, client.clinic_id)
+        say.tell_operator(tx, clinic, "reminders not planned", {"client": client.id}, now)
 
 
 def digests(worker: Worker, now: datetime) -> int:

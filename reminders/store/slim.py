@@ -178,6 +178,15 @@ DUE = (
     .limit(bindparam("most"))
     .with_for_update(of=[ExerciseSession, Client], skip_locked=True, key_share=True)
 )
+IDS_DUE = (
+    select(col(ExerciseSession.id))
+    .where(
+        col(ExerciseSession.state) == "planned",
+        col(ExerciseSession.queued_at).is_(None),
+        col(ExerciseSession.due_at) <= bindparam("now"),
+    )
+    .order_by(col(ExerciseSession.due_at), col(ExerciseSession.id))
+)
 CONTACTS = select(*columns_of(Contact, SlimContact)).where(among(col(Contact.client_id))).order_by(col(Contact.id))
 SCHEDULES = (
     select(*columns_of(Schedule, SlimSchedule)).where(among(col(Schedule.client_id))).order_by(col(Schedule.from_on))
@@ -186,10 +195,19 @@ CLIENTS = select(*columns_of(Client, ShownClient)).where(among(col(Client.id)))
 SESSIONS = select(*columns_of(ExerciseSession, ShownSession)).where(among(col(ExerciseSession.id)))
 
 
-def due_sessions(tx: Tx, now: datetime, limit: int) -> list[tuple[SlimSession, SlimClient]]:
-    """Return planned sessions whose hour has come, with their clients, locked against other workers on PostgreSQL."""
+def due_sessions(tx: Tx, now: datetime, limit: int, only: int | None = None) -> list[tuple[SlimSession, SlimClient]]:
+    """Return planned sessions whose hour has come, with their clients, locked against other workers on PostgreSQL.
+
+    `only` is the id of the one session to look at.
+    """
     cut = len(OF_SESSION)
-    return [(SlimSession(*row[:cut]), SlimClient(*row[cut:])) for row in ask(tx, DUE, {"now": now, "most": limit})]
+    wanted = DUE if only is None else DUE.where(col(ExerciseSession.id) == only)
+    return [(SlimSession(*row[:cut]), SlimClient(*row[cut:])) for row in ask(tx, wanted, {"now": now, "most": limit})]
+
+
+def ids_due(tx: Tx, now: datetime) -> list[int]:
+    """Return the ids of all planned sessions whose hour has come, the oldest first."""
+    return list(ask(tx, IDS_DUE, {"now": now}).scalars())
 
 
 def contacts_of(tx: Tx, client_ids: Sequence[int]) -> Iterator[SlimContact]:
