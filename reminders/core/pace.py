@@ -3,17 +3,29 @@ Pure."""
 
 from dataclasses import dataclass
 
+MOST_PARTS = 24  # no text has more: 1,600 characters at 67 a part
+MOST_AHEAD_SECONDS = 10.0  # how far ahead of it a claim may give out parts, with room for clocks that differ
 
 @dataclass
 class Pace:
     """The moment from which the sender is free, and the moment it is; both in the machine's seconds.
 
-    `parts_per_second` 0: no limit.
+    `parts_per_second` 0: no limit. A moment further ahead than texts can take was written by a clock that ran ahead,
+    and has been set right since: it holds nothing up.
     """
 
     parts_per_second: float
     free_at: float
     now: float
+
+    def __post_init__(self) -> None:
+        """Take a moment that cannot be for now."""
+        if self.parts_per_second > 0 and self.free_at - self.now > self.longest():
+            self.free_at = self.now
+
+    def longest(self) -> float:
+        """Return how many seconds ahead the sender can be taken at most."""
+        return MOST_AHEAD_SECONDS + MOST_PARTS / self.parts_per_second
 
     def has_room(self, ahead: float) -> bool:
         """Return whether another part may be given out within so many seconds."""

@@ -95,13 +95,19 @@ def hear(worker: Worker, now: datetime) -> int:
 
 
 def work_through(worker: Worker, now: datetime, done: Round) -> None:
-    """Close what is over, plan what is due, and raise what follows; an instant before the newest plans nothing."""
+    """Close what is over, plan what is due, and raise what follows; an instant before the newest plans nothing.
+
+    Alerts are called on and urgent answers watched all the same: a clock that ran ahead must not silence them. The
+    round's heartbeat stands still, since recurring work does.
+    """
     with worker.db.read() as tx:
         newest = marks.worked_through(tx)
         before = due.newest_alert_id(tx)
         waiting = due.jobs_due(tx, now)
     if newest is not None and now < newest:
         done.said.append("This instant lies before the newest one already worked through: nothing is planned.")
+        for job in (WATCH, ESCALATE):
+            do(worker, job, now)
         return
     if waiting:
         do_jobs(worker, now, done)

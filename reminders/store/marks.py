@@ -57,13 +57,17 @@ def set_pace(tx: Tx, free_at: float) -> None:
 
 
 def take_lease(tx: Tx, job: str, holder: str, now: datetime, seconds: int) -> bool:
-    """Take or keep the lease on a job; False while another holder's lease runs. One statement, so that one wins."""
+    """Take or keep the lease on a job; False while another holder's lease runs. One statement, so that one wins.
+
+    A lease that ends later than twice its length from now was taken by a clock that ran ahead: it holds nobody up.
+    """
     until = now + timedelta(seconds=seconds)
+    impossible = now + timedelta(seconds=2 * seconds)
     fresh = insert_into(tx, Lease).values(job=job, holder=holder, until_at=until)
     taken = fresh.on_conflict_do_update(
         index_elements=["job"],
         set_={"holder": holder, "until_at": until},
-        where=or_(col(Lease.holder) == holder, col(Lease.until_at) <= now),
+        where=or_(col(Lease.holder) == holder, col(Lease.until_at) <= now, col(Lease.until_at) > impossible),
     )
     return tx.execute(taken.returning(col(Lease.job))).first() is not None
 

@@ -50,12 +50,15 @@ def ready(app: AppDep) -> Response:
 
 
 def late_jobs(tx: Tx, app: App, now: datetime) -> list[str]:
-    """Return the jobs whose heartbeat is older than allowed; jobs that never ran are told as one."""
+    """Return the jobs whose heartbeat is older than allowed, or as far ahead; jobs that never ran are told as one.
+
+    A heartbeat ahead of the clock tells nothing of now: the clock that wrote it has been set back since.
+    """
     marks = list(tx.exec(select(Mark).where(col(Mark.name).startswith(HEARTBEAT))))
-    oldest = now - timedelta(seconds=app.settings.ready_after_seconds)
+    allowed = timedelta(seconds=app.settings.ready_after_seconds)
     if not marks:
         return ["no job has run yet"]
-    return sorted(mark.name.removeprefix(HEARTBEAT) for mark in marks if mark.at is None or mark.at < oldest)
+    return sorted(mark.name.removeprefix(HEARTBEAT) for mark in marks if mark.at is None or abs(now - mark.at) > allowed)
 
 
 @router.get("/metrics")

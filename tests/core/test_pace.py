@@ -29,3 +29,10 @@ def test_time_that_has_passed_is_not_saved_up() -> None:
     pace = Pace(1.0, 50.0, 100.0)
 
     assert [pace.take(1), pace.take(1)] == [0.0, 1.0]
+
+
+def test_a_clock_that_ran_ahead_and_was_set_back_holds_nothing_up() -> None:
+    pace = Pace(1.0, 3700.0, 100.0)
+
+    assert pace.has_room(2.0)
+    assert pace.take(1) == 0.0

@@ -1,11 +1,11 @@
 """A round of the recurring work: when a part of it fails, the clock was wrong, or nobody worked for long."""
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 from reminders.flows import fetch, tick
 from reminders.store.tables import Client, ClinicNote
 from tests.clinic import ANA, World
-from tests.flows.rounds import sent
+from tests.flows.rounds import sent, started
 
 WEDNESDAY_HOUR = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)
 
@@ -32,3 +32,20 @@ def test_a_client_who_cannot_be_planned_stops_nobody_elses_reminder_and_the_oper
     assert done.planned == 1
     assert len(sent(world, ANA, "reminder")) == 1
     assert [one.words for one in world.rows(ClinicNote, kind="operator")] == ["reminders not planned"]
+
+
+def test_an_urgent_alert_is_called_on_after_a_clock_that_ran_ahead_was_set_right(world: World) -> None:
+    started(world)
+    worker, right = worker_of(world), world.now
+    world.pass_time(days=1)
+    tick.run(worker, world.now)
+    world.now = right
+    world.hear("I fell and hit my head")
+    tick.run(worker, world.now)
+    first = len(world.queued("alert"))
+
+    world.pass_time(hours=1)
+    done = tick.run(worker, world.now)
+
+    assert len(world.queued("alert")) > first
+    assert (done.planned, len(done.said)) == (0, 1)

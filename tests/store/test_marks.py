@@ -29,6 +29,12 @@ def test_a_lease_is_kept_by_its_holder_and_taken_over_when_it_has_run_out(db: Da
     assert not take(db, "one", NOW + timedelta(seconds=121))
 
 
+def test_a_lease_of_a_clock_that_ran_ahead_is_taken_over_once_it_is_set_right(db: Database) -> None:
+    assert take(db, "one", NOW + timedelta(days=1))
+
+    assert take(db, "two")
+
+
 def test_a_mark_set_by_many_at_once_stands_and_nobody_fails(db: Database) -> None:
     def set_it(_: int) -> None:
         with db.begin() as tx:

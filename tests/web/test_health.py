@@ -41,6 +41,13 @@ def test_ready_needs_fresh_heartbeats(desk: Desk) -> None:
     assert (answer.status_code, answer.json()["jobs"]) == (503, "late: deliver, plan")
 
 
+def test_a_heartbeat_ahead_of_the_clock_is_late_too(desk: Desk) -> None:
+    beat(desk.world, -timedelta(hours=1))
+
+    answer = desk.visitor().get("/readyz")
+    assert (answer.status_code, answer.json()["jobs"]) == (503, "late: deliver, plan")
+
+
 def test_ready_says_when_the_schema_is_not_current(desk: Desk) -> None:
     beat(desk.world)
     with desk.world.db.engine.begin() as connection:
