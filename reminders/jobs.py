@@ -23,9 +23,7 @@ log = logging.getLogger("reminders.jobs")
 def worker_of(app: App, *, own_clock: bool = False) -> Worker:
     """Return what the jobs need, under a holder's name of its own."""
     sender = sender_of(app, own_clock=own_clock)
-    now = app.clock()
-    away = tick.has_been_away(app.db, now)
-    return Worker(app.db, sender, app.clock, fetchers_of(app, sender.links.keys), uuid.uuid4().hex, now, away)
+    return Worker(app.db, sender, app.clock, fetchers_of(app, sender.links.keys), uuid.uuid4().hex, app.clock())
 
 
 def scheduler_of(worker: Worker) -> BackgroundScheduler:
@@ -68,8 +66,8 @@ def keep_working(worker: Worker, stop: threading.Event) -> None:
         while not stop.is_set():
             sent = 0
             try:
+                tick.sender_beat(worker, worker.clock())  # first: after a stop nothing begun may go
                 sent = deliver.send_due(worker.sender, patient=False).sent
-                tick.sender_beat(worker, worker.clock())
             except Exception:
                 log.exception("sender failed")
             if not sent:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 MOST_PARTS = 24  # no text has more: 1,600 characters at 67 a part
 MOST_AHEAD_SECONDS = 10.0  # how far ahead of it a claim may give out parts, with room for clocks that differ
 
+
 @dataclass
 class Pace:
     """The moment from which the sender is free, and the moment it is; both in the machine's seconds.

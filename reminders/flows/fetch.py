@@ -157,8 +157,8 @@ def has_caught_up(tx: Tx, fetchers: Fetchers, since: datetime, now: datetime) ->
 
 
 def is_read(tx: Tx, name: str, since: datetime, now: datetime) -> bool:
-    """Return whether one source was read since an instant, or is given up for now."""
+    """Return whether one source was read since an instant, or has been failing for half an hour since then."""
     done, failing = marks.mark(tx, f"fetched {name}"), marks.mark(tx, f"{FAILING_MARK} {name}")
     if done is not None and done.at is not None and done.at >= since:
         return True
-    return failing is not None and failing.at is not None and now - failing.at >= GIVE_UP_AFTER
+    return failing is not None and failing.at is not None and now - max(failing.at, since) >= GIVE_UP_AFTER

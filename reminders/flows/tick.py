@@ -20,6 +20,7 @@ LOG = logging.getLogger("reminders.tick")
 LEASE_SECONDS = 120
 AWAY = timedelta(minutes=10)  # after a longer stop nothing service-begun goes before the first fetch has ended
 HEARTBEAT = "heartbeat:"
+STOPPED, OVER = "stopped", "caught up"  # the mark of the newest stop, and its value once what came meanwhile was read
 
 
 @dataclass
@@ -40,7 +41,7 @@ class Round:
 class Worker:
     """What the jobs need besides the database: the sender, what fetches from outside, who holds the leases.
 
-    `began_at` is when this process began, `was_away` whether nobody had worked for over ten minutes then.
+    `began_at` is when this process began.
     """
 
     db: Database
@@ -49,7 +50,6 @@ class Worker:
     fetchers: fetch.Fetchers
     holder: str
     began_at: datetime
-    was_away: bool = False
 
 
 @dataclass(frozen=True)
@@ -86,7 +86,8 @@ def run(worker: Worker, now: datetime) -> Round:
 
 def hear(worker: Worker, now: datetime) -> int:
     """Fetch what came while we were away, and read what waits; return how many messages were read."""
-    if worker.fetchers.inbound_list is not None or worker.fetchers.mailbox is not None:
+    notice_stop(worker, now)
+    if can_fetch(worker):
         leased(worker, "hear", now, lambda: fetch.run(worker.db, worker.fetchers, now))
     keeping.bring_in(worker.db)
     with worker.db.read() as tx:
@@ -100,6 +101,7 @@ def work_through(worker: Worker, now: datetime, done: Round) -> None:
     Alerts are called on and urgent answers watched all the same: a clock that ran ahead must not silence them. The
     round's heartbeat stands still, since recurring work does.
     """
+    notice_stop(worker, now)
     with worker.db.read() as tx:
         newest = marks.worked_through(tx)
         before = due.newest_alert_id(tx)
@@ -203,14 +205,45 @@ def leased(worker: Worker, name: str, now: datetime, work: Callable[[], int]) ->
             marks.end_lease(tx, name, worker.holder, worker.sender.leases_at(tx))
 
 
+def can_fetch(worker: Worker) -> bool:
+    """Return whether there is a list or a mailbox to fetch from."""
+    return worker.fetchers.inbound_list is not None or worker.fetchers.mailbox is not None
+
+
+def notice_stop(worker: Worker, now: datetime) -> None:
+    """Note from when on list and mailbox must be read, when nobody has worked for over ten minutes.
+
+    A machine that slept and a database that was away are stops as well, so every round looks. The mark stands in the
+    database, since a second start or another process has to wait too.
+    """
+    if not can_fetch(worker):
+        return
+    with worker.db.read() as tx:
+        found, newest = marks.mark(tx, STOPPED), marks.worked_through(tx)
+    stopped = found.at if found else None
+    known = [at for at in (stopped, newest) if at is not None]
+    is_ahead = found is not None and found.value != OVER and stopped is not None and stopped > now
+    if known and now - max(known) <= AWAY and not is_ahead:
+        return
+    with worker.db.begin() as tx:
+        marks.set_mark(tx, STOPPED, at=now if known else worker.began_at)
+
+
 def is_caught_up(worker: Worker, now: datetime) -> bool:
     """Return whether what came while nobody worked has been fetched, or could not be for half an hour."""
-    if not worker.was_away:
+    if not can_fetch(worker):
         return True
     with worker.db.read() as tx:
-        if not fetch.has_caught_up(tx, worker.fetchers, worker.began_at, now):
+        found = marks.mark(tx, STOPPED)
+        if found is None or found.at is None or found.value == OVER:
+            return True
+        since = found.at
+        if not fetch.has_caught_up(tx, worker.fetchers, since, now):
             return False
-    worker.was_away = False
+    with worker.db.begin() as tx:
+        still = marks.mark(tx, STOPPED)
+        if still is not None and still.at == since:
+            marks.set_mark(tx, STOPPED, at=since, value=OVER)
     return True
 
 
@@ -220,15 +253,9 @@ def is_held_back(db: Database) -> bool:
         return restored.waits_since(tx) is not None
 
 
-def has_been_away(db: Database, now: datetime) -> bool:
-    """Return whether nobody has worked through anything for over ten minutes."""
-    with db.read() as tx:
-        newest = marks.worked_through(tx)
-    return newest is None or now - newest > AWAY
-
-
 def sender_beat(worker: Worker, now: datetime) -> None:
     """Note that the sender is alive, at most once in ten seconds, and hold back what is begun until caught up."""
+    notice_stop(worker, now)
     worker.sender.answers_only = not is_caught_up(worker, now)
     with worker.db.read() as tx:
         found = marks.mark(tx, f"{HEARTBEAT}sender")

@@ -58,7 +58,9 @@ def late_jobs(tx: Tx, app: App, now: datetime) -> list[str]:
     allowed = timedelta(seconds=app.settings.ready_after_seconds)
     if not marks:
         return ["no job has run yet"]
-    return sorted(mark.name.removeprefix(HEARTBEAT) for mark in marks if mark.at is None or abs(now - mark.at) > allowed)
+    return sorted(
+        mark.name.removeprefix(HEARTBEAT) for mark in marks if mark.at is None or abs(now - mark.at) > allowed
+    )
 
 
 @router.get("/metrics")

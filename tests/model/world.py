@@ -12,7 +12,7 @@ from typing import Any
 from reminders.channels.recording import RecordingChannel
 from reminders.core.channel import Outgoing
 from reminders.errors import SendError
-from reminders.flows import fetch, tick
+from reminders.flows import fetch
 from reminders.flows.tick import Worker
 from reminders.store import schema, seed
 from reminders.store.db import Database
@@ -79,8 +79,7 @@ class Living(World):
 
     def worker(self) -> Worker:
         """Return the worker of a process that has just begun."""
-        away = tick.has_been_away(self.db, self.now)
-        return Worker(self.db, self.sender, self.clock, fetch.Fetchers(), self.sender.name, self.now, away)
+        return Worker(self.db, self.sender, self.clock, fetch.Fetchers(), self.sender.name, self.now)
 
     def close(self) -> None:
         """Give everything back."""
