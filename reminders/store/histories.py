@@ -20,8 +20,9 @@ from reminders.store import around
 from reminders.store.db import Tx, ask
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Precaution, Report, Staff
 
-# The rules look back ten ratings and a few weeks; more sessions than these change nothing.
+# The rules look back ten ratings and a few weeks: so many sessions, and more of the rated ones where few of these are.
 SESSIONS_SEEN = 60
+RATINGS_SEEN = 10  # besides those that her usual is made of
 # What a rule looks at of a session; the exercises it showed are the bulk of a row and stay unread.
 SEEN = (
     col(ExerciseSession.id),
@@ -51,6 +52,11 @@ SESSIONS = (
     .order_by(col(ExerciseSession.on_date).desc(), col(ExerciseSession.id).desc())
 )
 NEWEST_SESSIONS = SESSIONS.limit(SESSIONS_SEEN)
+OLDER_RATED = SESSIONS.where(
+    col(ExerciseSession.on_date) <= bindparam("until", type_=Date()),
+    col(ExerciseSession.pain).is_not(None),
+    col(ExerciseSession.kind) != "extra",
+)
 SESSIONS_OF_ALL = (
     columns(col(ExerciseSession.client_id), *SEEN)
     .outerjoin(ClientProgram, col(ClientProgram.id) == col(ExerciseSession.program_id))
@@ -76,11 +82,12 @@ def levels_of(clinic: Clinic | None, therapist: Staff | None, client: Client) ->
 
 
 def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> History:
-    """Return a client's history, the newest sessions only unless `most` is None."""
-    rows = gathered(tx, client) if most == SESSIONS_SEEN else None
-    if rows is None:
-        statement = NEWEST_SESSIONS if most == SESSIONS_SEEN else SESSIONS.limit(most) if most else SESSIONS
-        rows = list(ask(tx, statement, {"client": client.id}))
+    """Return a client's history: unless `most` says otherwise (None: all) the sessions that the rules look at."""
+    levels = levels_of(tx.get(Clinic, client.clinic_id), tx.get(Staff, client.therapist_id), client)
+    if most == SESSIONS_SEEN:
+        rows = newest_sessions(tx, client, max(levels.usual_of, levels.usual_needs) + RATINGS_SEEN)
+    else:
+        rows = list(ask(tx, SESSIONS.limit(most) if most else SESSIONS, {"client": client.id}))
     mornings = mornings_of(tx, client, {row.id or 0 for row in rows})
     facts = [session_fact(row, mornings.get(row.id or 0, ())) for row in rows]
     is_free = around.lacks(tx, "precaution", client.id or 0)
@@ -90,8 +97,32 @@ def history_of(tx: Tx, client: Client, *, most: int | None = SESSIONS_SEEN) -> H
         usual_facts=UsualFacts(client.usual_pain, client.pinned_usual, client.kept_usual, client.kept_usual_on),
         precautions=frozenset(precautions),
         precautions_stated=client.precautions_stated,
-        levels=levels_of(tx.get(Clinic, client.clinic_id), tx.get(Staff, client.therapist_id), client),
+        levels=levels,
     )
+
+
+def newest_sessions(tx: Tx, client: Client, ratings: int) -> list[Seen]:
+    """Return the newest sessions of a client, and before them as many older rated ones as her usual may need.
+
+    Sessions without a rating, a long pause's or silence's, must not push her ratings out of sight.
+    """
+    rows = gathered(tx, client)
+    if rows is None:
+        rows = list(ask(tx, NEWEST_SESSIONS, {"client": client.id}))
+    rows, more = rows[:SESSIONS_SEEN], rows[SESSIONS_SEEN:]
+    missing = ratings - sum(is_rated(row) for row in rows)
+    if missing <= 0 or len(rows) < SESSIONS_SEEN:
+        return rows
+    if not more:
+        known = {row.id for row in rows}
+        older = OLDER_RATED.limit(missing + len(known))
+        more = [row for row in ask(tx, older, {"client": client.id, "until": rows[-1].on_date}) if row.id not in known]
+    return rows + [row for row in more if is_rated(row)][:missing]
+
+
+def is_rated(row: Seen) -> bool:
+    """Return whether a session counts for her usual."""
+    return row.pain is not None and row.kind != "extra"
 
 
 def gather(tx: Tx, client_ids: Sequence[int], until: date) -> None:
@@ -103,7 +134,7 @@ def gather(tx: Tx, client_ids: Sequence[int], until: date) -> None:
 
 
 def gathered(tx: Tx, client: Client) -> list[Seen] | None:
-    """Return the newest sessions of a client as they were fetched with others', None when they were not.
+    """Return a client's sessions as they were fetched with others', newest first, None when they were not.
 
     What this transaction has changed of them since is taken from its own rows.
     """
@@ -116,7 +147,7 @@ def gathered(tx: Tx, client: Client) -> list[Seen] | None:
         row = row if mine is None else as_it_is(mine, row)
         if row.state != "planned":
             rows.append(row)
-    return rows[:SESSIONS_SEEN]
+    return rows
 
 
 def as_it_is(session: ExerciseSession, fetched: Seen) -> Seen:
