@@ -54,7 +54,10 @@ def begin(
     reason: str = "",
     from_on: date | None = None,
 ) -> Pause:
-    """Pause a client until a date (the last paused day), by default 14 days, at most 90; a running one is changed."""
+    """Pause a client until a date (the last paused day), by default 14 days, at most 90; a running one is changed.
+
+    One that the service began for silence becomes hers or the desk's when they set it: no report ends it any more.
+    """
     today = client_day(now, client.time_zone)
     first = max(from_on or today, today)
     until = min(until_on or first + timedelta(days=DEFAULT_DAYS - 1), first + timedelta(days=MOST_DAYS - 1))
@@ -65,6 +68,8 @@ def begin(
     else:
         pause.until_on = until
         pause.from_on = min(pause.from_on, first)
+        if by != "service":
+            pause.reason, pause.by = reason, by
     tx.flush()
     if pause.from_on <= today:
         outbox.withdraw(tx, now, "paused", client_id=client.id or 0, kinds=PAUSED_KINDS)

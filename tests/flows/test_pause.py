@@ -99,6 +99,19 @@ def test_a_second_pause_changes_the_running_one(world: World) -> None:
     assert [one.until_on for one in world.rows(Pause, client_id=ana)] == [date(2027, 3, 20)]
 
 
+def test_no_report_ends_a_pause_of_her_own_that_followed_the_services(world: World) -> None:
+    ana = reminded(world)
+    with world.db.begin() as tx:
+        pause.begin(tx, tx.get_one(Client, ana), None, "service", world.now, reason="quiet")
+    world.hear("I am travelling, please pause until 2027-03-25")
+    world.pass_time(days=2)
+
+    world.hear("Did my exercises at the hotel, all of it, pain 2")
+
+    row = world.rows(Pause, client_id=ana)[0]
+    assert (row.until_on, row.by, row.ended_at) == (date(2027, 3, 25), "client", None)
+
+
 def test_coming_back_ends_the_pause_and_names_the_next_day(world: World) -> None:
     ana = reminded(world)
     begin(world, ana, None)
