@@ -137,7 +137,7 @@ def correct(
     )
     tx.add(report)
     tx.flush()
-    reports.revalue(tx, client, session, now)
+    reports.revalue(tx, client, session, now, by_staff=True)
     judge.judge_report(tx, clinic, client, session, report, now)
     audit.record(tx, clinic.id, by, "reading corrected", client.id, {"session": session.id, "report": report.id}, now)
     return report

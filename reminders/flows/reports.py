@@ -209,9 +209,18 @@ def comes_last(tx: Tx, session: ExerciseSession, newest: Report) -> bool:
 
 
 def revalue(
-    tx: Tx, client: Client, session: ExerciseSession, now: datetime, value: SessionValue | None = None
+    tx: Tx,
+    client: Client,
+    session: ExerciseSession,
+    now: datetime,
+    value: SessionValue | None = None,
+    *,
+    by_staff: bool = False,
 ) -> SessionValue:
-    """Give a session its value, by default from its reports in order, and do what follows for reminder and next one."""
+    """Give a session its value, by default from its reports in order, and do what follows for reminder and next one.
+
+    What staff corrects is no word of hers: she may be as silent as before.
+    """
     value = value or session_value(stated(tx, session.id))
     session.completed, session.sets, session.reps = value.completed, value.sets, value.reps
     session.pain, session.pain_before, session.pain_after = value.pain, value.before, value.after
@@ -225,7 +234,8 @@ def revalue(
         if was_ahead:
             session.queued_at = now
             plan.plan_next_session(tx, client, session.on_date, now)
-        sweep.report_arrived(tx, client, session, now)
+        if not by_staff:
+            sweep.report_arrived(tx, client, session, now)
     return value
 
 

@@ -5,8 +5,8 @@ from typing import Any
 
 import pytest
 
-from reminders.flows import hold, pause, sweep
-from reminders.store.tables import Client, ExerciseSession, Flag, Pause, Question
+from reminders.flows import care, hold, pause, sweep
+from reminders.store.tables import Client, Clinic, ExerciseSession, Flag, Pause, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import sent, started, until
 
@@ -123,6 +123,19 @@ def test_after_twenty_eight_silent_days_she_is_paused_and_the_clinic_phones(worl
     assert not world.client(ana).weekly_only
     assert world.rows(Pause)[0].ended_by == "report"
     assert next(one.state for one in world.alerts() if one.rule == "quiet") == "closed"
+
+
+def test_a_staff_correction_of_an_old_session_is_no_word_of_hers(world: World) -> None:
+    ana = silent_until(world, datetime(2027, 4, 1, 20, 0, tzinfo=UTC))
+    session = world.sessions(ana)[0]
+
+    with world.db.begin() as tx:
+        clinic, client = tx.get_one(Clinic, 1), tx.get_one(Client, ana)
+        row = tx.get_one(ExerciseSession, session.id)
+        care.correct(tx, clinic, client, row, {"completed": "all", "pain": 3}, "typo", "ben@example.org", world.now)
+
+    assert [one.ended_at for one in world.rows(Pause)] == [None]
+    assert "closed" not in [one.state for one in world.alerts() if one.rule == "quiet"]
 
 
 def test_silence_is_not_counted_while_she_is_paused(world: World) -> None:
