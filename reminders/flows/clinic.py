@@ -9,12 +9,12 @@ from sqlmodel import col, select
 
 from reminders.core.clinic_fields import READERS
 from reminders.core.languages import LANGUAGES
-from reminders.core.schedule import local_date
+from reminders.core.schedule import local_date, parse_window
 from reminders.core.segments import parts, plain
 from reminders.errors import BadInput
 from reminders.flows import audit, plan
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Clinic, ExerciseSession
+from reminders.store.tables import Client, Clinic, ExerciseSession, Schedule
 from reminders.texts import Texts, squeezed
 
 # Texts that a clinic may word for itself, the values that each must keep, and the words it must say: who writes, that a
@@ -56,6 +56,8 @@ def change(
             raise BadInput(f"{called[name]}: {error}.") from None
         if getattr(clinic, name) != value:
             changes[name] = value
+    if "window" in changes:
+        refuse_shutting_out(tx, clinic, changes["window"], called["window"])
     for name, value in changes.items():
         setattr(clinic, name, value)
     tx.add(clinic)
@@ -65,6 +67,24 @@ def change(
     if changes:
         audit.record(tx, clinic.id, by, "clinic changed", None, {"fields": sorted(changes)}, now)
     return sorted(changes)
+
+
+def refuse_shutting_out(tx: Tx, clinic: Clinic, window: str, field: str) -> None:
+    """Raise BadInput for a window that leaves out the hour of a client who has no window of her own."""
+    first, last = parse_window(window)
+    statement = (
+        select(Schedule.client_id, Schedule.time)
+        .join(Client, col(Client.id) == col(Schedule.client_id))
+        .where(Client.clinic_id == clinic.id, Client.window == "", Client.state != "closed")
+        .order_by(col(Schedule.client_id), col(Schedule.from_on))
+    )
+    newest = dict(tx.exec(statement).all())
+    shut_out = sorted(hour for hour in newest.values() if not first <= hour < last)
+    if shut_out:
+        raise BadInput(
+            f"{field}: it leaves out the reminder hours of clients ({len(shut_out)} of them, the first at "
+            f"{shut_out[0]}); change those hours first."
+        )
 
 
 def plan_around(tx: Tx, clinic: Clinic, now: datetime) -> None:

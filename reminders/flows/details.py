@@ -42,6 +42,8 @@ def change(tx: Tx, clinic: Clinic, client: Client, wanted: Wanted, by: str, now:
         raise BadInput("The name is empty; fill it in.")
     changed += change_therapist(tx, clinic, client, wanted.therapist_id)
     changed += change_schedule(tx, client, wanted, now)
+    if "window" in changed and (plans := clients.plans_of(tx, client.id or 0)):
+        plan.refuse_outside(clinic, client, plans[-1].time)
     tx.add(client)
     tx.flush()
     if {"channel", "window"} & set(changed):

@@ -11,6 +11,7 @@ from sqlalchemy import delete, update
 from sqlmodel import col, select
 
 from reminders.core.schedule import Plan, at_local, local_date
+from reminders.errors import BadInput
 from reminders.flows import say
 from reminders.flows.planner import Planner, load, next_session, upcoming
 from reminders.store import bulk, clients, inbox, outbox, slim
@@ -210,8 +211,19 @@ def last_planned(tx: Tx, client: Client, today: date) -> date:
     return max(today, newest) if newest > today else today
 
 
+def refuse_outside(clinic: Clinic, client: Client, hour: str) -> None:
+    """Raise BadInput for a reminder hour outside a client's window: all her sessions would be unsent."""
+    first, last = clients.window_of(clinic, client)
+    if not first <= hour < last:
+        raise BadInput(f"The hour {hour} is outside the window {first}-{last}; choose one inside it.")
+
+
 def change_schedule(tx: Tx, client: Client, days: str, time: str, zone: str, now: datetime) -> date:
-    """Give a client other days, hour or zone from tomorrow on, and plan anew; return the date from which they count."""
+    """Give a client other days, hour or zone from tomorrow on, and plan anew; return the date from which they count.
+
+    Raises BadInput for an hour outside her window.
+    """
+    refuse_outside(clients.the_clinic(tx, client.clinic_id), client, time)
     from_on = local_date(now, client.time_zone) + timedelta(days=1)
     for later in tx.exec(select(Schedule).where(Schedule.client_id == client.id, col(Schedule.from_on) >= from_on)):
         tx.delete(later)

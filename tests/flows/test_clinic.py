@@ -82,6 +82,15 @@ def test_a_field_that_does_not_fit_is_named_and_nothing_is_kept(world: World, fi
         assert ours(tx).crisis_line == "988"
 
 
+def test_a_window_that_leaves_out_a_clients_hour_is_refused(world: World) -> None:
+    world.enrol()
+
+    with pytest.raises(BadInput, match=r"window: it leaves out the reminder hours of clients \(1 of them, .* 08:30"):
+        change(world, window="09:00-19:00")
+
+    assert change(world, window="08:00-19:00") == ["window"]
+
+
 @pytest.mark.parametrize("name", WORDABLE)
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_our_own_wording_is_safe_by_the_rules_for_others(language: str, name: str) -> None:

@@ -43,11 +43,11 @@ def change(world: World, client_id: int, wanted: Wanted) -> list[str]:
 def test_what_differs_is_kept_and_named_in_the_log(world: World) -> None:
     client_id = world.enrol()
 
-    changed = change(world, client_id, Wanted({"name": " Ana  Ruiz Vega ", "language": "es", "window": "9:00-19:00"}))
+    changed = change(world, client_id, Wanted({"name": " Ana  Ruiz Vega ", "language": "es", "window": "7:00-19:00"}))
 
     assert sorted(changed) == ["language", "name", "window"]
     client = world.client(client_id)
-    assert (client.name, client.language, client.window) == ("Ana Ruiz Vega", "es", "09:00-19:00")
+    assert (client.name, client.language, client.window) == ("Ana Ruiz Vega", "es", "07:00-19:00")
     assert world.rows(Audit, action="details changed")[-1].details == {"fields": ["language", "name", "window"]}
 
 
@@ -100,6 +100,8 @@ WRONG: dict[str, tuple[Wanted, str]] = {
     "an odd birth year": (Wanted({"birth_year": 1700}), "The birth year must be from 1900"),
     "an odd day": (Wanted({}, days="funday"), "Days and hour: 'funday' is not a day"),
     "an odd hour": (Wanted({}, time="25:00"), "Days and hour: '25:00' is not a time"),
+    "an hour outside the window": (Wanted({}, time="20:30"), "20:30 is outside the window 08:00-20:00"),
+    "a window that shuts her hour out": (Wanted({"window": "13:00-20:00"}), "08:30 is outside the window 13:00-20:00"),
     "an odd zone": (Wanted({}, time_zone="Mars/Base"), "Days and hour: 'Mars/Base' is not a time zone"),
 }
 
