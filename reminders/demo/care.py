@@ -170,7 +170,9 @@ def approve(proposal_id: int) -> Act:
         one = tx.get(Proposal, proposal_id)
         client = tx.get(Client, one.client_id) if one else None
         therapist = clients.therapist_of(tx, client) if client else None
-        if one is not None and one.state == "open" and therapist is not None:
+        if one is None or client is None or therapist is None or one.state != "open":
+            return
+        if not hold.is_held(tx, client.id or 0):
             steps.approve(tx, one, therapist.email, now)
 
     return act

@@ -100,11 +100,16 @@ def may_go_by_itself(tx: Tx, client: Client, program: Program, rung: int, step: 
 
 
 def approve(tx: Tx, proposal: Proposal, by: str, now: datetime) -> ClientProgram:
-    """Make the proposed step from tomorrow on; the client hears what changes and why in her next reminder."""
+    """Make the proposed step from tomorrow on; the client hears what changes and why in her next reminder.
+
+    Raises Refused for a step up while she is held: what speaks for it is older than what stopped her.
+    """
     client = tx.get(Client, proposal.client_id)
     version = clients.newest_program(tx, proposal.client_id)
     if proposal.state != "open" or client is None or version is None:
         raise Refused("This proposal is settled already.")
+    if proposal.direction == "up" and clients.open_hold(tx, proposal.client_id) is not None:
+        raise Refused("She is on hold: clear the hold before her dose goes up.")
     return settle(tx, proposal, client, version, by, now)
 
 

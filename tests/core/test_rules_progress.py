@@ -15,7 +15,7 @@ FACTS = StepFacts(today=MONDAY + timedelta(days=14), rung=0, rung_on=MONDAY)
 
 
 def record(*pains: int | None, states: str = "dddddd", usual: float = 2, easy: frozenset[int] = frozenset()) -> History:
-    names = {"d": "done", "p": "part", "s": "skipped", "m": "missed"}
+    names = {"d": "done", "p": "part", "s": "skipped", "m": "missed", "h": "held"}
     sessions = tuple(
         SessionFact(at, MONDAY + timedelta(days=2 * at), names[state], pain, is_easy=at in easy)
         for at, (state, pain) in enumerate(zip(states, pains, strict=True))
@@ -33,6 +33,8 @@ STEP_UP = {
     "two ratings over three": (record(2, 2, 4, 4, 2, 2), FACTS, False),
     "usual four: fives are allowed": (record(5, 5, 5, 5, 5, 5, usual=4), FACTS, True),
     "one rating over five": (record(2, 2, 6, 2, 2, 2, usual=6), FACTS, False),
+    "the rating that brought a hold counts": (record(2, 2, 2, 7, 2, 2, 2, states="dddhddd"), FACTS, False),
+    "a held day without pain does not stop it": (record(2, 2, 2, None, 2, 2, 2, states="dddhddd"), FACTS, True),
     "an easy day does not count": (record(2, 2, 2, 2, 2, 2, easy=frozenset({5})), FACTS, False),
     "thirteen days on the rung": (GOOD, replace(FACTS, today=MONDAY + timedelta(days=13)), False),
     "a rung that asks for longer": (GOOD, replace(FACTS, least_days=21), False),

@@ -7,7 +7,7 @@ from sqlmodel import select
 
 from reminders.core.program_data import STARTER_PROGRAMS
 from reminders.errors import BadInput, Refused
-from reminders.flows import programs
+from reminders.flows import hold, programs
 from reminders.flows.programs import Change
 from reminders.store.db import Tx
 from reminders.store.tables import Client, ClientProgram, ExerciseSession, Precaution, Proposal, Schedule
@@ -83,6 +83,19 @@ def test_a_proposal_is_answered(world: World, is_yes: bool, state: str, rungs: l
 
     assert world.rows(Proposal, client_id=client_id)[0].state == state
     assert [one.rung for one in versions(world, client_id)] == rungs
+
+
+def test_a_step_up_is_refused_while_she_is_held(world: World) -> None:
+    client_id = world.enrol()
+    with world.db.begin() as tx:
+        proposal = Proposal(client_id=client_id, made_at=world.now, direction="up", to_rung=1)
+        tx.add(proposal)
+        hold.open_hold(tx, client_of(tx, client_id), "therapist", BEN, world.now)
+
+    with world.db.begin() as tx, pytest.raises(Refused, match="clear the hold"):
+        programs.answer_proposal(tx, client_of(tx, client_id), tx.get_one(Proposal, proposal.id), True, BEN, world.now)
+
+    assert [one.rung for one in versions(world, client_id)] == [0]
 
 
 def test_another_program_starts_its_weeks_anew_and_keeps_her_usual(world: World) -> None:

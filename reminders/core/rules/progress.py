@@ -52,10 +52,13 @@ def step_up(history: History, facts: StepFacts) -> Step | None:
         return None
     recent = on_this_rung(history, facts)[-levels.progress_of :]
     done = sum(one.state == "done" for one in recent)
-    if len(recent) < levels.progress_of or done < levels.progress_full or not pain_allows(history, recent):
+    if len(recent) < levels.progress_of or done < levels.progress_full:
+        return None
+    rated = rated_since(history, recent[0].on)
+    if not pain_allows(history, rated):
         return None
     reasons: list[tuple[str, dict[str, int | float]]] = [("in_full", {"done": done, "of": len(recent)})]
-    reasons.append(("pain_allows", {"worst": max((one.pain or 0 for one in recent), default=0)}))
+    reasons.append(("pain_allows", {"worst": max((one.pain or 0 for one in rated), default=0)}))
     if list(facts.efforts[-2:]) == ["easy", "easy"]:
         reasons.append(("easy_twice", {}))
     return Step("up", facts.rung + 1, tuple(reasons))
@@ -70,10 +73,15 @@ def on_this_rung(history: History, facts: StepFacts) -> list[SessionFact]:
     ]
 
 
-def pain_allows(history: History, recent: Sequence[SessionFact]) -> bool:
-    """Return whether the ratings of recent sessions leave room for more."""
+def rated_since(history: History, since: date) -> list[SessionFact]:
+    """Return the rated sessions since a day, whatever became of them: the rating that brought a hold counts most."""
+    return [one for one in history.sessions if one.on >= since and one.pain is not None and not one.is_extra]
+
+
+def pain_allows(history: History, sessions: Sequence[SessionFact]) -> bool:
+    """Return whether the ratings of some sessions leave room for more."""
     levels = history.levels
-    rated = [(one.pain, history.usual_before(history.place(one.id))) for one in recent if one.pain is not None]
+    rated = [(one.pain, history.usual_before(history.place(one.id))) for one in sessions if one.pain is not None]
     over = sum(pain > progress_level(usual, levels) for pain, usual in rated)
     return over <= levels.progress_pain_over and all(pain <= levels.progress_pain_most for pain, _ in rated)
 
