@@ -24,6 +24,7 @@ from reminders.texts import Mail, Texts
 from reminders.texts_said import said_date
 
 HOUR = "07:00"
+MOST_WEEKS = 8  # so many weeks back digests are made up for: older ones help nobody
 LANGUAGE = "en"  # staff are written to in English
 ZONES = columns(col(Clinic.id), col(Clinic.time_zone)).where(col(Clinic.name) != "").order_by(col(Clinic.id))
 DATES = ("on", "from", "until", "last_on", "recheck_on", "end_on", "paused_until")
@@ -46,12 +47,21 @@ def run(db: Database, texts: Texts, now: datetime) -> int:
 
 
 def weeks_due(tx: Tx, now: datetime) -> Iterator[tuple[int, str]]:
-    """Yield each clinic whose digests of the week before are not made yet, with that week."""
+    """Yield each clinic with a week whose digests are due and not made yet, oldest first.
+
+    After a stop over several Mondays each week is made, the newest `MOST_WEEKS` of them; at first only the newest.
+    """
     for clinic_id, time_zone in ask(tx, ZONES).all():
         week = week_due(time_zone, now)
         made = marks.mark(tx, mark_name(clinic_id))
-        if made is None or made.value < week:
-            yield clinic_id, week
+        if made is not None and made.value >= week:
+            continue
+        newest = values_of.week_days(week)[0]
+        back = MOST_WEEKS if made is not None else 1
+        for late in reversed(range(back)):
+            one = values_of.week_of(newest - timedelta(weeks=late))
+            if made is None or one > made.value:
+                yield clinic_id, one
 
 
 def mark_name(clinic_id: int) -> str:

@@ -222,10 +222,17 @@ def client_facts(client: Row[Any], levels: Levels, days: tuple[date, date], rows
         proposal=rows.proposals[-1].direction if rows.proposals else "",
         rung=newest.rung if newest else 0,
         dose=first_dose(newest.body, newest.rung) if newest else "",
-        recheck_on=newest.recheck_on if newest and newest.rechecked_on is None else None,
+        recheck_on=newest.recheck_on if newest and not is_rechecked(newest) else None,
         end_on=newest.end_on if newest else None,
         program_unchecked=not client.precautions_stated,
         falls=rows.falls,
+    )
+
+
+def is_rechecked(version: Row[Any]) -> bool:
+    """Return whether the re-check of a version was done on its date or later: an earlier one's day is no answer."""
+    return version.rechecked_on is not None and (
+        version.recheck_on is None or version.rechecked_on >= version.recheck_on
     )
 
 

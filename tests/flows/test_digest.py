@@ -8,6 +8,7 @@ from reminders.core.languages import LANGUAGES
 from reminders.flows import digest
 from reminders.store.tables import (
     Client,
+    ClientProgram,
     Clinic,
     Digest,
     ExerciseSession,
@@ -60,6 +61,25 @@ def test_running_again_or_late_makes_it_once(world: World) -> None:
     assert make(world, MONDAY_7 + timedelta(days=4)) == 0
     assert len(world.rows(Digest, week=WEEK)) == 1
     assert len(world.rows(Outbound, kind="digest")) == 1
+
+
+def test_after_a_stop_over_two_mondays_both_weeks_are_made(world: World) -> None:
+    with_record(world)
+    make(world)
+
+    assert make(world, MONDAY_7 + timedelta(days=14)) == 2
+    assert [row.week for row in world.rows(Digest)] == [WEEK, "2027-W11", "2027-W12"]
+
+
+def test_a_recheck_that_is_due_is_named_whenever_the_last_one_was(world: World) -> None:
+    client_id = with_record(world)
+    with world.db.begin() as tx:
+        version = tx.exec(select(ClientProgram).where(ClientProgram.client_id == client_id)).one()
+        version.rechecked_on, version.recheck_on = date(2027, 3, 2), date(2027, 3, 12)
+
+    make(world)
+
+    assert world.rows(Digest)[0].values["clients"][0]["recheck_on"] == "2027-03-12"
 
 
 def test_a_crash_before_the_mark_was_set_makes_nothing_twice(world: World) -> None:
