@@ -1,11 +1,11 @@
 """A clinic's own details and wording, changed within what is safe; each change is a line in the audit log."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlmodel import col, select
+from sqlmodel import col, or_, select
 
 from reminders.core.clinic_fields import READERS
 from reminders.core.languages import LANGUAGES
@@ -13,7 +13,7 @@ from reminders.core.schedule import local_date, parse_window
 from reminders.core.segments import parts, plain
 from reminders.errors import BadInput
 from reminders.flows import audit, plan
-from reminders.store.db import Tx
+from reminders.store.db import Tx, lock_clients
 from reminders.store.tables import Client, Clinic, ExerciseSession, Schedule
 from reminders.texts import Texts, squeezed
 
@@ -49,6 +49,7 @@ def change(
     it is `called` where it was filled in.
     """
     changes: dict[str, Any] = {}
+    closed_before = list(clinic.closed_days)
     for name, text in given.items():
         try:
             value = READERS[name](text)
@@ -63,7 +64,7 @@ def change(
     tx.add(clinic)
     tx.flush()
     if "closed_days" in changes:
-        plan_around(tx, clinic, now)
+        plan_around(tx, clinic, closed_before, now)
     if changes:
         audit.record(tx, clinic.id, by, "clinic changed", None, {"fields": sorted(changes)}, now)
     return sorted(changes)
@@ -87,11 +88,13 @@ def refuse_shutting_out(tx: Tx, clinic: Clinic, window: str, field: str) -> None
         )
 
 
-def plan_around(tx: Tx, clinic: Clinic, now: datetime) -> None:
-    """Plan anew the clients whose next session falls on a closed day."""
+def plan_around(tx: Tx, clinic: Clinic, closed_before: Sequence[str], now: datetime) -> None:
+    """Plan anew the clients whose next session falls on a closed day, or after one that is open again."""
     first = local_date(now, clinic.time_zone) - timedelta(days=1)
     closed = [day for text in clinic.closed_days if (day := date.fromisoformat(text)) >= first]
-    if not closed:
+    opened = [date.fromisoformat(text) for text in closed_before if text not in clinic.closed_days]
+    after = min((day for day in opened if day >= first), default=date.max)
+    if not closed and after == date.max:
         return
     statement = (
         select(Client)
@@ -100,10 +103,13 @@ def plan_around(tx: Tx, clinic: Clinic, now: datetime) -> None:
             Client.clinic_id == clinic.id,
             ExerciseSession.state == "planned",
             col(ExerciseSession.queued_at).is_(None),
-            col(ExerciseSession.on_date).in_(closed),
+            or_(col(ExerciseSession.on_date).in_(closed), col(ExerciseSession.on_date) > after),
         )
+        .order_by(col(Client.id))
     )
-    for client in list(tx.exec(statement)):
+    found = list(tx.exec(statement))
+    lock_clients(tx, [client.id for client in found])
+    for client in found:
         plan.replan(tx, client, now)
 
 
