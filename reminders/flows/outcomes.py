@@ -18,6 +18,7 @@ from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSessi
 
 MOST_ATTEMPTS = 12
 FIRST_WAIT_SECONDS, LONGEST_WAIT_SECONDS = 15.0, 600.0
+URGENT_WAIT_SECONDS = 120.0  # an urgent message is tried again by then, whatever the provider asks: nobody may wait
 EVENING_AFTER = timedelta(hours=3)  # no evening prompt when the reminder went less than this before
 UNCONFIRMED_AFTER = 3  # reminders to a contact that never answered
 
@@ -138,10 +139,12 @@ def refused(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
 
 
 def try_later(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
-    """Let a message wait before the next try: growing, jittered, and no shorter than the provider asked."""
+    """Let a message wait before the next try: growing, jittered, as long as the provider asks; urgent ones briefly."""
     wait = min(FIRST_WAIT_SECONDS * 2 ** (row.attempts - 1), LONGEST_WAIT_SECONDS)
     spread = int.from_bytes(hashlib.sha256(f"{row.key}:{row.attempts}".encode()).digest()[:2]) / 65_536
     wait = max(wait * (0.8 + 0.4 * spread), error.retry_after or 0.0)
+    if row.priority == 0:
+        wait = min(wait, URGENT_WAIT_SECONDS)
     due_at = now + timedelta(seconds=wait)
     if row.expires_at is not None and due_at >= row.expires_at:
         row.state, row.why, row.settled_at = "expired", "too late to try again", now

@@ -6,6 +6,7 @@ Sessions that close stand in flows/sweep, alerts that nobody takes in flows/esca
 from datetime import datetime, timedelta
 from functools import partial
 
+from sqlalchemy import or_
 from sqlmodel import col, select
 
 from reminders.core.hours import Hours
@@ -84,13 +85,18 @@ def is_long(days: int, levels: Levels) -> bool:
 
 
 def help_late_answers(tx: Tx, now: datetime, limit: int) -> int:
-    """Send danger answers that no channel took within two minutes by her other address, and call staff again."""
+    """Send danger answers that no channel took within two minutes by her other address, and call staff again.
+
+    Each refusal moves a row's due time ahead, so that of one that was tried counts from when it was written.
+    """
+    by = now - ANSWER_WITHIN
+    was_refused = (col(Outbound.state) == "waiting") & (col(Outbound.attempts) > 0) & (col(Outbound.created_at) <= by)
     statement = select(Outbound).where(
         col(Outbound.state).in_(around.UNDER_WAY),
         Outbound.priority == 0,
         col(Outbound.kind).in_(URGENT_ANSWERS),
         Outbound.channel == "sms",
-        col(Outbound.due_at) <= now - ANSWER_WITHIN,
+        or_(col(Outbound.due_at) <= by, was_refused),
         Outbound.why != LATE,
     )
     rows = list(tx.exec(statement.order_by(col(Outbound.id)).limit(limit)))

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import ColumnElement, Date, bindparam, exists, or_, select
+from sqlalchemy import ColumnElement, Date, and_, bindparam, exists, or_, select
 
 from reminders.store.bulk import OUTBOUND, SESSION, table_of
 from reminders.store.db import Tx
@@ -37,7 +37,10 @@ TO_WATCH = or_(
     there_is(
         OUTBOUND.c.state.in_(("waiting", "claimed", "unknown")),
         OUTBOUND.c.priority == 0,
-        OUTBOUND.c.due_at <= MINUTES_AGO,
+        or_(
+            OUTBOUND.c.due_at <= MINUTES_AGO,
+            and_(OUTBOUND.c.attempts > 0, OUTBOUND.c.created_at <= MINUTES_AGO),  # each refusal moves the due time
+        ),
         OUTBOUND.c.channel == "sms",
     ),
 )

@@ -1,11 +1,16 @@
 """Calls and answers that did not arrive, and the people who step in for those who are away."""
 
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
+
+import pytest
+from sqlmodel import select
 
 from reminders.errors import SendError
 from reminders.flows import alert, escalate
+from reminders.store import due
 from reminders.store.tables import Alert, Outbound
 from tests.clinic import ANA, BEN, DEE, World
+from tests.flows.failing import Failing, rounds
 from tests.flows.rounds import go, sent, started
 from tests.flows.test_alert import acknowledged, raised, the
 from tests.flows.test_escalate import GUS, change_staff, gus, texts
@@ -120,3 +125,40 @@ def test_a_note_with_nobody_to_read_it_is_told_to_the_operator(world: World) -> 
     assert sent(world, BEN, "note") == []
     assert [row.details["what"] for row in world.queued("operator")] == ["nobody to call"]
     assert world.rows(Alert, id=one)[0].next_step_at > world.now
+
+
+@pytest.mark.parametrize("retry_after", [None, 3600.0], ids=["refused", "asked to wait an hour"])
+def test_a_danger_answer_that_is_refused_for_two_minutes_goes_by_mail_and_calls_again(
+    world: World, retry_after: float | None
+) -> None:
+    ana = started(world, email="ana@example.org", channel="sms")
+    world.hear("I fell and hit my head")
+    busy = Failing(world, SendError("busy", code="20429", retry_after=retry_after), to=ANA)
+
+    rounds(world, {"sms": busy}, minutes=3)
+
+    assert [row.state for row in world.queued("danger") if row.channel == "email"] == ["accepted"]
+    assert world.alerts(ana)[0].round == 2
+
+
+def test_an_urgent_text_waits_no_longer_than_two_minutes_for_its_next_try(world: World) -> None:
+    started(world)
+    world.hear("I fell and hit my head")
+    busy = Failing(world, SendError("busy", code="20429", retry_after=3600.0), to=ANA)
+
+    rounds(world, {"sms": busy}, minutes=10)
+
+    assert len(busy.tried) >= 5
+
+
+def test_a_danger_answer_that_is_refused_for_two_minutes_is_found_by_the_quiet_rounds(world: World) -> None:
+    started(world)
+    world.hear("I fell and hit my head")
+    rounds(world, {"sms": Failing(world, SendError("busy", code="20429", retry_after=3600.0), to=ANA)}, minutes=0)
+    world.pass_time(minutes=2)
+    with world.db.begin() as tx:
+        for row in tx.exec(select(Outbound).where(Outbound.state == "waiting", Outbound.priority == 0)):
+            row.due_at = world.now + timedelta(minutes=1)
+
+    with world.db.read() as tx:
+        assert due.things_to_watch(tx, world.now)
