@@ -16,7 +16,7 @@ from reminders.flows import alert as alerts
 from reminders.flows import calling, say
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
-from reminders.store.tables import Alert, Client, Clinic, Outbound, Staff
+from reminders.store.tables import Alert, Client, Clinic, Contact, Outbound, Staff
 
 BATCH = 100
 # A note names at most so many alerts; the console shows the rest.
@@ -103,10 +103,9 @@ def call_failed(tx: Tx, row: Outbound, now: datetime) -> None:
 
 def answer_failed(tx: Tx, row: Outbound, now: datetime) -> None:
     """Call staff again when a danger or stop-level answer did not reach the client: she may think we answered."""
-    statement = select(Alert).where(Alert.client_id == row.client_id, Alert.state != "closed")
-    for one in tx.exec(statement.order_by(col(Alert.id))):
-        entry = next((e for e in one.because if row.inbound_id and e.get("inbound") == row.inbound_id), None)
-        if entry is None or "not_delivered" in entry.get("notes", ()):
+    for one in alerts_from(tx, row):
+        entry = next(e for e in one.because if e.get("inbound") == row.inbound_id)
+        if "not_delivered" in entry.get("notes", ()):
             continue
         marked = {**entry, "notes": [*entry.get("notes", ()), "not_delivered"]}
         one.because = [marked if e is entry else e for e in one.because]
@@ -119,6 +118,18 @@ def answer_failed(tx: Tx, row: Outbound, now: datetime) -> None:
             alerts.begin_calls(tx, clinic, one, now)
         else:
             one.next_step_at = min(one.next_step_at or now, alerts.next_note_at(tx, clinic, one, now))
+
+
+def alerts_from(tx: Tx, row: Outbound) -> list[Alert]:
+    """Return the alerts that the text which a row answers raised: of her, of all on that phone, or of a stranger."""
+    if row.inbound_id is None:
+        return []
+    on_that_phone = select(Contact.client_id).where(Contact.address == row.to)
+    hers = col(Alert.client_id).in_(on_that_phone) | (col(Alert.address) == row.to)
+    if row.client_id is not None:
+        hers |= col(Alert.client_id) == row.client_id
+    found = tx.exec(select(Alert).where(hers, Alert.state != "closed").order_by(col(Alert.id)))
+    return [one for one in found if any(e.get("inbound") == row.inbound_id for e in one.because)]
 
 
 def send_notes(tx: Tx, due: Sequence[Alert], now: datetime) -> None:

@@ -11,7 +11,7 @@ from reminders.core.kinds import kind_of
 from reminders.core.provider_codes import state_of, treatment
 from reminders.core.schedule import evening_at
 from reminders.errors import SendError
-from reminders.flows import alert, easy_day, escalate, gate, inquire, riders, say
+from reminders.flows import alert, easy_day, escalate, gate, inquire, other_ways, riders, say
 from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSession, Outbound
@@ -182,53 +182,25 @@ def after_failure(tx: Tx, row: Outbound, now: datetime) -> None:
         if row.alert_id is not None:
             escalate.call_failed(tx, row, now)
         return
-    if row.client_id is None:
+    if row.kind in other_ways.URGENT_ANSWERS:
+        urgent_answer_failed(tx, row, now)
         return
-    client = tx.get(Client, row.client_id)
-    clinic = clients.the_clinic(tx, row.clinic_id)
+    client = tx.get(Client, row.client_id) if row.client_id else None
     if client is None:
         return
-    moved = go_by_mail(tx, row, client, now)
-    if row.kind in ("danger", "stop_level") and row.client_id:
-        escalate.answer_failed(tx, row, now)
+    clinic = clients.the_clinic(tx, row.clinic_id)
+    moved = other_ways.go(tx, row, client, now)
     if row.kind == "reminder" and not moved:
         session_not_reminded(tx, row, "failed", now)
     if row.kind == "reminder" and not moved and row.state == "failed":
         alert.raise_alert(tx, clinic, client, "unreachable", "routine", {"code": row.code}, now)
 
 
-def go_by_mail(tx: Tx, row: Outbound, client: Client, now: datetime) -> bool:
-    """Queue the same message to her e-mail when a text failed and she agreed to it; return whether mail carries it."""
-    if row.channel != "sms":
-        return False
-    mails = [one for one in clients.contacts_of(tx, client.id or 0) if one.kind == "email"]
-    usable = clients.open_contacts(mails)
-    for contact in usable:
-        copy = Outbound(
-            **row.model_dump(
-                include={
-                    "clinic_id", "client_id", "session_id", "alert_id", "inbound_id", "kind", "language", "template",
-                    "details", "expires_at", "window_from", "window_until", "time_zone",
-                }
-            ),
-            key=f"{row.key}:mail:{contact.id}",
-            contact_id=contact.id,
-            channel="email",
-            to=contact.address,
-            due_at=now,
-            created_at=now,
-        )  # fmt: skip
-        if row.kind == "reminder" and has_reminder_to(tx, row, contact):
-            return True
-        outbox.queue(tx, copy)
-        return True
-    return False
-
-
-def has_reminder_to(tx: Tx, row: Outbound, contact: Contact) -> bool:
-    """Return whether this session's reminder goes to that address anyway."""
-    others = outbox.reminders_of(tx, row.session_id or 0)
-    return any(one.contact_id == contact.id and one.state not in ("failed", "expired") for one in others)
+def urgent_answer_failed(tx: Tx, row: Outbound, now: datetime) -> None:
+    """Send a danger or stop-level answer by the other addresses of all it was for, and call staff about each again."""
+    for client in other_ways.meant_for(tx, row):
+        other_ways.go(tx, row, client, now)
+    escalate.answer_failed(tx, row, now)
 
 
 def reminder_not_sent(tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> None:

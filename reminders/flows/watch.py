@@ -12,14 +12,13 @@ from sqlmodel import col, select
 from reminders.core.hours import Hours
 from reminders.core.levels import Levels
 from reminders.core.schedule import local_date
-from reminders.flows import calling, escalate, explain, outcomes, say, steps
+from reminders.flows import calling, explain, other_ways, outcomes, say, steps
 from reminders.store import around, clients, histories, outbox
-from reminders.store.db import Tx, lock_clients
+from reminders.store.db import Tx
 from reminders.store.tables import Client, Hold, Outbound, Pause, Staff
 
 BATCH = 100
 ANSWER_WITHIN = timedelta(minutes=2)
-URGENT_ANSWERS = ("danger", "stop_level")
 LATE = "late answer"
 
 
@@ -94,18 +93,14 @@ def help_late_answers(tx: Tx, now: datetime, limit: int) -> int:
     statement = select(Outbound).where(
         col(Outbound.state).in_(around.UNDER_WAY),
         Outbound.priority == 0,
-        col(Outbound.kind).in_(URGENT_ANSWERS),
-        Outbound.channel == "sms",
+        col(Outbound.kind).in_(other_ways.URGENT_ANSWERS),
         or_(col(Outbound.due_at) <= by, was_refused),
         Outbound.why != LATE,
     )
     rows = list(tx.exec(statement.order_by(col(Outbound.id)).limit(limit)))
     # In the one order in which a crowd's texts lock their clients: their alerts are written here too.
-    lock_clients(tx, [row.client_id for row in rows])
+    outbox.lock_owners(tx, [row.id or 0 for row in rows])
     for row in rows:
         row.why = LATE
-        client = tx.get(Client, row.client_id) if row.client_id else None
-        if client is not None:
-            outcomes.go_by_mail(tx, row, client, now)
-            escalate.answer_failed(tx, row, now)
+        outcomes.urgent_answer_failed(tx, row, now)
     return len(rows)

@@ -41,7 +41,6 @@ TO_WATCH = or_(
             OUTBOUND.c.due_at <= MINUTES_AGO,
             and_(OUTBOUND.c.attempts > 0, OUTBOUND.c.created_at <= MINUTES_AGO),  # each refusal moves the due time
         ),
-        OUTBOUND.c.channel == "sms",
     ),
 )
 WORK: Mapping[str, ColumnElement[bool]] = {

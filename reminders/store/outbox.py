@@ -10,8 +10,8 @@ from sqlalchemy import select as columns
 from sqlmodel import col, select
 
 from reminders.store import around, bulk
-from reminders.store.db import Tx, ask, lock_clients
-from reminders.store.tables import Attempt, ExerciseSession, Outbound
+from reminders.store.db import Tx, ask, is_postgres, lock_clients
+from reminders.store.tables import Attempt, Contact, ExerciseSession, Outbound
 
 TABLE: Table = Outbound.__table__  # type: ignore[attr-defined]
 ATTEMPTS: Table = Attempt.__table__  # type: ignore[attr-defined]
@@ -188,9 +188,22 @@ def receipts_held(tx: Tx, to: str) -> frozenset[str]:
     return frozenset(found)
 
 
+def lock_owners(tx: Tx, ids: Sequence[int]) -> None:
+    """Lock the clients of rows, and for urgent ones all who share the address: what became of it concerns them too."""
+    if not is_postgres(tx):
+        return
+    own = select(col(Outbound.client_id)).where(col(Outbound.id).in_(ids))
+    sharing = (
+        select(col(Contact.client_id))
+        .join(Outbound, col(Outbound.to) == col(Contact.address))
+        .where(col(Outbound.id).in_(ids), Outbound.priority == 0)
+    )
+    lock_clients(tx, [*tx.exec(own), *tx.exec(sharing)])
+
+
 def standing(tx: Tx, ids: Sequence[int]) -> dict[int, tuple[str, int]]:
     """Return (state, attempts) of rows by their ids, locked: their clients first, as every writer does."""
-    lock_clients(tx, tx.exec(select(col(Outbound.client_id)).where(col(Outbound.id).in_(ids))))
+    lock_owners(tx, ids)
     statement = select(col(Outbound.id), col(Outbound.state), col(Outbound.attempts)).where(col(Outbound.id).in_(ids))
     rows = tx.exec(statement.order_by(col(Outbound.id)).with_for_update())
     return {number or 0: (state, attempts) for number, state, attempts in rows}
@@ -200,7 +213,7 @@ def locked(tx: Tx, ids: Sequence[int]) -> dict[int, Outbound]:
     """Return rows by their ids, as they stand and locked: their clients first, as every writer does."""
     if not ids:
         return {}
-    lock_clients(tx, tx.exec(select(col(Outbound.client_id)).where(col(Outbound.id).in_(ids))))
+    lock_owners(tx, ids)
     statement = select(Outbound).where(col(Outbound.id).in_(ids)).order_by(col(Outbound.id)).with_for_update()
     return {row.id or 0: row for row in tx.exec(statement)}
 

@@ -6,15 +6,17 @@ import pytest
 from sqlmodel import select
 
 from reminders.errors import SendError
-from reminders.flows import alert, escalate
+from reminders.flows import alert, escalate, receive
 from reminders.store import due
 from reminders.store.tables import Alert, Outbound
 from tests.clinic import ANA, BEN, DEE, World
 from tests.flows.failing import Failing, rounds
+from tests.flows.hearing import inbound, keep
 from tests.flows.rounds import go, sent, started
 from tests.flows.test_alert import acknowledged, raised, the
 from tests.flows.test_escalate import GUS, change_staff, gus, texts
 
+SHARED, STRANGER = "+12025550120", "+12025550190"
 AWAY = {"cover_from_on": date(2027, 3, 1), "cover_until_on": date(2027, 3, 9)}
 
 
@@ -162,3 +164,65 @@ def test_a_danger_answer_that_is_refused_for_two_minutes_is_found_by_the_quiet_r
 
     with world.db.read() as tx:
         assert due.things_to_watch(tx, world.now)
+
+
+def by_mail(world: World, text: str) -> None:
+    """Let Ana answer her reminder by mail."""
+    reminder = next(row for row in world.queued("reminder") if row.channel == "email")
+    keep(
+        world,
+        inbound(text, "uid1", world, source="email", address="ana@example.org", answers=(reminder.receipt,)),
+    )
+    receive.handle_waiting(world.db, world.now)
+
+
+def test_a_danger_answer_by_mail_that_nobody_takes_goes_by_text_and_calls_again(world: World) -> None:
+    ana = started(world, email="ana@example.org", channel="sms+email")
+    by_mail(world, "I fell and hit my head")
+    down = Failing(world, SendError("down"), to="ana@example.org", inner=world.email)
+
+    rounds(world, {"email": down}, minutes=3)
+
+    assert [(row.channel, row.state) for row in world.queued("danger")] == [("email", "waiting"), ("sms", "accepted")]
+    assert world.alerts(ana)[0].round == 2
+
+
+def test_a_danger_answer_that_fails_on_both_addresses_goes_no_further_and_calls_again_once(world: World) -> None:
+    ana = started(world, email="ana@example.org", channel="sms+email")
+    by_mail(world, "I fell and hit my head")
+    refused = SendError("no such user", permanent=True, code="smtp:550 5.1.1")
+    off = SendError("landline", permanent=True, code="30006")
+
+    rounds(
+        world,
+        {"email": Failing(world, refused, to="ana@example.org", inner=world.email), "sms": Failing(world, off, to=ANA)},
+        minutes=3,
+    )
+
+    assert [(row.channel, row.state) for row in world.queued("danger")] == [("email", "failed"), ("sms", "failed")]
+    assert world.alerts(ana)[0].round == 2
+
+
+@pytest.mark.parametrize("is_final", [True, False])
+def test_a_strangers_danger_answer_that_nobody_takes_calls_again(world: World, is_final: bool) -> None:
+    started(world)
+    world.hear("I fell and hit my head", STRANGER)
+    error = SendError("no", permanent=is_final, code="30006" if is_final else "20429")
+
+    rounds(world, {"sms": Failing(world, error, to=STRANGER)}, minutes=3)
+
+    assert [one.round for one in world.alerts()] == [2]
+
+
+def test_a_danger_answer_to_a_shared_phone_goes_to_each_ones_mail_and_calls_about_each(world: World) -> None:
+    for name in ("Bo Ruiz", "Cy Ruiz"):
+        world.enrol(name, SHARED, holder="shared", email=f"{name[:2].lower()}@example.org", channel="sms")
+    rounds(world, {}, minutes=0)
+    world.now = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)
+    world.hear("I fell and hit my head", SHARED)
+
+    rounds(world, {"sms": Failing(world, SendError("cut off", unknown=True), to=SHARED)}, minutes=3)
+
+    mails = [row.to for row in world.queued("danger") if row.channel == "email"]
+    assert mails == ["bo@example.org", "cy@example.org"]
+    assert [one.round for one in world.alerts()] == [2, 2]
