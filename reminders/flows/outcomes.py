@@ -16,7 +16,7 @@ from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact, DeliveryEvent, ExerciseSession, Outbound
 
-MOST_ATTEMPTS = 12
+TRIED_FOR = timedelta(hours=12)  # what has no end of its own is given up when it was refused for so long
 FIRST_WAIT_SECONDS, LONGEST_WAIT_SECONDS = 15.0, 600.0
 URGENT_WAIT_SECONDS = 120.0  # an urgent message is tried again by then, whatever the provider asks: nobody may wait
 EVENING_AFTER = timedelta(hours=3)  # no evening prompt when the reminder went less than this before
@@ -146,15 +146,25 @@ def try_later(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
     if row.priority == 0:
         wait = min(wait, URGENT_WAIT_SECONDS)
     due_at = now + timedelta(seconds=wait)
+    if treatment(error.code) == "operator":
+        say.tell_operator(tx, clients.the_clinic(tx, row.clinic_id), "sender refused", {"code": error.code}, now)
     if row.expires_at is not None and due_at >= row.expires_at:
         row.state, row.why, row.settled_at = "expired", "too late to try again", now
         after_failure(tx, row, now)
         return True
-    if row.attempts >= MOST_ATTEMPTS:
+    if row.expires_at is None and now - outbox.first_tried_at(tx, row) >= TRIED_FOR:
+        tell_of_giving_up(tx, row, now)
         give_up(tx, row, now)
         return True
     row.state, row.due_at = "waiting", due_at
     return False
+
+
+def tell_of_giving_up(tx: Tx, row: Outbound, now: datetime) -> None:
+    """Tell the operator, once a day, that a message ran out of time while no provider took it."""
+    if row.kind != "operator":
+        what = "late reminders" if row.kind == "reminder" else "messages given up"
+        say.tell_operator(tx, clients.the_clinic(tx, row.clinic_id), what, {"code": row.code}, now)
 
 
 def give_up(tx: Tx, row: Outbound, now: datetime) -> None:
@@ -190,6 +200,8 @@ def after_failure(tx: Tx, row: Outbound, now: datetime) -> None:
         return
     clinic = clients.the_clinic(tx, row.clinic_id)
     moved = other_ways.go(tx, row, client, now)
+    if row.state == "expired" and not moved:
+        tell_of_giving_up(tx, row, now)
     if row.kind == "reminder" and not moved:
         session_not_reminded(tx, row, "failed", now)
     if row.kind == "reminder" and not moved and row.state == "failed":

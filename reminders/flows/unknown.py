@@ -99,4 +99,5 @@ def wait_or_end(tx: Tx, row: Outbound, now: datetime) -> None:
     ends_at = row.expires_at or (row.claimed_at or row.created_at) + LATEST
     if now >= ends_at:
         row.state, row.why, row.settled_at = "expired", "the provider cannot say", now
+        outcomes.tell_of_giving_up(tx, row, now)
         outcomes.session_not_reminded(tx, row, "unsent", now)

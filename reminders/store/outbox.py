@@ -232,6 +232,12 @@ def end_attempts(tx: Tx, ended: Sequence[dict[str, Any]]) -> None:
         tx.connection().execute(END_ATTEMPT, ended)
 
 
+def first_tried_at(tx: Tx, row: Outbound) -> datetime:
+    """Return when a message was handed over for the first time."""
+    first = tx.exec(select(func.min(Attempt.began_at)).where(col(Attempt.outbound_id) == row.id)).one()
+    return first or row.created_at
+
+
 def still_open(tx: Tx, now: datetime) -> int:
     """Return how many messages are due and neither settled nor given up."""
     count: int = ask(tx, OPEN, {"now": now}).scalar_one()

@@ -5,7 +5,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from reminders.core.channel import Outgoing
-from reminders.errors import CannotSay, SendError
+from reminders.errors import CannotSay
 from reminders.flows import deliver
 from tests.clinic import World
 from tests.flows.rounds import JOBS
@@ -16,7 +16,7 @@ class Failing:
     """A channel that refuses each message with an error, those to one address or all, until an instant."""
 
     world: World
-    error: SendError
+    error: Exception
     to: str = ""
     until: datetime | None = None
     inner: Any = None
