@@ -24,14 +24,29 @@ MOST_SECONDS = 5.0  # an impatient round ends after this, so that its process ca
 
 
 def send_due(sender: Sender, *, patient: bool = True) -> Sent:
-    """Send until nothing more is due at the clock's instant.
+    """Send until nothing more is due at the clock's instant, and look up what was cut off.
 
-    `patient` waits for the pace; else it ends where the pace is full, or after some seconds. Nothing is claimed while
-    calls are under way: their threads would share one interpreter with it, and all would be slower.
+    `patient` waits for the pace and looks up all; else it ends where the pace is full, or after some seconds and a few
+    looks. What waits is claimed before and after each few looks: a provider whose list hangs holds up nothing urgent.
     """
     done = Sent()
-    unknown.settle(sender.db, sender.channels, sender.clock)
     ends_at = math.inf if patient else time.monotonic() + MOST_SECONDS
+    unknown.release(sender.db, sender.clock)
+    send_waiting(sender, done, ends_at, patient=patient)
+    while unknown.settle(sender.db, sender.channels, sender.clock):
+        send_waiting(sender, done, ends_at, patient=patient)
+        if not patient:
+            break
+    done.waiting = waiting_count(sender)
+    return done
+
+
+def send_waiting(sender: Sender, done: Sent, ends_at: float, *, patient: bool) -> None:
+    """Claim and hand over what is due, batch by batch, until nothing is or this machine's instant has come.
+
+    Nothing is claimed while calls are under way: their threads would share one interpreter with it, and all would be
+    slower.
+    """
     while time.monotonic() < ends_at:
         claims, pause, touched = claim(sender)
         if claims:
@@ -40,8 +55,6 @@ def send_due(sender: Sender, *, patient: bool = True) -> Sent:
             sender.wait(min(pause, CLAIM_AHEAD_SECONDS))
         elif not touched:
             break
-    done.waiting = waiting_count(sender)
-    return done
 
 
 def add(done: Sent, more: Sent) -> None:

@@ -5,6 +5,7 @@ danger answer the first does. Where the provider cannot say, a reminder waits un
 danger answer goes again, marked as perhaps doubled. A mail goes again under its one Message-ID.
 """
 
+import time
 from collections.abc import Mapping
 from datetime import datetime, timedelta
 
@@ -19,14 +20,20 @@ from reminders.store.tables import Outbound
 LOOK_UPS = (timedelta(minutes=2), timedelta(minutes=5), timedelta(minutes=10))
 # When a provider cannot say for so long, a row without an end of its own is given up: no text is tried for longer.
 LATEST = timedelta(seconds=LONGEST_VALID_SECONDS)
+# For so long a row is left alone whose provider could not say: else a list that hangs would be asked in each round.
+AGAIN = timedelta(minutes=2)
+MOST_SECONDS = 2.0  # one call looks up no longer
 
 
 def settle(db: Database, channels: Mapping[str, Channel], clock: Clock) -> int:
-    """Look up every unknown attempt whose time has come; return how many rows were settled."""
-    release(db, clock)
+    """Look up the most pressing unknown attempts whose time has come; return how many rows were settled.
+
+    A few at a time: it ends after two seconds, or once a provider could not say, so that what is urgent and waits is
+    claimed in between. The others' turn comes with the next call.
+    """
+    ends_at = time.monotonic() + MOST_SECONDS
     with db.read() as tx:
-        now = clock()
-        rows = [row for row in outbox.unknown(tx) if is_time(row, now)]
+        rows = outbox.unknown(tx, clock(), LOOK_UPS)
     settled = 0
     for row in rows:
         with db.read() as tx:
@@ -38,6 +45,8 @@ def settle(db: Database, channels: Mapping[str, Channel], clock: Clock) -> int:
                 continue
             apply(tx, fresh, found, can_say, clock())
             settled += 1
+        if not can_say or time.monotonic() >= ends_at:
+            break
     return settled
 
 
@@ -59,12 +68,6 @@ def is_same(fresh: Outbound, row: Outbound) -> bool:
     return (fresh.state, fresh.attempts, fresh.lookups) == ("unknown", row.attempts, row.lookups)
 
 
-def is_time(row: Outbound, now: datetime) -> bool:
-    """Return whether a row's next look-up has come."""
-    since = row.claimed_at or row.created_at
-    return now >= since + LOOK_UPS[min(row.lookups, len(LOOK_UPS) - 1)]
-
-
 def look_up(channel: Channel, row: Outbound, held: frozenset[str]) -> tuple[str | None, bool]:
     """Ask the provider; return the receipt it has, and whether it could say."""
     asked = Outgoing(key=row.key, to=row.to, body=row.body, row=row.id or 0, attempt=row.attempts)
@@ -84,20 +87,21 @@ def apply(tx: Tx, row: Outbound, found: str | None, can_say: bool, now: datetime
     urgent = row.priority == 0
     if not can_say:
         if urgent:
-            row.state, row.maybe_doubled = "waiting", True
+            row.state, row.maybe_doubled, row.claim_until = "waiting", True, None
         else:
             wait_or_end(tx, row, now)
         return
-    row.lookups += 1  # only a "not found" counts
+    row.lookups, row.claim_until = row.lookups + 1, None  # only a "not found" counts
     if urgent or row.lookups >= len(LOOK_UPS):
         row.state = "waiting"
         row.due_at = min(row.due_at, now)
 
 
 def wait_or_end(tx: Tx, row: Outbound, now: datetime) -> None:
-    """Let a row whose provider cannot say wait until it expires."""
+    """Let a row whose provider cannot say wait until it expires, and be asked about again in a while."""
+    row.claim_until = now + AGAIN
     ends_at = row.expires_at or (row.claimed_at or row.created_at) + LATEST
     if now >= ends_at:
-        row.state, row.why, row.settled_at = "expired", "the provider cannot say", now
+        row.state, row.why, row.settled_at, row.claim_until = "expired", "the provider cannot say", now, None
         outcomes.tell_of_giving_up(tx, row, now)
         outcomes.session_not_reminded(tx, row, "unsent", now)

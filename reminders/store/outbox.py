@@ -1,7 +1,7 @@
 """Queueing and settling what is to be said. Every key is built here, from ids and ISO dates, never from shown text."""
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from functools import lru_cache
 from typing import Any
 
@@ -165,10 +165,21 @@ def has_lapsed(tx: Tx, now: datetime) -> bool:
     return ask(tx, LAPSED, {"now": now}).first() is not None
 
 
-def unknown(tx: Tx, limit: int = 200) -> list[Outbound]:
-    """Return messages whose last attempt was cut off."""
-    statement = select(Outbound).where(col(Outbound.state) == "unknown").order_by(col(Outbound.id)).limit(limit)
-    return list(tx.exec(statement))
+def unknown(tx: Tx, now: datetime, waits: Sequence[timedelta], limit: int = 200) -> list[Outbound]:
+    """Return messages whose last attempt was cut off and that are to be looked up now, most pressing first.
+
+    `waits`: how long after the claim each look-up is made; the last one stands for all that follow. A lease says
+    until when a row is left alone whose provider could not say.
+    """
+    since = func.coalesce(col(Outbound.claimed_at), col(Outbound.created_at))
+    last = len(waits) - 1
+    is_time = or_(
+        *((col(Outbound.lookups) == made) & (since <= now - wait) for made, wait in enumerate(waits[:last])),
+        (col(Outbound.lookups) >= last) & (since <= now - waits[last]),
+    )
+    is_free = or_(col(Outbound.claim_until).is_(None), col(Outbound.claim_until) <= now)
+    statement = select(Outbound).where(col(Outbound.state) == "unknown", is_time, is_free)
+    return list(tx.exec(statement.order_by(col(Outbound.priority), col(Outbound.id)).limit(limit)))
 
 
 def next_due_at(tx: Tx) -> datetime | None:

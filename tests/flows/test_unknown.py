@@ -1,12 +1,14 @@
 """Attempts that were cut off: several workers look for them, and none counts another's look or undoes a callback."""
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from reminders.core.channel import Outgoing, StatusReport
 from reminders.errors import CannotSay, SendError
 from reminders.flows import deliver, delivery_status, unknown
+from reminders.store import outbox
 from reminders.store.db import Database
 from tests.clinic import ANA, World
 
@@ -140,3 +142,88 @@ def test_a_welcome_whose_provider_cannot_say_waits_as_long_as_it_may_still_be_de
         states.append(world.queued("welcome")[0].state)
 
     assert states == ["unknown", "expired"]
+
+
+@dataclass
+class Hanging:
+    """A provider that cuts off some calls, and whose list hangs for 45 seconds and then says nothing."""
+
+    world: World
+    cuts: Callable[[Outgoing], bool]
+    sent_at: dict[str, datetime] = field(default_factory=dict)
+    looks: int = 0
+
+    def send(self, outgoing: Outgoing) -> str:
+        if self.cuts(outgoing):
+            raise SendError("cut off", unknown=True)
+        self.sent_at[outgoing.key] = self.world.now
+        return f"SM-{outgoing.key}"
+
+    def find(self, outgoing: Outgoing, since: datetime, taken: frozenset[str]) -> str | None:
+        self.world.pass_time(seconds=45)
+        self.looks += 1
+        raise CannotSay("down")
+
+
+def cut_off_crowd(world: World) -> Hanging:
+    """Let the reminders of five be cut off, and the first looks be due."""
+    for number in range(5):
+        world.enrol(f"Bea Lind{number}", f"+1202555011{number}")
+    world.send()
+    world.now = HOUR
+    world.plan()
+    hanging = Hanging(world, lambda one: one.key.startswith("reminder"))
+    beat(world, hanging)
+    world.pass_time(minutes=2, seconds=1)
+    return hanging
+
+
+def beat(world: World, channel: Any) -> None:
+    """Let a worker's sender do one of its short rounds."""
+    sender = world.sender
+    sender.channels = {**sender.channels, "sms": channel}
+    deliver.send_due(sender, patient=False)
+
+
+def test_looks_at_a_list_that_hangs_do_not_hold_up_a_danger_answer(world: World) -> None:
+    hanging = cut_off_crowd(world)
+    heard_at = world.now
+    world.hear("I fell and hit my head", "+12025550112")
+
+    beat(world, hanging)
+
+    urgent = {key: at for key, at in hanging.sent_at.items() if key.startswith(("answer", "alert"))}
+    assert set(urgent.values()) == {heard_at}
+    assert hanging.looks == 1
+
+
+def test_a_row_of_which_the_provider_cannot_say_is_left_alone_for_two_minutes(world: World) -> None:
+    cut_off(world)
+    asked = Hanging(world, lambda _: False)
+    for seconds in (0, 30, 30, 60):
+        world.pass_time(seconds=seconds)
+        unknown.settle(world.db, {"sms": asked}, world.clock)
+    assert asked.looks == 2
+
+
+def test_an_urgent_unknown_is_looked_up_before_a_crowd_of_older_ones(world: World) -> None:
+    cut_off_crowd(world)
+    world.hear("I fell and hit my head", "+12025550112")
+    beat(world, Hanging(world, lambda one: one.key.startswith("answer")))
+    world.pass_time(minutes=2, seconds=1)
+    with world.db.read() as tx:
+        first, *others = outbox.unknown(tx, world.now, unknown.LOOK_UPS, limit=3)
+
+    assert first.kind == "danger"
+    assert {row.kind for row in others} == {"reminder"}
+
+
+def test_rows_whose_look_is_not_due_yet_hide_none_that_is(world: World) -> None:
+    cut_off(world)
+    unknown.settle(world.db, {"sms": world.sms}, world.clock)  # the next look is three minutes away
+    world.hear("I fell and hit my head")
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    world.pass_time(minutes=2, seconds=1)
+    with world.db.read() as tx:
+        assert [row.kind for row in outbox.unknown(tx, world.now, unknown.LOOK_UPS, limit=1)] == ["alert"]
