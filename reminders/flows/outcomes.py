@@ -74,7 +74,7 @@ def reminded(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
         session, client = sessions.pop(row.session_id or 0, None), people.get(row.client_id or 0)
         if session is None or client is None:
             continue
-        if session.is_easy or riders.rides(client, session):
+        if session.is_easy or row.details.get(bulk.RIDES):
             carried(tx, row, session, now)
         if row.channel == "sms" and not client.weekly_only:
             evenings += evening_of(row, session, now)
@@ -89,7 +89,7 @@ def carried(tx: Tx, row: Outbound, session: bulk.ToRemind, now: datetime) -> Non
     assert client is not None
     if session.is_easy:
         easy_day.spend(client)
-    if riders.rides(client, session):
+    if row.details.get(bulk.RIDES):
         riders.ridden(tx, row, client, session, now)
 
 

@@ -200,7 +200,7 @@ def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str
         made["session_date"] = said_date(scene.session.on_date, language)
         made["is_easy"] = scene.session.is_easy
     if row.kind == "reminder":
-        made |= riders.riding(client, scene.session, language, clinic.emergency_number)
+        made |= riders.riding(row.details.get(bulk.RIDES, {}), language, clinic.emergency_number)
     made.update(row.details)
     return made
 
@@ -227,10 +227,10 @@ def reminder_body(texts: Texts, scene: Scene, row: Outbound, made: Mapping[str, 
 def shared_body(texts: Texts, scene: Scene, row: Outbound) -> str | None:
     """Return a reminder's text made of what a crowd shares and her name; None where it wants more than that."""
     client, session = scene.client, scene.session
-    if client is None or session is None or row.details or scene.clinic.wording:
+    if client is None or session is None or set(row.details) - {bulk.RIDES} or scene.clinic.wording:
         return None
     items = tuple((item["letter"], item["name"], item["dose"]) for item in session.items)
-    riding = riders.riding(client, session, row.language, scene.clinic.emergency_number)
+    riding = riders.riding(row.details.get(bulk.RIDES, {}), row.language, scene.clinic.emergency_number)
     body = frame_of(texts, row.language, items, session.is_easy, riding["news"], riding["morning"])
     body = body.replace(NAME, plain(first_name(client.name)))
     return body if parts(body) <= MOST_PARTS else None
@@ -248,6 +248,8 @@ def frame_of(
 
 def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetime) -> None:
     """Fill in a row's words: body and parts for a text; subject, body, HTML and headers for a mail."""
+    if row.kind == "reminder":
+        note_load(scene, row)
     if row.channel == "sms" and row.template == row.kind == "reminder":
         body = shared_body(texts, scene, row)
         if body is not None:
@@ -262,6 +264,13 @@ def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetim
         row.parts = parts(row.body)
         return
     render_mail(texts, scene, row, made)
+
+
+def note_load(scene: Scene, row: Outbound) -> None:
+    """Keep on a reminder what rides in it; nothing is kept, or written, where nothing does or did."""
+    load = riders.load_of(scene.client, scene.session)
+    if load or bulk.RIDES in row.details:
+        bulk.put(row, details={**row.details, bulk.RIDES: load})
 
 
 def render_mail(texts: Texts, scene: Scene, row: Outbound, made: dict[str, Any]) -> None:

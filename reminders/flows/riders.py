@@ -1,9 +1,11 @@
 """What rides in a reminder beside the exercises: the morning question, a new dose, monthly the emergency line."""
 
+from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Any, Protocol
 
 from reminders.flows import explain, questions
+from reminders.store import bulk
 from reminders.store.db import Tx
 from reminders.store.slim import ShownClient
 from reminders.store.tables import Client, Outbound
@@ -20,17 +22,30 @@ class Day(Protocol):
         """Return its local date."""
 
 
-def riding(client: Client | ShownClient | None, session: Day | None, language: str, emergency: str) -> dict[str, str]:
-    """Return the sentences that a reminder carries: `morning` and `news`, empty where there is none."""
+def load_of(client: Client | ShownClient | None, session: Day | None) -> dict[str, Any]:
+    """Return what a reminder written now carries, as plain values: `news`, `morning` (a session), `emergency`.
+
+    It is kept on the row: what changes on the client before the reminder is accepted did not ride in it.
+    """
     if client is None or session is None:
-        return {"morning": "", "news": ""}
+        return {}
+    load: dict[str, Any] = {"news": client.news} if client.news else {}
+    if asks(client, session):
+        load["morning"] = client.morning_session_id
+    if is_emergency_due(client, session):
+        load["emergency"] = True
+    return load
+
+
+def riding(load: Mapping[str, Any], language: str, emergency: str) -> dict[str, str]:
+    """Return the sentences that a reminder carries: `morning` and `news`, empty where there is none."""
     words = explain.rule_words(language)["riders"]
     news = []
-    if client.news:
-        news.append(explain.step_sentence(client.news["name"], client.news.get("values", {}), language))
-    if is_emergency_due(client, session):
+    if "news" in load:
+        news.append(explain.step_sentence(load["news"]["name"], load["news"].get("values", {}), language))
+    if "emergency" in load:
         news.append(str(words["emergency"]).format(emergency=emergency))
-    return {"morning": str(words["morning"]) if asks(client, session) else "", "news": " ".join(news)}
+    return {"morning": str(words["morning"]) if "morning" in load else "", "news": " ".join(news)}
 
 
 def asks(client: Any, session: Day) -> bool:
@@ -44,16 +59,14 @@ def is_emergency_due(client: Any, session: Day) -> bool:
     return told_on is not None and (session.on_date - told_on).days >= EMERGENCY_DAYS
 
 
-def rides(client: Any, session: Day) -> bool:
-    """Return whether a session's reminder carries anything beside the exercises."""
-    return bool(client.news) or asks(client, session) or is_emergency_due(client, session)
-
-
 def ridden(tx: Tx, row: Outbound, client: Client, session: Day, now: datetime) -> None:
-    """Note that a reminder which carried them was accepted: the question is open, the news are told."""
-    if is_emergency_due(client, session):
+    """Note that a reminder was accepted: the question that it carried is open, the news in it are told."""
+    load = row.details.get(bulk.RIDES, {})
+    if "emergency" in load:
         client.emergency_told_on = session.on_date
-    client.news = {}
-    if asks(client, session):
-        questions.ask(tx, "settling", row.to, client, now, session_id=client.morning_session_id)
-        client.morning_on, client.morning_session_id = None, None
+    if client.news and client.news == load.get("news"):
+        client.news = {}
+    if "morning" in load:
+        questions.ask(tx, "settling", row.to, client, now, session_id=load["morning"])
+        if asks(client, session) and client.morning_session_id == load["morning"]:
+            client.morning_on, client.morning_session_id = None, None

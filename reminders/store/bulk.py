@@ -33,6 +33,7 @@ from reminders.store.slim import ShownSession
 from reminders.store.tables import Attempt, Client, Contact, ExerciseSession, Outbound
 
 Values = dict[str, Any]
+RIDES = "rides"  # where a reminder keeps what rides in it beside the exercises, among its details
 SOME_DAY = datetime(2000, 1, 1, tzinfo=UTC)
 
 
@@ -71,6 +72,7 @@ def setting(table: Table, **names: str) -> Any:
 
 TEXT_WORDS = setting(OUTBOUND, body="words", parts="count")
 MAIL_WORDS = setting(OUTBOUND, to="address", subject="head", body="words", html="page", headers="heads")
+LOADS = setting(OUTBOUND, details="load")
 ACCEPT = setting(OUTBOUND, receipt="given", accepted_at="at", settled_at="at").values(
     state=literal_column("'accepted'"), claim_until=null()
 )
@@ -207,7 +209,8 @@ def write_words(tx: Tx, rows: Sequence[Outbound]) -> None:
         for row in rows
         if row.channel != "sms"
     ]  # fmt: skip
-    for statement, words in ((TEXT_WORDS, texts), (MAIL_WORDS, mails)):
+    loads = [{"row": row.id, "load": row.details} for row in rows if RIDES in row.details]
+    for statement, words in ((TEXT_WORDS, texts), (MAIL_WORDS, mails), (LOADS, loads)):
         if words:
             connection.execute(statement, words)
 
@@ -246,10 +249,9 @@ def sessions_to_remind(tx: Tx, ids: Iterable[int | None]) -> dict[int, ToRemind]
 
 
 def reminded_clients(tx: Tx, ids: Iterable[int | None]) -> dict[int, Row[Any]]:
-    """Return what rides in a client's reminder and whether she is written to weekly, by the names of her columns."""
-    names = ("id", "weekly_only", "news", "morning_on", "morning_session_id", "emergency_told_on", "active_on")
+    """Return whether clients are written to weekly, by the names of their columns."""
     table = table_of(Client)
-    rows = tx.execute(select(*(table.c[name] for name in names)).where(table.c.id.in_(known(ids))))
+    rows = tx.execute(select(table.c.id, table.c.weekly_only).where(table.c.id.in_(known(ids))))
     return {row.id: row for row in rows}
 
 

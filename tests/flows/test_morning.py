@@ -1,10 +1,12 @@
 """The morning question: on its own, inside a reminder, three mornings at most, and what its answers lead to."""
 
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 
-from reminders.store.tables import Question
+from reminders.errors import SendError
+from reminders.flows import deliver
+from reminders.store.tables import Client, ExerciseSession, Question
 from tests.clinic import ANA, World
-from tests.flows.rounds import sent, started, until
+from tests.flows.rounds import go, sent, started, until
 
 THURSDAY = datetime(2027, 3, 4, 14, 0, tzinfo=UTC)
 
@@ -90,3 +92,73 @@ def test_a_held_client_is_asked_nothing(world: World) -> None:
     world.hear("Y6")
     until(world, THURSDAY)
     assert mornings(world) == []
+
+
+def fridays_reminder_is_cut_off(world: World) -> None:
+    """Come to Friday's hour; the provider takes the reminder, and its answer is lost."""
+    world.now = datetime(2027, 3, 5, 13, 30, tzinfo=UTC)
+    world.sms.keeps_unknown = True
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    go(world)
+    world.pass_time(seconds=60)
+
+
+def daily(world: World) -> int:
+    """Let Ana exercise each weekday, and come to Friday morning; Thursday is not reported."""
+    ana = started(world, days="mon+tue+wed+thu+fri")
+    world.hear("Y1")
+    until(world, datetime(2027, 3, 5, 13, 29, tzinfo=UTC))
+    return ana
+
+
+def friday(world: World, ana: int) -> ExerciseSession:
+    return next(one for one in world.sessions(ana) if one.on_date == date(2027, 3, 5))
+
+
+def test_a_question_that_the_reminder_did_not_carry_is_not_opened_by_it(world: World) -> None:
+    ana = daily(world)
+    fridays_reminder_is_cut_off(world)
+    world.hear("yesterday all done, pain 4")  # from now on a morning question is due
+    world.pass_time(seconds=61)
+    world.send()  # the look-up finds the reminder
+    world.pass_time(hours=1)
+
+    world.hear("3")
+
+    assert [row.state for row in world.queued("reminder")][-1] == "accepted"
+    assert not [one for one in world.reports(ana) if one.is_settling]
+    assert not [one for one in world.rows(Question) if one.kind == "settling"]
+
+
+def test_a_question_that_the_reminder_carried_is_opened_though_its_cause_was_corrected(world: World) -> None:
+    ana = daily(world)
+    world.hear("yesterday all done, pain 4")
+    world.send()
+    fridays_reminder_is_cut_off(world)
+    world.hear("no, pain 1 not 4")
+    world.pass_time(seconds=61)
+    world.send()
+    world.pass_time(minutes=5)
+
+    world.hear("2")
+
+    assert (world.reports(ana)[-1].is_settling, friday(world, ana).pain) == (True, None)
+
+
+def test_a_dose_that_changes_while_its_reminder_is_under_way_is_told_in_the_next(world: World) -> None:
+    ana = started(world)
+    world.hear("Y1")
+    until(world, datetime(2027, 3, 5, 13, 29, tzinfo=UTC))
+    world.now = datetime(2027, 3, 5, 13, 30, tzinfo=UTC)
+    world.plan()
+    claims, _, _ = deliver.claim(world.sender)
+    with world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        client.news = {"name": "more", "values": {}}
+
+    deliver.hand_over(world.sender, claims)
+    assert world.client(ana).news
+    until(world, datetime(2027, 3, 8, 14, 0, tzinfo=UTC))
+
+    assert world.client(ana).news == {}
