@@ -70,7 +70,7 @@ def may_warn(tx: Tx, heard: Heard, part: Part) -> bool:
 def send_at_once(tx: Tx, heard: Heard, kind: str, parts: list[Part]) -> int | None:
     """Queue an answer that is never delayed."""
     template, details = written(parts)
-    client = heard.client or (heard.people[0][1] if heard.people else None)
+    client = heard.speaks_to if heard.people else heard.client
     return say.answer(
         tx,
         heard.clinic,

@@ -68,11 +68,18 @@ class Heard:
 
     @property
     def contact(self) -> Contact | None:
-        """Return the address as the client's own contact, the first one's while it is not known whose the reply is."""
+        """Return the address as the client's own contact; of one that may be written to while whose it is is open."""
+        if self.client is None:
+            return self.first[0] if self.people else None
+        return next((contact for contact, client in self.people if client.id == self.client.id), None)
+
+    @property
+    def first(self) -> tuple[Contact, Client]:
+        """Return who stands for the address while whose a reply is is not known: one who has not stopped its texts."""
         for contact, client in self.people:
-            if self.client is None or client.id == self.client.id:
-                return contact
-        return None
+            if contact.consent == "open" and not contact.unusable and client.state != "closed":
+                return contact, client
+        return self.people[0]
 
     @property
     def is_open(self) -> bool:
@@ -85,8 +92,8 @@ class Heard:
 
     @property
     def speaks_to(self) -> Client:
-        """Return whose language and zone count: hers, or the first one's on that address."""
-        return self.client or self.people[0][1]
+        """Return whose language and zone count, and whom an answer names: her, or who stands for the address."""
+        return self.client or self.first[1]
 
     def contact_id_of(self, client: Client) -> int | None:
         """Return which of a client's contacts this came from, as far as it is known already."""

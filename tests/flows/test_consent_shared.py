@@ -2,6 +2,8 @@
 
 from datetime import timedelta
 
+import pytest
+
 from reminders.core.kinds import kind_of
 from reminders.flows import consent
 from reminders.store.tables import Client, ClinicNote, ConsentEvent, Contact, Outbound, Question
@@ -235,3 +237,19 @@ def test_a_discharged_client_is_asked_nothing(world: World) -> None:
     world.hear("done")
 
     assert world.rows(Question) == []
+
+
+@pytest.mark.parametrize("text", ["done, pain 3", "I have a fever of 103", "what is this?"])
+def test_after_a_stop_by_name_what_the_others_text_is_still_answered(world: World, text: str) -> None:
+    world.enrol("Ana Ruiz", holder="shared", email="ana@example.org", channel="sms+email")
+    world.enrol("Bo Ruiz", holder="shared")
+    reminded(world, name="Cy Ruiz", holder="shared")
+    world.hear("Stop Ana")
+    world.send()
+    world.pass_time(hours=1)
+    world.sms.sent.clear()
+
+    world.hear(text)
+    world.send()
+
+    assert [one for one in world.sms.sent if one.to == ANA and one.key.startswith("answer")]
