@@ -203,11 +203,11 @@ def is_on_desk(tx: Tx, client: Client, words: str) -> bool:
 
 
 def tell_operator(tx: Tx, clinic: Clinic, what: str, details: dict[str, Any], now: datetime) -> None:
-    """Tell whoever runs the service, each thing once a day: an item in the inbox, and a mail where an address is set.
+    """Tell whoever runs the service, each thing once a day a clinic or alert: an inbox item, and a mail where set up.
 
     The row's address is filled in when it is sent (`operator`), since settings are not known here.
     """
-    key = outbox.operator_key(what, local_date(now, clinic.time_zone))
+    key = outbox.operator_key(clinic.id or 0, what, local_date(now, clinic.time_zone), details.get("alert", 0))
     row = Outbound(
         key=key,
         clinic_id=clinic.id or 0,

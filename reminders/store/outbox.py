@@ -84,9 +84,9 @@ def digest_key(therapist_id: int, week: str) -> str:
     return f"digest:{therapist_id}:{week}"
 
 
-def operator_key(what: str, on_date: date) -> str:
-    """Return the key of a word to the operator: each thing once a day."""
-    return f"operator:{what}:{on_date.isoformat()}"
+def operator_key(clinic_id: int, what: str, on_date: date, alert_number: int = 0) -> str:
+    """Return the key of a word to the operator: each thing once a day a clinic, and about each alert of it."""
+    return f"operator:{clinic_id}:{what}:{on_date.isoformat()}" + (f":{alert_number}" if alert_number else "")
 
 
 def staff_key(kind: str, staff_id: int, cause: str) -> str:

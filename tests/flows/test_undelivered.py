@@ -6,9 +6,10 @@ import pytest
 from sqlmodel import select
 
 from reminders.errors import SendError
-from reminders.flows import alert, escalate, receive
+from reminders.flows import alert, escalate, receive, say
 from reminders.store import due
-from reminders.store.tables import Alert, Outbound
+from reminders.store.clients import the_clinic
+from reminders.store.tables import Alert, ClinicNote, Outbound
 from tests.clinic import ANA, BEN, DEE, World
 from tests.flows.failing import Failing, rounds
 from tests.flows.hearing import inbound, keep
@@ -226,3 +227,26 @@ def test_a_danger_answer_to_a_shared_phone_goes_to_each_ones_mail_and_calls_abou
     mails = [row.to for row in world.queued("danger") if row.channel == "email"]
     assert mails == ["bo@example.org", "cy@example.org"]
     assert [one.round for one in world.alerts()] == [2, 2]
+
+
+def test_nobody_to_call_is_told_for_each_alert_once_a_day(world: World) -> None:
+    ana = started(world)
+    for email in ("ben@example.org", "dee@example.org", "fay@example.org"):
+        change_staff(world, email, is_active=False)
+    raised(world, "fall_or_injury", "urgent", ana)
+    raised(world, "chest_or_breath", "urgent", ana)
+    go(world)
+    world.pass_time(minutes=35)
+    go(world)
+
+    told = [row.details["alert"] for row in world.queued("operator")]
+    assert told == [1, 2]
+    assert [note.words for note in world.rows(ClinicNote, kind="operator")] == ["nobody to call"] * 2
+
+
+def test_the_operator_hears_the_same_of_each_clinic(world: World) -> None:
+    with world.db.begin() as tx:
+        for clinic_id in (1, 2, 1):
+            say.tell_operator(tx, the_clinic(tx, clinic_id), "late reminders", {}, world.now)
+
+    assert [row.clinic_id for row in world.queued("operator")] == [1, 2]
