@@ -15,6 +15,7 @@ from reminders.store.db import Tx
 from reminders.store.tables import DeliveryEvent, InboundRow, Outbound
 
 NOT_SETTLED = frozenset({"claimed", "unknown"})
+LET_GO = frozenset({"waiting", "failed", "expired"})  # to go again, or given up, with an attempt that may have arrived
 
 
 def record(tx: Tx, report: StatusReport, now: datetime) -> None:
@@ -56,7 +57,7 @@ def row_of(tx: Tx, report: StatusReport, now: datetime) -> Outbound | None:
     if row is None or row.channel != "sms" or row.to != report.to or row.receipt:
         return None
     this_try = row.state in NOT_SETTLED and row.attempts == report.attempt
-    earlier_try = row.state == "waiting" and 0 < report.attempt <= row.attempts
+    earlier_try = row.state in LET_GO and 0 < report.attempt <= row.attempts
     if this_try or earlier_try:
         outcomes.accepted(tx, [(row, report.provider_id)], now)
         tx.flush()

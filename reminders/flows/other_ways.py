@@ -28,6 +28,8 @@ def go(tx: Tx, row: Outbound, client: Client, now: datetime) -> bool:
 
     A text goes by mail. A mail goes by text only where it is an answer to a danger sign or a rating at stop level.
     """
+    if row.expires_at is not None and now >= row.expires_at:
+        return False
     for contact in ways(tx, row, client):
         copy = Outbound(
             **row.model_dump(include=SHARED),
@@ -39,7 +41,7 @@ def go(tx: Tx, row: Outbound, client: Client, now: datetime) -> bool:
             due_at=now,
             created_at=now,
         )
-        if not (row.kind == "reminder" and has_reminder_to(tx, row, contact)):
+        if not goes_there_anyway(tx, row, contact):
             outbox.queue(tx, copy)
         return True
     return False
@@ -68,7 +70,17 @@ def meant_for(tx: Tx, row: Outbound) -> list[Client]:
     return [client for client in found if client is not None]
 
 
-def has_reminder_to(tx: Tx, row: Outbound, contact: Contact) -> bool:
-    """Return whether this session's reminder goes to that address anyway."""
-    others = outbox.reminders_of(tx, row.session_id or 0)
-    return any(one.contact_id == contact.id and one.state not in ("failed", "expired") for one in others)
+def goes_there_anyway(tx: Tx, row: Outbound, contact: Contact) -> bool:
+    """Return whether the same message was written to that address too, and went or is still under way."""
+    if row.kind == "reminder":
+        others = outbox.reminders_of(tx, row.session_id or 0)
+        return any(one.contact_id == contact.id and one.state in outbox.ALIVE for one in others)
+    same = select(Outbound.id).where(
+        Outbound.contact_id == contact.id,
+        Outbound.kind == row.kind,
+        Outbound.template == row.template,
+        Outbound.created_at == row.created_at,  # what goes to several addresses is written at once
+        col(Outbound.inbound_id).is_(None),
+        col(Outbound.state).in_(outbox.ALIVE),
+    )
+    return row.inbound_id is None and tx.exec(same.limit(1)).first() is not None

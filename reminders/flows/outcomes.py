@@ -61,12 +61,12 @@ def after_acceptance(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
             inquire.accepted(tx, row, now)
     reminders = [row for row in rows if row.kind == "reminder" and row.client_id is not None]
     if reminders:
+        bulk.count_unconfirmed(tx, [row.contact_id for row in reminders])
         reminded(tx, reminders, now)
 
 
 def reminded(tx: Tx, rows: Sequence[Outbound], now: datetime) -> None:
     """Make sessions reminded when one address accepted them; count the easy day and queue the evening prompts."""
-    bulk.count_unconfirmed(tx, [row.contact_id for row in rows])
     sessions = bulk.sessions_to_remind(tx, [row.session_id for row in rows])
     people = bulk.reminded_clients(tx, [row.client_id for row in rows])
     evenings, done = [], []
@@ -225,17 +225,19 @@ def reminder_not_sent(tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -
 
 
 def session_not_reminded(tx: Tx, row: Outbound, why: str, now: datetime) -> None:
-    """Make a planned session held, paused or unsent when no reminder of it is still under way."""
+    """Make a session held, paused or unsent when no reminder of it went or is still under way.
+
+    So also one that was reminded: what was accepted and later failed on every address is unsent.
+    """
     if row.kind != "reminder" or row.session_id is None:
         return
     tx.flush()
     session = tx.get(ExerciseSession, row.session_id)
-    if session is None or session.state != "planned":
+    if session is None or session.state not in ("planned", "reminded", "missed"):
         return
-    others = [one for one in outbox.reminders_of(tx, row.session_id) if one.id != row.id]
-    if any(one.state in ("waiting", "claimed", "unknown", "accepted", "delivered") for one in others):
+    if any(one.id != row.id and one.state in outbox.ALIVE for one in outbox.reminders_of(tx, row.session_id)):
         return
-    session.state = why if why in ("held", "paused") else "unsent"
+    session.state = why if session.state == "planned" and why in ("held", "paused") else "unsent"
     session.settled_at = now
 
 
@@ -258,19 +260,11 @@ def apply_status(tx: Tx, row: Outbound, status: str, code: str, now: datetime) -
     """Let a status take effect on an accepted row: the furthest stands, delivered beats failed."""
     state = state_of(status)
     if state == "delivered" and row.state in ("accepted", "failed"):
+        had_failed = row.state == "failed"
         row.state, row.delivered_at = "delivered", now
+        if had_failed and row.kind == "reminder":
+            tx.flush()
+            reminded(tx, [row], now)
     elif state == "failed" and row.state == "accepted":
         row.code = code
         give_up(tx, row, now)
-        failed_after_acceptance(tx, row, now)
-
-
-def failed_after_acceptance(tx: Tx, row: Outbound, now: datetime) -> None:
-    """Make a session unsent when what was accepted failed later on every address of hers."""
-    if row.kind != "reminder" or row.session_id is None:
-        return
-    tx.flush()
-    session = tx.get(ExerciseSession, row.session_id)
-    alive = [one for one in outbox.reminders_of(tx, row.session_id) if one.state not in ("failed", "expired")]
-    if session is not None and session.state in ("reminded", "missed") and not alive:
-        session.state, session.settled_at = "unsent", now

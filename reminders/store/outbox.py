@@ -22,6 +22,7 @@ END_ATTEMPT = (
 )
 SENT_STATES = ("accepted", "delivered")
 UNDER_WAY = ("claimed", "unknown")
+ALIVE = ("waiting", *UNDER_WAY, *SENT_STATES)  # it went, or may still go
 
 BEGUN = columns(col(Outbound.client_id), col(Outbound.claimed_at)).where(
     col(Outbound.client_id).in_(bindparam("ids", expanding=True)),

@@ -1,0 +1,112 @@
+"""What a session becomes when its reminder fails, or arrives, after all seemed settled."""
+
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+from reminders.core.channel import StatusReport
+from reminders.errors import CannotSay, SendError
+from reminders.flows import delivery_status, unknown
+from reminders.flows.say import tell_client
+from reminders.store.clients import the_clinic
+from reminders.store.tables import Client, Contact, Outbound
+from tests.clinic import ANA, World
+from tests.flows.failing import Failing
+from tests.flows.rounds import go
+
+HOUR = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)
+
+
+def due(world: World, **columns: Any) -> int:
+    """Enrol Ana, welcome her, and come to her hour on Wednesday with the reminder planned."""
+    ana = world.enrol(**{"email": "ana@example.org", "channel": "sms", **columns})
+    world.send()
+    world.sms.sent.clear()
+    world.email.sent.clear()
+    world.now = HOUR
+    world.plan()
+    return ana
+
+
+def text(world: World) -> Outbound:
+    return next(row for row in world.queued("reminder") if row.channel == "sms")
+
+
+def called_back(world: World, status: str, code: str = "", receipt: str = "") -> None:
+    row = text(world)
+    report = StatusReport(receipt or row.receipt, status, code, ANA, row.id or 0, 1, b"")
+    with world.db.begin() as tx:
+        delivery_status.record(tx, report, world.now)
+
+
+def test_a_text_that_fails_when_it_is_too_late_for_the_mail_leaves_the_session_unsent(world: World) -> None:
+    ana = due(world)
+    world.send()
+    world.now = HOUR + timedelta(hours=4, seconds=5)
+
+    called_back(world, "undelivered", "30003")
+
+    assert [row.channel for row in world.queued("reminder")] == ["sms"]
+    assert world.sessions(ana)[0].state == "unsent"
+
+
+def test_a_mail_that_was_withdrawn_carries_no_reminder(world: World) -> None:
+    ana = due(world, channel="sms+email")
+    mail = next(row for row in world.queued("reminder") if row.channel == "email")
+    with world.db.begin() as tx:
+        tx.get_one(Contact, mail.contact_id).consent = "closed"
+    world.send()
+
+    called_back(world, "undelivered", "30005")
+
+    assert world.sessions(ana)[0].state == "unsent"
+
+
+def test_a_failed_text_whose_mail_is_refused_leaves_the_session_unsent(world: World) -> None:
+    ana = due(world)
+    world.send()
+    called_back(world, "undelivered", "30003")
+    assert world.sessions(ana)[0].state == "reminded"
+    world.email.errors = [SendError("no such user", permanent=True, code="smtp:550 5.1.1")]
+
+    world.send()
+
+    assert world.sessions(ana)[0].state == "unsent"
+
+
+def test_a_text_that_arrives_after_it_had_failed_makes_the_session_reminded(world: World) -> None:
+    ana = due(world, email="")
+    world.send()
+    called_back(world, "undelivered", "30008")
+    assert world.sessions(ana)[0].state == "unsent"
+
+    called_back(world, "delivered")
+
+    assert (text(world).state, world.sessions(ana)[0].state) == ("delivered", "reminded")
+
+
+def test_a_text_that_arrives_after_it_was_given_up_makes_the_session_reminded(world: World) -> None:
+    ana = due(world, email="")
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    world.now = HOUR + timedelta(hours=4, minutes=1)
+    unknown.settle(world.db, {"sms": Failing(world, CannotSay("down"))}, world.clock)
+    assert (text(world).state, world.sessions(ana)[0].state) == ("expired", "unsent")
+
+    called_back(world, "delivered", receipt="SM1")
+
+    assert (text(world).state, world.sessions(ana)[0].state) == ("delivered", "reminded")
+
+
+def test_a_failed_text_does_not_double_the_mail_that_goes_anyway(world: World) -> None:
+    ana = due(world, channel="sms+email")
+    go(world)
+    world.email.sent.clear()
+    with world.db.begin() as tx:
+        client = tx.get_one(Client, ana)
+        clinic, said = the_clinic(tx, client.clinic_id), {"words": "hi", "writer": "Ben"}
+        tell_client(tx, clinic, client, "therapist_note", "therapist_note", said, world.now, lambda to: f"n:{to}")
+    world.sms.errors.append(SendError("filtered", permanent=True, code="30007"))
+
+    world.send()
+
+    assert [one.to for one in world.email.sent if one.to != "operator"] == ["ana@example.org"]
