@@ -82,13 +82,11 @@ def may_go(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: dateti
 
 
 def word(sender: Sender, row: Outbound, facts: gate.Facts, shown: dict[int, ShownSession], now: datetime) -> None:
-    """Write a row's words, and for a reminder what its session shows, which is then among the `shown`."""
+    """Write a row's words, and what its session shows, which is then among the `shown`; once accepted, that stays."""
     scene = scene_of(row, facts)
     session = facts.sessions.get(row.session_id or 0)
-    if session is not None and row.kind == "reminder":
-        bulk.put(session, is_easy=wants_easy(facts.clients.get(row.client_id or 0)))
-        shown[session.id] = session
     if session is not None and row.kind in ("reminder", "resend") and render.is_to_show(session):
+        bulk.put(session, is_easy=wants_easy(facts.clients.get(row.client_id or 0)))
         render.show_session(scene, row.language)
         shown[session.id] = session
     render.render(sender.texts, scene, row, sender.links, now)

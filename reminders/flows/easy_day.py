@@ -24,3 +24,11 @@ def spend(client: Client) -> None:
     """Count the easy day that a reminder announced."""
     client.next_session_easy, client.easy_session_id = False, None
     client.easy_sessions_left = max(0, client.easy_sessions_left - 1)
+
+
+def give_back(client: Client, *, by_wish: bool, by_count: bool) -> None:
+    """Let an easy day that was counted stand before her again: its reminder never arrived."""
+    if by_wish:
+        client.next_session_easy = True
+    if by_count:
+        client.easy_sessions_left += 1

@@ -10,7 +10,7 @@ from sqlmodel import col, select
 
 from reminders.core.kinds import kind_of
 from reminders.flows import escalate
-from reminders.store import clients, outbox
+from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact, Outbound
 
@@ -41,6 +41,8 @@ def go(tx: Tx, row: Outbound, client: Client, now: datetime) -> bool:
             due_at=now,
             created_at=now,
         )
+        if bulk.RIDES in row.details:
+            copy.details = {**row.details, bulk.STANDS_IN_FOR: row.details[bulk.RIDES]}
         if not goes_there_anyway(tx, row, contact):
             outbox.queue(tx, copy)
         return True

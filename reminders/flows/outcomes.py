@@ -235,8 +235,12 @@ def session_not_reminded(tx: Tx, row: Outbound, why: str, now: datetime) -> None
     session = tx.get(ExerciseSession, row.session_id)
     if session is None or session.state not in ("planned", "reminded", "missed"):
         return
-    if any(one.id != row.id and one.state in outbox.ALIVE for one in outbox.reminders_of(tx, row.session_id)):
+    reminders = outbox.reminders_of(tx, row.session_id)
+    if any(one.id != row.id and one.state in outbox.ALIVE for one in reminders):
         return
+    client = tx.get(Client, session.client_id)
+    if client is not None and session.state != "planned":
+        riders.not_told(min(reminders, key=lambda one: one.accepted_at or now), client, session)
     session.state = why if session.state == "planned" and why in ("held", "paused") else "unsent"
     session.settled_at = now
 

@@ -267,8 +267,11 @@ def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetim
 
 
 def note_load(scene: Scene, row: Outbound) -> None:
-    """Keep on a reminder what rides in it; nothing is kept, or written, where nothing does or did."""
-    load = riders.load_of(scene.client, scene.session)
+    """Keep on a reminder what rides in it; nothing is kept, or written, where nothing does or did.
+
+    A mail that stands in for a text which failed says all that the text said.
+    """
+    load = {**riders.load_of(scene.client, scene.session), **row.details.get(bulk.STANDS_IN_FOR, {})}
     if load or bulk.RIDES in row.details:
         bulk.put(row, details={**row.details, bulk.RIDES: load})
 

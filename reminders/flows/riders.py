@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Any, Protocol
 
-from reminders.flows import explain, questions
+from reminders.flows import easy_day, explain, questions
 from reminders.store import bulk
 from reminders.store.db import Tx
 from reminders.store.slim import ShownClient
@@ -21,9 +21,13 @@ class Day(Protocol):
     def on_date(self) -> date:
         """Return its local date."""
 
+    @property
+    def is_easy(self) -> bool:
+        """Return whether it is an easy day."""
+
 
 def load_of(client: Client | ShownClient | None, session: Day | None) -> dict[str, Any]:
-    """Return what a reminder written now carries, as plain values: `news`, `morning` (a session), `emergency`.
+    """Return what a reminder written now carries, as plain values: `news`, `morning` (a session), `emergency`, `easy`.
 
     It is kept on the row: what changes on the client before the reminder is accepted did not ride in it.
     """
@@ -34,6 +38,8 @@ def load_of(client: Client | ShownClient | None, session: Day | None) -> dict[st
         load["morning"] = client.morning_session_id
     if is_emergency_due(client, session):
         load["emergency"] = True
+    if session.is_easy:
+        load["easy"] = {"next": client.next_session_easy, "left": client.easy_sessions_left > 0}
     return load
 
 
@@ -70,3 +76,14 @@ def ridden(tx: Tx, row: Outbound, client: Client, session: Day, now: datetime) -
         questions.ask(tx, "settling", row.to, client, now, session_id=load["morning"])
         if asks(client, session) and client.morning_session_id == load["morning"]:
             client.morning_on, client.morning_session_id = None, None
+
+
+def not_told(row: Outbound, client: Client, session: Day) -> None:
+    """Give back what rode in a reminder that never arrived: the next one announces it anew."""
+    load = row.details.get(bulk.RIDES, {})
+    if "easy" in load:
+        easy_day.give_back(client, by_wish=load["easy"]["next"], by_count=load["easy"]["left"])
+    if "news" in load and not client.news:
+        client.news = load["news"]
+    if "emergency" in load and client.emergency_told_on == session.on_date:
+        client.emergency_told_on = None

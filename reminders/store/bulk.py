@@ -33,6 +33,7 @@ from reminders.store.slim import ShownSession
 from reminders.store.tables import Attempt, Client, Contact, ExerciseSession, Outbound
 
 Values = dict[str, Any]
+STANDS_IN_FOR = "stands_in_for"  # where a copy to another address keeps what rode in the reminder that failed
 RIDES = "rides"  # where a reminder keeps what rides in it beside the exercises, among its details
 SOME_DAY = datetime(2000, 1, 1, tzinfo=UTC)
 

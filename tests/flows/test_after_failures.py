@@ -5,7 +5,7 @@ from typing import Any
 
 from reminders.core.channel import StatusReport
 from reminders.errors import CannotSay, SendError
-from reminders.flows import delivery_status, unknown
+from reminders.flows import care, delivery_status, unknown
 from reminders.flows.say import tell_client
 from reminders.store.clients import the_clinic
 from reminders.store.tables import Client, Contact, Outbound
@@ -110,3 +110,81 @@ def test_a_failed_text_does_not_double_the_mail_that_goes_anyway(world: World) -
     world.send()
 
     assert [one.to for one in world.email.sent if one.to != "operator"] == ["ana@example.org"]
+
+
+def eased(world: World, ana: int) -> None:
+    with world.db.begin() as tx:
+        care.ease(tx, tx.get_one(Client, ana), "ben@example.org", world.now)
+        tx.get_one(Client, ana).news = {"name": "more", "values": {}}
+
+
+def test_an_easy_day_stays_easy_when_its_mail_goes_after_the_text(world: World) -> None:
+    ana = due(world, channel="sms+email")
+    eased(world, ana)
+    world.email.errors = [SendError("later", code="smtp:421")]
+    world.send()
+    world.pass_time(minutes=1)
+
+    world.send()
+
+    assert [row.state for row in world.queued("reminder")] == ["accepted", "accepted"]
+    assert world.sessions(ana)[0].is_easy
+
+
+def test_the_mail_that_stands_in_for_a_failed_text_tells_the_new_dose_too(world: World) -> None:
+    ana = due(world)
+    eased(world, ana)
+    world.send()
+    assert world.client(ana).news == {}
+    called_back(world, "undelivered", "30003")
+
+    world.send()
+
+    mail = next(row for row in world.queued("reminder") if row.channel == "email")
+    assert mail.details["rides"] == text(world).details["rides"]
+    assert world.sessions(ana)[0].is_easy
+
+
+def test_what_the_first_of_two_addresses_was_told_is_given_back_when_both_fail(world: World) -> None:
+    ana = due(world, channel="sms+email")
+    eased(world, ana)
+    world.email.errors = [SendError("later", code="smtp:421")]
+    world.send()
+    called_back(world, "undelivered", "30003")
+    world.email.errors = [SendError("no such user", permanent=True, code="smtp:550 5.1.1")]
+    world.pass_time(minutes=1)
+
+    world.send()
+
+    client = world.client(ana)
+    assert world.sessions(ana)[0].state == "unsent"
+    assert (client.next_session_easy, client.news["name"]) == (True, "more")
+
+
+def test_an_easy_day_and_a_new_dose_whose_reminder_never_came_ride_in_the_next(world: World) -> None:
+    ana = due(world, email="")
+    eased(world, ana)
+    world.send()
+    assert not world.client(ana).next_session_easy
+
+    called_back(world, "undelivered", "30008")
+
+    client = world.client(ana)
+    assert (client.next_session_easy, client.easy_sessions_left, client.news["name"]) == (True, 0, "more")
+
+
+def test_exercises_sent_again_before_the_hour_show_the_easy_day(world: World) -> None:
+    ana = world.enrol()
+    world.send()
+    with world.db.begin() as tx:
+        care.ease(tx, tx.get_one(Client, ana), "ben@example.org", world.now)
+    world.now = HOUR - timedelta(hours=1)
+    world.hear("send me the exercises again")
+    world.send()
+    early = world.sessions(ana)[0].items
+
+    world.now = HOUR
+    go(world)
+
+    assert world.sessions(ana)[0].is_easy
+    assert early == world.sessions(ana)[0].items
