@@ -90,6 +90,10 @@ class Facts:
     begun: dict[int, list[datetime]] = field(default_factory=dict)
     reminders_ahead: dict[int, list[datetime]] = field(default_factory=lambda: defaultdict(list))
 
+    def window_of(self, client: ShownClient) -> tuple[str, str]:
+        """Return the local hours between which the service may begin a message to a client, as they are now."""
+        return clients.window_of(self.clinics[client.clinic_id], client)
+
     def program(self, client_id: int, day: date) -> Version | None:
         """Return the program version that counts on a local date."""
         begun = [one for one in self.programs.get(client_id, []) if one.from_on <= day]

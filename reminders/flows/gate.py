@@ -11,9 +11,8 @@ from typing import Literal
 from sqlalchemy import Date, bindparam, text
 
 from reminders.core.kinds import kind_of
-from reminders.core.schedule import at_local, local_date, next_inside_window
+from reminders.core.schedule import at_local, inside_window, local_date, next_inside_window
 from reminders.flows.facts import A_WEEK, Facts, read_facts
-from reminders.flows.say import may_go_now
 from reminders.store.db import Database
 from reminders.store.slim import ShownClient
 from reminders.store.tables import Outbound
@@ -67,14 +66,17 @@ def judge_client(row: Outbound, facts: Facts, now: datetime) -> Verdict:
         session = facts.sessions.get(row.session_id)
         if session is None or session.state not in ("planned", "reminded") or session.completed is not None:
             return Verdict("withdraw", "session settled")
-    if not may_go_now(row, now):
-        return later(row, now)
+    if row.window_from and not inside_window(now, facts.window_of(client), client.time_zone):
+        return later(row, facts.window_of(client), client.time_zone, now)
     return judge_caps(row, facts, client, now) if rules.order_full and row.channel == "sms" else SEND
 
 
-def later(row: Outbound, now: datetime) -> Verdict:
-    """Return when a row outside its window may go: at the next window, unless it expires before."""
-    until = next_inside_window(now, (row.window_from, row.window_until), row.time_zone)
+def later(row: Outbound, window: tuple[str, str], zone: str, now: datetime) -> Verdict:
+    """Return when a row outside her window may go: at the next window, unless it expires before.
+
+    It is the window that she has now: what it and her zone were when the row was written may have changed since.
+    """
+    until = next_inside_window(now, window, zone)
     if row.expires_at is not None and until >= row.expires_at:
         return Verdict("expire", "outside her window")
     if not kind_of(row.kind).waits:
@@ -93,7 +95,7 @@ def judge_caps(row: Outbound, facts: Facts, client: ShownClient, now: datetime) 
         return SEND
     if not kind_of(row.kind).waits:
         return Verdict("withdraw", "cap")
-    tomorrow = at_local(day + timedelta(days=1), row.window_from or "08:00", row.time_zone or client.time_zone)
+    tomorrow = at_local(day + timedelta(days=1), facts.window_of(client)[0], client.time_zone)
     if row.expires_at is not None and tomorrow > row.expires_at:
         return Verdict("expire", "cap")
     return Verdict("wait", "cap", tomorrow)

@@ -10,7 +10,7 @@ from typing import Any
 from sqlmodel import col, select
 
 from reminders.core.kinds import kind_of
-from reminders.core.schedule import inside_window, local_date, next_inside_window
+from reminders.core.schedule import local_date, next_inside_window
 from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.slim import AnyClient, AnyContact
@@ -221,11 +221,6 @@ def tell_operator(tx: Tx, clinic: Clinic, what: str, details: dict[str, Any], no
     )
     if outbox.queue(tx, row) is not None:
         tell_desk(tx, clinic, None, "operator", what, details, now)
-
-
-def may_go_now(row: Outbound, now: datetime) -> bool:
-    """Return whether the local hours of a row allow it to go at an instant."""
-    return not row.window_from or inside_window(now, (row.window_from, row.window_until), row.time_zone)
 
 
 def is_reachable(contacts: Sequence[Contact]) -> bool:

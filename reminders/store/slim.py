@@ -155,7 +155,7 @@ class ShownSession:
     rung: int
 
 
-AnyClient = Client | SlimClient
+AnyClient = Client | SlimClient | ShownClient
 AnyContact = Contact | SlimContact
 
 

@@ -43,7 +43,7 @@ class Outbound(SQLModel, table=True):
     state: str = "waiting"
     due_at: datetime
     expires_at: datetime | None = None
-    window_from: str = ""  # local hours between which it may go, with `time_zone`; empty: any hour
+    window_from: str = ""  # her window when it was written; empty: any hour. The claim looks at the one she has then
     window_until: str = ""
     time_zone: str = ""
     created_at: datetime
