@@ -34,7 +34,7 @@ DANGER = Kind(priority=0, is_answer=True, needs_consent=False)
 KINDS: dict[str, Kind] = {
     # begun by the service, to a client
     "welcome": Kind(order_full=1),
-    "hold_cleared": Kind(order_full=1),
+    "hold_cleared": Kind(order_full=1, ends_with_hold=True),  # another hold may have begun since
     "therapist_note": Kind(order_full=2),
     "reminder": Kind(order_full=3, ends_with_hold=True, ends_with_pause=True, expires_minutes=240),
     "morning": Kind(order_full=4, ends_with_hold=True, expires_minutes=240),

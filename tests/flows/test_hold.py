@@ -84,6 +84,22 @@ def test_she_is_told_once_when_it_is_cleared_with_her_next_day(world: World) -> 
     assert "easy day" in told[0].body
 
 
+def test_she_is_not_told_to_start_again_when_another_hold_has_begun_since(world: World) -> None:
+    ana = started(world)
+    held(world, ana)
+    world.now = datetime(2027, 3, 4, 1, 30, tzinfo=UTC)  # Wednesday 20:30: the word waits for the morning
+    cleared(world, ana)
+    world.now = datetime(2027, 3, 4, 3, 0, tzinfo=UTC)
+    world.hear("I fell and hit my head")
+
+    until(world, datetime(2027, 3, 4, 15, 0, tzinfo=UTC), hours=1)
+    assert sent(world, ANA, "hold_cleared") == []
+
+    cleared(world, ana)
+    go(world)
+    assert len(sent(world, ANA, "hold_cleared")) == 1
+
+
 def test_only_staff_end_a_hold(world: World) -> None:
     ana = started(world)
     held(world, ana)
