@@ -37,7 +37,7 @@ KINDS: dict[str, Kind] = {
     "hold_cleared": Kind(order_full=1, ends_with_hold=True),  # another hold may have begun since
     "therapist_note": Kind(order_full=2),
     "reminder": Kind(order_full=3, ends_with_hold=True, ends_with_pause=True, expires_minutes=240),
-    "morning": Kind(order_full=4, ends_with_hold=True, expires_minutes=240),
+    "morning": Kind(order_full=4, ends_with_hold=True, ends_with_pause=True, expires_minutes=240),
     "reason": Kind(order_full=5, ends_with_hold=True, ends_with_pause=True),
     "question": Kind(order_full=6, ends_with_hold=True, ends_with_pause=True),
     "evening": Kind(order_full=7, waits=False, ends_with_hold=True, ends_with_pause=True, expires_minutes=120),

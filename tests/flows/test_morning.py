@@ -3,7 +3,7 @@
 from datetime import UTC, date, datetime
 
 from reminders.errors import SendError
-from reminders.flows import deliver
+from reminders.flows import deliver, morning, pause
 from reminders.store.tables import Client, ExerciseSession, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, sent, started, until
@@ -162,3 +162,21 @@ def test_a_dose_that_changes_while_its_reminder_is_under_way_is_told_in_the_next
     until(world, datetime(2027, 3, 8, 14, 0, tzinfo=UTC))
 
     assert world.client(ana).news == {}
+
+
+def test_a_pause_that_begins_after_the_claim_stops_it_before_the_call(world: World) -> None:
+    ana = started(world)
+    world.hear("Y4")
+    until(world, datetime(2027, 3, 4, 13, 29, tzinfo=UTC))
+    world.now = datetime(2027, 3, 4, 13, 30, tzinfo=UTC)
+    with world.db.begin() as tx:
+        morning.run(tx, world.now)
+    claims, _, _ = deliver.claim(world.sender)
+    assert [one.row.kind for one in claims] == ["morning"]
+    with world.db.begin() as tx:
+        pause.begin(tx, tx.get_one(Client, ana), None, "client", world.now)
+
+    deliver.hand_over(world.sender, claims)
+
+    assert mornings(world) == []
+    assert [row.why for row in world.queued("morning")] == ["paused"]
