@@ -168,6 +168,31 @@ def merge(waiting: Outbound, parts: list[Part]) -> None:
     waiting.template, waiting.details = "together", {"parts": both, "first": both[0]["text"]}
 
 
+def take_back_asked(tx: Tx, client_id: int, now: datetime) -> None:
+    """Take out of the answers that wait what a held client is not to get: what asks her something, her exercises.
+
+    What was recorded is still said back; an answer with nothing else in it is withdrawn. Whose a reply is stays asked:
+    that question is the phone's.
+    """
+    if around.lacks(tx, "waiting", client_id):
+        return
+    waits = select(Outbound).where(
+        Outbound.client_id == client_id, Outbound.state == "waiting", col(Outbound.is_answer).is_(True)
+    )
+    for row in tx.exec(waits):
+        parts = row.details.get("parts") or [{"text": row.template}]
+        kept = [one for one in parts if not asks_or_shows(one["text"])]
+        if not kept:
+            row.state, row.why, row.settled_at = "withdrawn", "held", now
+        elif len(kept) < len(parts):
+            row.details = {**row.details, "parts": kept, "first": kept[0]["text"]}
+
+
+def asks_or_shows(name: str) -> bool:
+    """Return whether a text asks a client something, or shows her exercises."""
+    return name == "reminder" or (name.startswith("ask_") and name != "ask_who")
+
+
 def bare(details: dict[str, Any]) -> dict[str, Any]:
     """Return an answer's own values without the marks kept beside them."""
     return {name: value for name, value in details.items() if name not in ("first", "slot")}

@@ -10,7 +10,7 @@ from sqlmodel import col, select
 from reminders.core.kinds import KINDS
 from reminders.core.schedule import client_day, local_date
 from reminders.errors import Refused
-from reminders.flows import easy_day, questions, say
+from reminders.flows import answers, easy_day, questions, say
 from reminders.flows.pause import set_open_session
 from reminders.store import clients, outbox
 from reminders.store.db import Tx, lock_client
@@ -42,6 +42,7 @@ def open_hold(
     tx.add(made)
     tx.flush()
     outbox.withdraw(tx, now, "held", client_id=client_id, kinds=HELD_KINDS)
+    answers.take_back_asked(tx, client_id, now)
     questions.close_all(tx, client_id, "lapsed", now)
     set_open_session(tx, client, client_day(now, client.time_zone), "held", now)
     client.morning_on, client.morning_session_id = None, None

@@ -72,6 +72,33 @@ def test_a_day_whose_hour_passed_while_held_stays_held_and_the_next_is_an_easy_d
     assert (monday.state, monday.is_easy) == ("reminded", True)
 
 
+def test_a_question_that_waits_in_an_answer_is_taken_back(world: World) -> None:
+    started(world)
+    world.hear("what time do you open?")  # answered at once; what follows within the minute shares one answer
+    world.pass_time(seconds=10)
+    world.hear("done")
+    world.hear("I fell and hit my head")
+    world.pass_time(minutes=1)
+    go(world)
+
+    assert [row.why for row in world.queued("ask")] == ["held"]
+    assert sent(world, ANA, "ask") == []
+
+
+def test_an_answer_keeps_what_it_says_beside_the_question(world: World) -> None:
+    ana = started(world)
+    world.hear("Y2")
+    world.pass_time(seconds=10)
+    world.hear("what time do you open?")
+    world.hear("please pause")  # asks until when
+    held(world, ana)
+    world.pass_time(minutes=1)
+    go(world)
+
+    shared = sent(world, ANA)[-1]
+    assert [one["text"] for one in shared.details["parts"]] == ["said_back_question"]
+
+
 def test_she_is_told_once_when_it_is_cleared_with_her_next_day(world: World) -> None:
     ana = started(world)
     held(world, ana)
