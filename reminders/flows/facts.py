@@ -15,8 +15,9 @@ from sqlmodel import col, select
 
 from reminders.core.hours import Hours
 from reminders.core.kinds import kind_of
-from reminders.core.schedule import days_between, local_date, parse_days
+from reminders.core.schedule import days_between, inside_window, local_date, parse_days, parse_window
 from reminders.flows.render import Version
+from reminders.flows.say import LATE_ANSWER
 from reminders.store import clients, outbox, slim
 from reminders.store.db import Tx, ask
 from reminders.store.slim import ShownClient, ShownSession, SlimSchedule, among
@@ -26,6 +27,7 @@ from reminders.store.tables import (
     Contact,
     ExerciseSession,
     Hold,
+    InboundRow,
     Outbound,
     Pause,
     Staff,
@@ -87,12 +89,20 @@ class Facts:
     days: dict[int, list[SlimSchedule]] = field(default_factory=dict)
     held: set[int] = field(default_factory=set)
     pauses: dict[int, list[Pause]] = field(default_factory=dict)
+    heard_at: dict[int, datetime] = field(default_factory=dict)  # by message; not read while all may be answered
     begun: dict[int, list[datetime]] = field(default_factory=dict)
     reminders_ahead: dict[int, list[datetime]] = field(default_factory=lambda: defaultdict(list))
 
     def window_of(self, client: ShownClient) -> tuple[str, str]:
         """Return the local hours between which the service may begin a message to a client, as they are now."""
         return clients.window_of(self.clinics[client.clinic_id], client)
+
+    def is_day(self, row: Outbound, now: datetime) -> bool:
+        """Return whether an answer may go however old its text is, now and for the next minutes."""
+        client, clinic = self.clients.get(row.client_id or 0), self.clinics[row.clinic_id]
+        window = self.window_of(client) if client else parse_window(clinic.window)
+        zone = client.time_zone if client else clinic.time_zone
+        return inside_window(now, window, zone) and inside_window(now + LATE_ANSWER, window, zone)
 
     def program(self, client_id: int, day: date) -> Version | None:
         """Return the program version that counts on a local date."""
@@ -128,11 +138,21 @@ def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
         read_people(tx, facts, client_ids)
         read_days(tx, facts, {row.client_id for row in rows if row.client_id is not None and asks_days(row)}, now)
         staff_ids |= {client.therapist_id for client in facts.clients.values()}
+    read_heard(tx, facts, rows, now)
     if session_ids:
         facts.sessions = {one.id: one for one in slim.sessions_shown(tx, session_ids)}
     if staff_ids:
         facts.staff = {one.id or 0: one for one in tx.exec(select(Staff).where(col(Staff.id).in_(staff_ids)))}
     return facts
+
+
+def read_heard(tx: Tx, facts: Facts, rows: Sequence[Outbound], now: datetime) -> None:
+    """Read when the messages came that are answered outside, or shortly before the end of, their senders' windows."""
+    answered = [row for row in rows if row.inbound_id is not None and kind_of(row.kind).is_answer]
+    ids = {row.inbound_id for row in answered if not facts.is_day(row, now)}
+    if ids:
+        moments = select_columns(col(InboundRow.id), col(InboundRow.received_at)).where(col(InboundRow.id).in_(ids))
+        facts.heard_at = {number or 0: at for number, at in tx.execute(moments)}
 
 
 def asks_days(row: Outbound) -> bool:

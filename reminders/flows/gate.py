@@ -13,6 +13,7 @@ from sqlalchemy import Date, bindparam, text
 from reminders.core.kinds import kind_of
 from reminders.core.schedule import at_local, inside_window, local_date, next_inside_window
 from reminders.flows.facts import A_WEEK, Facts, read_facts
+from reminders.flows.say import answer_due_at
 from reminders.store.db import Database
 from reminders.store.slim import ShownClient
 from reminders.store.tables import Outbound
@@ -42,7 +43,7 @@ def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     if kind_of(row.kind).to_staff:
         return SEND
     if row.client_id is None:
-        return SEND
+        return judge_age(row, facts, None, now)
     return judge_client(row, facts, now)
 
 
@@ -68,7 +69,18 @@ def judge_client(row: Outbound, facts: Facts, now: datetime) -> Verdict:
             return Verdict("withdraw", "session settled")
     if row.window_from and not inside_window(now, facts.window_of(client), client.time_zone):
         return later(row, facts.window_of(client), client.time_zone, now)
+    if rules.is_answer:
+        return judge_age(row, facts, client, now)
     return judge_caps(row, facts, client, now) if rules.order_full and row.channel == "sms" else SEND
+
+
+def judge_age(row: Outbound, facts: Facts, client: ShownClient | None, now: datetime) -> Verdict:
+    """Return whether an answer may go now: it may have waited so long that it would come at night."""
+    heard_at = facts.heard_at.get(row.inbound_id or 0)
+    if heard_at is None:
+        return SEND
+    until = answer_due_at(facts.clinics[row.clinic_id], client, heard_at, row.kind, now, row.template)
+    return SEND if until <= now else Verdict("wait", "outside her window", until)
 
 
 def later(row: Outbound, window: tuple[str, str], zone: str, now: datetime) -> Verdict:

@@ -9,8 +9,7 @@ from typing import Any
 
 from sqlmodel import col, select
 
-from reminders.core.kinds import kind_of
-from reminders.core.schedule import local_date, next_inside_window
+from reminders.core.schedule import local_date, next_inside_window, parse_window
 from reminders.store import bulk, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.slim import AnyClient, AnyContact
@@ -52,7 +51,7 @@ def answer(
         language=client.language if client else "en",
         template=template,
         details=details,
-        due_at=due_at or answer_due_at(clinic, client, inbound.received_at, kind, now),
+        due_at=due_at or answer_due_at(clinic, client, inbound.received_at, kind, now, template),
         created_at=now,
     )
     return bulk.queue_one(tx, values)
@@ -64,14 +63,20 @@ def contact_id_at(tx: Tx, client: Client, address: str) -> int | None:
     return found[0] if found else None
 
 
-def answer_due_at(clinic: Clinic, client: Client | None, received_at: datetime, kind: str, now: datetime) -> datetime:
-    """Return when an answer goes: at once, or in the next window when its text is old."""
+def answer_due_at(
+    clinic: Clinic, client: AnyClient | None, received_at: datetime, kind: str, now: datetime, template: str = ""
+) -> datetime:
+    """Return when an answer goes: at once, or in the next window (the clinic's for a stranger) when its text is old."""
     age = now - received_at
-    if age <= LATE_ANSWER or client is None:
+    if age <= LATE_ANSWER or (age < DANGER_ANSWER and is_danger_answer(kind, template)):
         return now
-    if kind_of(kind).priority == 0 and age < DANGER_ANSWER:
-        return now
-    return next_inside_window(now, clients.window_of(clinic, client), client.time_zone)
+    window = clients.window_of(clinic, client) if client else parse_window(clinic.window)
+    return next_inside_window(now, window, client.time_zone if client else clinic.time_zone)
+
+
+def is_danger_answer(kind: str, template: str) -> bool:
+    """Return whether an answer is to danger words, so that it may wake somebody; HELP and a high rating may not."""
+    return kind == "danger" or (kind == "stranger" and template != "help_stranger")
 
 
 def tell_client(

@@ -1,16 +1,17 @@
 """Whether a message may go at this instant, by what holds at its claim and not by what held when it was written."""
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
 
 from reminders.flows import care, details
 from reminders.store.tables import Client, Clinic
-from tests.clinic import World
-from tests.flows.rounds import started, until
+from tests.clinic import ANA, World
+from tests.flows.rounds import go, started, until
 
 NEW_YORK = "America/New_York"
+STRANGER = "+12025550188"
 
 
 def at(day: int, hour: int, minute: int = 0) -> datetime:
@@ -76,3 +77,51 @@ def test_the_clinics_own_window_counts_as_it_is_when_the_message_goes(world: Wor
     until(world, at(4, 22), hours=0.5)
 
     assert hours_of(world, "therapist_note") == ["Thu 09:30"]
+
+
+def test_an_answer_that_could_not_go_in_the_evening_waits_for_her_morning(world: World) -> None:
+    started(world)
+    world.now = at(4, 2)  # Wednesday 21:00
+    world.hear("Y2")
+    world.now = at(4, 8)  # the sender comes back at 03:00
+
+    world.send()
+    assert [(row.state, row.due_at) for row in world.queued("thanks")] == [("waiting", at(4, 13))]
+
+    until(world, at(4, 15), hours=0.5)
+    assert hours_of(world, "thanks") == ["Thu 08:00"]
+
+
+def test_a_danger_answer_that_could_not_go_in_the_evening_goes_at_night(world: World) -> None:
+    started(world)
+    world.now = at(4, 2)
+    world.hear("I fell and hit my head")
+    world.now = at(4, 8)
+
+    world.send()
+
+    assert hours_of(world, "danger") == ["Thu 03:00"]
+
+
+# who texts, what, how many hours before 03:00 -> the kind of its answer, when it goes
+HEARD_LATE = {
+    "HELP of a stranger": (STRANGER, "HELP", 7, "stranger", "Thu 08:00"),
+    "danger words of a stranger": (STRANGER, "I fell and hit my head", 7, "stranger", "Thu 03:00"),
+    "old danger words of a stranger": (STRANGER, "I fell and hit my head", 20, "stranger", "Thu 08:00"),
+    "a high rating": (ANA, "all done, pain 7", 9, "stop_level", "Thu 08:00"),
+    "old danger words": (ANA, "I fell and hit my head", 12, "danger", "Thu 08:00"),
+}
+
+
+@pytest.mark.parametrize(("address", "text", "hours", "kind", "hour"), HEARD_LATE.values(), ids=HEARD_LATE.keys())
+def test_only_danger_answers_to_young_texts_go_at_night(
+    world: World, address: str, text: str, hours: int, kind: str, hour: str
+) -> None:
+    started(world)
+    world.now = at(4, 8)  # 03:00
+    world.hear(text, address, at=world.now - timedelta(hours=hours))
+    go(world)
+
+    until(world, at(4, 15), hours=0.5)
+
+    assert hours_of(world, kind) == [hour]
