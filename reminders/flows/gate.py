@@ -52,8 +52,8 @@ def judge_client(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     rules, client_id = kind_of(row.kind), row.client_id or 0
     client, contact = facts.clients[client_id], facts.contacts.get(row.contact_id or 0)
     if rules.needs_consent:
-        if contact is None or contact.consent != "open":
-            return Verdict("withdraw", "no consent")
+        if contact is None or contact.consent != "open" or contact.address != row.to:
+            return Verdict("withdraw", "no consent")  # consent belongs to the address: hers may be another now
         if contact.unusable:
             return Verdict("withdraw", "address unusable")
         if client.state == "closed":
@@ -143,7 +143,7 @@ def below_reminders(row: Outbound) -> bool:
 
 
 STILL = text(
-    "SELECT contact.consent, contact.unusable, client.state, "
+    "SELECT contact.consent, contact.unusable, contact.address, client.state, "
     "(SELECT count(*) FROM hold WHERE hold.client_id = client.id AND hold.ended_at IS NULL), "
     "(SELECT count(*) FROM pause WHERE pause.client_id = client.id AND pause.ended_at IS NULL "
     "AND pause.from_on <= :day AND pause.until_on >= :day) "
@@ -165,8 +165,8 @@ def still_allowed(db: Database, row: Outbound, now: datetime) -> str:
         found = db.look(STILL, {**values, "day": day.isoformat()})
     if found is None:
         return "client gone"
-    consent, unusable, state, holds, pauses = found
-    if rules.needs_consent and (consent != "open" or unusable or state == "closed"):
+    consent, unusable, address, state, holds, pauses = found
+    if rules.needs_consent and (consent != "open" or unusable or address != row.to or state == "closed"):
         return "no consent"
     if rules.ends_with_hold and holds:
         return "held"

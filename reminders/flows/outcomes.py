@@ -173,6 +173,8 @@ def give_up(tx: Tx, row: Outbound, now: datetime) -> None:
     clinic = clients.the_clinic(tx, row.clinic_id)
     wanted = treatment(row.code)
     contact = tx.get(Contact, row.contact_id) if row.contact_id else None
+    if contact is not None and contact.address != row.to:
+        contact = None  # the desk gave her another since: it is not the one that failed
     client = tx.get(Client, row.client_id) if row.client_id else None
     if wanted == "operator":
         say.tell_operator(tx, clinic, "sender refused", {"code": row.code}, now)

@@ -5,8 +5,11 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from reminders.flows import care, details
-from reminders.store.tables import Client, Clinic
+from reminders.core.channel import StatusReport
+from reminders.core.schedule import local_date
+from reminders.errors import SendError
+from reminders.flows import care, deliver, delivery_status, details
+from reminders.store.tables import Client, Clinic, Contact
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, started, until
 
@@ -125,3 +128,48 @@ def test_only_danger_answers_to_young_texts_go_at_night(
     until(world, at(4, 15), hours=0.5)
 
     assert hours_of(world, kind) == [hour]
+
+
+def new_number(world: World, ana: int) -> None:
+    with world.db.begin() as tx:
+        client, clinic = tx.get_one(Client, ana), tx.get_one(Clinic, 1)
+        details.change_address(tx, clinic, client, "sms", "+12025550133", "fay@example.org", world.now)
+        details.consent_given(
+            tx, clinic, client, "spoken at desk", local_date(world.now, NEW_YORK), "fay@example.org", world.now
+        )
+
+
+def test_a_failure_of_her_old_number_says_nothing_of_the_new_one(world: World) -> None:
+    ana = started(world)
+    old = world.queued("reminder")[0]
+    new_number(world, ana)
+
+    with world.db.begin() as tx:
+        report = StatusReport(old.receipt, "undelivered", "30005", ANA, old.id or 0, 1, b"")
+        delivery_status.record(tx, report, world.now)
+
+    assert world.queued("reminder")[0].state == "failed"
+    assert [one.unusable for one in world.rows(Contact, client_id=ana)] == [""]
+
+
+def test_a_text_that_was_cut_off_does_not_go_again_to_an_old_number(world: World) -> None:
+    ana = started(world)
+    write_note(world, ana)
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    new_number(world, ana)
+
+    until(world, world.now + timedelta(minutes=15), hours=0.02)
+
+    assert [(row.state, row.why) for row in world.queued("therapist_note")] == [("withdrawn", "no consent")]
+
+
+def test_the_address_is_read_again_before_the_call(world: World) -> None:
+    ana = started(world)
+    write_note(world, ana)
+    claims, _, _ = deliver.claim(world.sender)
+    new_number(world, ana)
+
+    deliver.hand_over(world.sender, claims)
+
+    assert [row.state for row in world.queued("therapist_note")] == ["withdrawn"]
