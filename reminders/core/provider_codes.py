@@ -37,6 +37,7 @@ UNUSABLE = frozenset(
         "30006",  # landline or unreachable carrier: no retry
     }
 )
+NO_WORDS = "no words"  # our own: a text could not be filled in, so nothing was handed over
 # The operator must act; what was refused may go once it is mended.
 OPERATOR_CAN_MEND = frozenset(
     {
@@ -51,6 +52,7 @@ OPERATOR_CAN_MEND = frozenset(
 )
 OPERATOR = OPERATOR_CAN_MEND | frozenset(
     {
+        NO_WORDS,
         "21212",  # From is no valid number (from memory)
         "21408",  # sending to this region is not enabled
         "21603",  # From is missing (from memory)

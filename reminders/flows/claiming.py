@@ -1,5 +1,6 @@
 """Claiming what is due: the most pressing first, judged by the gate, its words written, as far as the pace allows."""
 
+import logging
 import time
 from collections.abc import Sequence
 from datetime import datetime
@@ -12,6 +13,8 @@ from reminders.store import bulk, inbox, marks, outbox, restored
 from reminders.store.db import Tx, free_clients
 from reminders.store.slim import ShownClient, ShownSession
 from reminders.store.tables import Outbound
+
+LOG = logging.getLogger("reminders.claiming")
 
 
 def claim(sender: Sender) -> tuple[list[Claim], float, int]:
@@ -50,9 +53,9 @@ def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: date
             continue
         if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):
             continue
-        word(sender, row, facts, shown, now)
-        slot = pace.take(row.parts) if row.channel == "sms" else 0.0
-        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds()))
+        worded = is_worded(sender, row, facts, shown, now)
+        slot = pace.take(row.parts) if row.channel == "sms" and worded else 0.0
+        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds(), worded))
     until = sender.leases_at(tx) + LEASE
     bulk.write_claims(tx, [one.row for one in taken], now, until, system_clock(), sender.name)
     bulk.write_shown(tx, shown.values())
@@ -79,6 +82,16 @@ def may_go(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: dateti
     row.why, row.settled_at = verdict.why, now
     outcomes.reminder_not_sent(tx, row, facts, now)
     return False
+
+
+def is_worded(sender: Sender, row: Outbound, facts: gate.Facts, shown: dict[int, ShownSession], now: datetime) -> bool:
+    """Write a row's words; return whether it could be done. A row that cannot be written holds up no other."""
+    try:
+        word(sender, row, facts, shown, now)
+    except Exception:
+        LOG.exception("words not written", extra={"row": row.id, "kind": row.kind})
+        return False
+    return True
 
 
 def word(sender: Sender, row: Outbound, facts: gate.Facts, shown: dict[int, ShownSession], now: datetime) -> None:

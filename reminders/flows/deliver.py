@@ -11,6 +11,7 @@ from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime
 
 from reminders.core.channel import LONGEST_VALID_SECONDS, Outgoing
+from reminders.core.provider_codes import NO_WORDS
 from reminders.errors import SendError
 from reminders.flows import gate, outcomes, unknown
 from reminders.flows.claiming import claim, scene_of
@@ -85,6 +86,8 @@ def hand_over(sender: Sender, claims: Sequence[Claim]) -> Sent:
 
 def call(sender: Sender, one: Claim) -> str | SendError:
     """Hand one row to its channel, after reading consent, hold and pause once more; return a receipt or the error."""
+    if not one.worded:
+        return SendError("its words could not be written", permanent=True, code=NO_WORDS)
     ahead = one.slot - time.monotonic()
     if ahead > 0:
         sender.wait(ahead)

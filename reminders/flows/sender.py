@@ -72,8 +72,12 @@ class Sent:
 
 @dataclass(frozen=True)
 class Claim:
-    """A claimed row with the machine's moment from which the pace lets it go, and until when its lease lasts."""
+    """A claimed row with the machine's moment from which the pace lets it go, and until when its lease lasts.
+
+    One that is not `worded` is never handed over: its words could not be written.
+    """
 
     row: Outbound
     slot: float
     until: float
+    worded: bool = True

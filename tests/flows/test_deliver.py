@@ -11,7 +11,7 @@ from reminders.flows.hold import open_hold
 from reminders.flows.say import tell_client
 from reminders.store.clients import the_clinic
 from reminders.store.tables import Attempt, Client, ClinicNote, Contact, Outbound
-from tests.clinic import ANA, World
+from tests.clinic import ANA, BEN, World
 
 WEDNESDAY_HOUR = datetime(2027, 3, 3, 13, 30, tzinfo=UTC)
 
@@ -278,3 +278,22 @@ def test_questions_and_prompts_never_take_a_coming_reminders_place(world: World)
     dates = [local_date(one.claimed_at, "America/New_York") for one in begun if one.claimed_at]
     assert max(sum(day - timedelta(days=7) < one <= day for one in dates) for day in dates) == 5
     assert max(dates.count(day) for day in dates) == 2
+
+
+def test_a_message_whose_words_cannot_be_written_fails_and_holds_up_no_other(world: World) -> None:
+    ana = remind(world)
+    with world.db.begin() as tx:
+        tx.add(
+            Outbound(
+                key="bare", clinic_id=1, staff_id=1, kind="alert", channel="sms", to=BEN, template="alert",
+                priority=0, due_at=world.now, created_at=world.now,
+            )
+        )  # fmt: skip
+
+    world.send()
+
+    (bare,) = world.rows(Outbound, key="bare")
+    assert (bare.state, bare.code) == ("failed", "no words")
+    assert [one.to for one in world.sms.sent] == [ANA]
+    assert world.sessions(ana)[0].state == "reminded"
+    assert [one.details["code"] for one in world.rows(ClinicNote, kind="operator")] == ["no words"]
