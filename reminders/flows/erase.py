@@ -4,36 +4,29 @@ Kept are her number, the audit log (45 CFR 164.316(b)(2)(i): required documentat
 alerts (never used again), and keyed hashes of addresses that opted out, so that they are never written to again.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
 
-from sqlalchemy import String, cast, delete, or_, update
 from sqlmodel import col, select
 
 from reminders.errors import NotFound
-from reminders.flows import audit, digest
+from reminders.flows import audit
+from reminders.flows.forgetting import blank_digests, blank_mentions, parts, removed, silence, take_messages
 from reminders.flows.joining import closed_elsewhere
 from reminders.store import addresses, clients, journal
 from reminders.store.db import Tx, lock_client
 from reminders.store.tables import (
     Alert,
     AlertEvent,
-    Attempt,
     Client,
     ClientProgram,
     ClinicNote,
     ConsentEvent,
     Contact,
     DailyAnswer,
-    DeliveryEvent,
-    Digest,
     ExerciseSession,
     Flag,
     Hold,
-    IdempotentAnswer,
-    InboundRow,
     Outbound,
     Pause,
     Precaution,
@@ -41,7 +34,6 @@ from reminders.store.tables import (
     Question,
     Report,
     Schedule,
-    Staff,
 )
 from reminders.texts import Texts
 
@@ -81,9 +73,9 @@ def erase(tx: Tx, texts: Texts, clinic_id: int, client_id: int, by: str, why: st
     lock_client(tx, client_id)
     journal.note_erasure(tx, client)
     closed = keep_closed(tx, client, now)
-    rows = take_messages(tx, client_id)
-    alerts = blank_alerts(tx, client_id)
-    blank_digests(tx, texts, client)
+    rows = take_messages(tx, client_id, now)
+    alerts = blank_alerts(tx, client_id, now)
+    blank_digests(tx, texts, client, now)
     blank_mentions(tx, client)
     for table in HANGING:
         rows += removed(tx, table, table.client_id == client_id)
@@ -92,13 +84,6 @@ def erase(tx: Tx, texts: Texts, clinic_id: int, client_id: int, by: str, why: st
     details = {"reason": why, "rows": rows, "kept": {"alert numbers": alerts, "closed addresses": closed}}
     audit.record(tx, clinic_id, by, "record erased", client_id, details, now)
     return Erased(rows, alerts, closed)
-
-
-def removed(tx: Tx, table: Any, condition: Any) -> int:
-    """Take rows away; return how many."""
-    tx.flush()
-    result = tx.execute(delete(table).where(condition).execution_options(synchronize_session="fetch"))
-    return int(result.rowcount)  # type: ignore[attr-defined]
 
 
 def keep_closed(tx: Tx, client: Client, now: datetime) -> int:
@@ -130,42 +115,7 @@ def is_shared(tx: Tx, contact: Contact) -> bool:
     return tx.exec(others.limit(1)).first() is not None
 
 
-def take_messages(tx: Tx, client_id: int) -> int:
-    """Take away what was sent to her and what she wrote; a message that is another client's report too stays his."""
-    heard = select(InboundRow.id).where(InboundRow.client_id == client_id)
-    told = select(Report.inbound_id).where(Report.client_id == client_id)
-    others = select(Report.inbound_id).where(Report.client_id != client_id, col(Report.inbound_id).is_not(None))
-    inbound = [
-        number for number in {*tx.exec(heard), *tx.exec(told)} - set(tx.exec(others)) - {None} if number is not None
-    ]
-    shared = select(ExerciseSession.id).where(ExerciseSession.client_id == client_id)
-    outbound = [row for row in tx.exec(select(Outbound.id).where(Outbound.client_id == client_id)) if row is not None]
-    tx.execute(
-        update(Outbound)
-        .where(col(Outbound.session_id).in_(shared), col(Outbound.client_id).is_(None))
-        .values(session_id=None)
-    )
-    rows = 0
-    for part in parts(outbound):
-        for table in (Attempt, DeliveryEvent):
-            rows += removed(tx, table, col(table.outbound_id).in_(part))
-        rows += removed(tx, Outbound, col(Outbound.id).in_(part))
-    for part in parts(inbound):
-        tx.execute(
-            update(Outbound).where(col(Outbound.inbound_id).in_(part)).values(inbound_id=None, details={}, body="")
-        )
-        for linked in (Report, Flag, Question, ClinicNote, ConsentEvent):
-            tx.execute(update(linked).where(col(linked.inbound_id).in_(part)).values(inbound_id=None))
-        rows += removed(tx, InboundRow, col(InboundRow.id).in_(part))
-    return rows
-
-
-def parts(ids: Sequence[int], size: int = 200) -> list[Sequence[int]]:
-    """Return ids in pieces that one statement takes."""
-    return [ids[start : start + size] for start in range(0, len(ids), size)]
-
-
-def blank_alerts(tx: Tx, client_id: int) -> int:
+def blank_alerts(tx: Tx, client_id: int, now: datetime) -> int:
     """Leave of her alerts their numbers, rules and instants; return how many. What staff were sent goes blank."""
     alerts = list(tx.exec(select(Alert).where(Alert.client_id == client_id)))
     for alert in alerts:
@@ -174,31 +124,8 @@ def blank_alerts(tx: Tx, client_id: int) -> int:
     ids = [alert.id for alert in alerts if alert.id is not None]
     for part in parts(ids):
         removed(tx, AlertEvent, col(AlertEvent.alert_id).in_(part))
-        blank = update(Outbound).where(col(Outbound.alert_id).in_(part))
-        tx.execute(blank.values(details={}, subject="", body="", html="", session_id=None))
+        silence(tx, col(Outbound.alert_id).in_(part), now)
     return len(alerts)
-
-
-def blank_digests(tx: Tx, texts: Texts, client: Client) -> None:
-    """Take her out of the digests that were kept, and of the mails that carried them."""
-    clinic = clients.the_clinic(tx, client.clinic_id)
-    kept = select(Digest, Staff).join(Staff, col(Digest.therapist_id) == col(Staff.id))
-    for made, therapist in tx.exec(kept.where(Staff.clinic_id == client.clinic_id)):
-        values = digest.without(made.values, client.id or 0)
-        if values == made.values:
-            continue
-        mail = digest.rendered(texts, clinic, therapist, values)
-        made.values, made.text, made.html = values, mail.text, mail.html
-        sent = update(Outbound).where(col(Outbound.kind) == "digest", col(Outbound.key).contains(f":{made.week}"))
-        mine = sent.where(col(Outbound.clinic_id) == client.clinic_id)
-        tx.execute(mine.values(details={}, body="", html=""))
-
-
-def blank_mentions(tx: Tx, client: Client) -> None:
-    """Blank what staff and other programs were sent with her name in it."""
-    named = or_(col(Outbound.body).contains(client.name), col(Outbound.html).contains(client.name))
-    tx.execute(update(Outbound).where(named).values(details={}, subject="", body="", html=""))
-    removed(tx, IdempotentAnswer, cast(col(IdempotentAnswer.body), String).contains(client.name))
 
 
 def blank_client(client: Client, now: datetime) -> None:

@@ -5,12 +5,13 @@ import pytest
 from sqlalchemy import text
 from sqlmodel import select
 
-from reminders.errors import NotFound
+from reminders.errors import NotFound, SendError
 from reminders.flows import alert, audit, digest, erase, hold
 from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, Outbound, Report, metadata
 from reminders.texts import Texts
 from tests.clinic import ANA, World
 
+BO = "+12025550102"
 WORDS = "done 2x10, my left hip burned pain 4"
 
 
@@ -125,3 +126,69 @@ def test_no_row_names_one_that_is_gone(world: World, ana: int) -> None:
         with world.db.read() as tx:
             found: Any = tx.execute(text("PRAGMA foreign_key_check")).all()
         assert found == []
+
+
+def bo_beside(world: World) -> int:
+    """Bo, another client of Ben's, on a phone of his own."""
+    bo = world.enrol("Bo Lund", BO)
+    world.send()
+    return bo
+
+
+def test_a_call_to_staff_that_still_waits_is_taken_back_and_the_sender_goes_on(world: World) -> None:
+    ana, bo = world.enrol(), bo_beside(world)
+    world.sms.errors = [SendError("busy", code="20429")] * 2
+    world.hear("I fell and hit my head")
+    world.send()
+    waiting = [row.id for row in world.queued("alert") if row.state == "waiting"]
+    erased(world, ana)
+    world.pass_time(days=2)
+    world.plan()
+    world.send()
+
+    assert waiting
+    assert {(row.state, row.why) for row in world.rows(Outbound) if row.id in waiting} == {
+        ("withdrawn", "record erased")
+    }
+    assert "reminded" in {session.state for session in world.sessions(bo)}
+
+
+def test_a_call_whose_answer_was_lost_is_never_sent_again_without_its_words(world: World) -> None:
+    ana = world.enrol()
+    world.sms.errors = [SendError("lost", unknown=True)] * 3
+    world.hear("I fell and hit my head")
+    world.send()
+    erased(world, ana)
+    sent = len(world.sms.sent)
+    world.pass_time(minutes=3)
+    world.send()
+
+    assert len(world.sms.sent) == sent
+    assert {row.state for row in world.queued("alert") if row.channel == "sms"} == {"withdrawn"}
+
+
+def test_a_digest_that_still_waits_goes_without_her(world: World) -> None:
+    ana = world.enrol()
+    bo_beside(world)
+    world.pass_time(days=2)
+    world.plan()
+    world.send()
+    world.pass_time(days=5)
+    digest.run(world.db, Texts(), world.now)
+    erased(world, ana)
+    world.send()
+
+    (mail,) = world.queued("digest")
+    assert mail.state == "accepted"
+    assert "B.L." in mail.body
+    assert "A.R." not in mail.body
+
+
+def test_a_digest_that_still_waits_and_told_of_her_alone_is_taken_back(world: World) -> None:
+    ana = world.enrol()
+    world.pass_time(days=7)
+    digest.run(world.db, Texts(), world.now)
+    erased(world, ana)
+    world.send()
+
+    assert [(row.state, row.body) for row in world.queued("digest")] == [("withdrawn", "")]

@@ -1,0 +1,119 @@
+"""What an erasure does to messages: hers go, what others were sent about her goes blank, and none of it is sent later.
+
+What becomes of the rest of her record is in erase.py.
+"""
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import String, and_, cast, delete, or_, update
+from sqlmodel import col, select
+
+from reminders.flows import digest
+from reminders.store import clients, outbox
+from reminders.store.db import Tx
+from reminders.store.tables import (
+    Attempt,
+    Client,
+    ClinicNote,
+    ConsentEvent,
+    DeliveryEvent,
+    Digest,
+    ExerciseSession,
+    Flag,
+    IdempotentAnswer,
+    InboundRow,
+    Outbound,
+    Question,
+    Report,
+    Staff,
+)
+from reminders.texts import Texts
+
+STILL_TO_SEND = ("waiting", *outbox.UNDER_WAY)
+
+
+def removed(tx: Tx, table: Any, condition: Any) -> int:
+    """Take rows away; return how many."""
+    tx.flush()
+    result = tx.execute(delete(table).where(condition).execution_options(synchronize_session="fetch"))
+    return int(result.rowcount)  # type: ignore[attr-defined]
+
+
+def parts(ids: Sequence[int], size: int = 200) -> list[Sequence[int]]:
+    """Return ids in pieces that one statement takes."""
+    return [ids[start : start + size] for start in range(0, len(ids), size)]
+
+
+def silence(tx: Tx, chosen: Any, now: datetime) -> None:
+    """Blank messages; those still to be sent are taken back first, since nothing is left to fill them with."""
+    tx.flush()
+    back = update(Outbound).where(chosen, col(Outbound.state).in_(STILL_TO_SEND))
+    tx.execute(back.values(state="withdrawn", why="record erased", settled_at=now, claim_until=None))
+    tx.execute(update(Outbound).where(chosen).values(details={}, subject="", body="", html="", session_id=None))
+
+
+def take_messages(tx: Tx, client_id: int, now: datetime) -> int:
+    """Take away what was sent to her and what she wrote; a message that is another client's report too stays his."""
+    heard = select(InboundRow.id).where(InboundRow.client_id == client_id)
+    told = select(Report.inbound_id).where(Report.client_id == client_id)
+    others = select(Report.inbound_id).where(Report.client_id != client_id, col(Report.inbound_id).is_not(None))
+    inbound = [
+        number for number in {*tx.exec(heard), *tx.exec(told)} - set(tx.exec(others)) - {None} if number is not None
+    ]
+    shared = select(ExerciseSession.id).where(ExerciseSession.client_id == client_id)
+    outbound = [row for row in tx.exec(select(Outbound.id).where(Outbound.client_id == client_id)) if row is not None]
+    tx.execute(
+        update(Outbound)
+        .where(col(Outbound.session_id).in_(shared), col(Outbound.client_id).is_(None))
+        .values(session_id=None)
+    )
+    rows = 0
+    for part in parts(outbound):
+        for table in (Attempt, DeliveryEvent):
+            rows += removed(tx, table, col(table.outbound_id).in_(part))
+        rows += removed(tx, Outbound, col(Outbound.id).in_(part))
+    for part in parts(inbound):
+        rows += take_heard(tx, part, now)
+    return rows
+
+
+def take_heard(tx: Tx, part: Sequence[int], now: datetime) -> int:
+    """Take away messages that came in, and what was said upon them; return how many. Another client's answers stay."""
+    answers = col(Outbound.inbound_id).in_(part)
+    silence(tx, and_(answers, col(Outbound.client_id).is_(None)), now)
+    tx.execute(update(Outbound).where(answers).values(inbound_id=None))
+    for linked in (Report, Flag, Question, ClinicNote, ConsentEvent):
+        tx.execute(update(linked).where(col(linked.inbound_id).in_(part)).values(inbound_id=None))
+    return removed(tx, InboundRow, col(InboundRow.id).in_(part))
+
+
+def blank_digests(tx: Tx, texts: Texts, client: Client, now: datetime) -> None:
+    """Take her out of the digests that were kept, and of the mails that carried them; one to be sent goes without."""
+    clinic = clients.the_clinic(tx, client.clinic_id)
+    kept = select(Digest, Staff).join(Staff, col(Digest.therapist_id) == col(Staff.id))
+    for made, therapist in tx.exec(kept.where(Staff.clinic_id == client.clinic_id)):
+        values = digest.without(made.values, client.id or 0)
+        if values == made.values:
+            continue
+        mail = digest.rendered(texts, clinic, therapist, values)
+        made.values, made.text, made.html = values, mail.text, mail.html
+        sent = select(Outbound).where(
+            col(Outbound.kind) == "digest",
+            col(Outbound.clinic_id) == client.clinic_id,
+            col(Outbound.key).endswith(f":{therapist.id}:{made.week}"),  # to her, or to her cover
+        )
+        for row in tx.exec(sent).all():
+            if row.state in STILL_TO_SEND and values["clients"]:
+                row.details = {**row.details, "digest": digest.with_words(values)}
+                row.subject, row.body, row.html = "", "", ""  # written anew when it is claimed
+            else:
+                silence(tx, col(Outbound.id) == row.id, now)
+
+
+def blank_mentions(tx: Tx, client: Client) -> None:
+    """Blank what staff and other programs were sent with her name in it."""
+    named = or_(col(Outbound.body).contains(client.name), col(Outbound.html).contains(client.name))
+    tx.execute(update(Outbound).where(named).values(details={}, subject="", body="", html=""))
+    removed(tx, IdempotentAnswer, cast(col(IdempotentAnswer.body), String).contains(client.name))
