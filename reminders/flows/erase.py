@@ -11,7 +11,15 @@ from sqlmodel import col, select
 
 from reminders.errors import NotFound
 from reminders.flows import audit
-from reminders.flows.forgetting import blank_digests, blank_mentions, parts, removed, silence, take_messages
+from reminders.flows.forgetting import (
+    blank_digests,
+    blank_mentions,
+    forget_answers,
+    parts,
+    removed,
+    silence,
+    take_messages,
+)
 from reminders.flows.joining import closed_elsewhere
 from reminders.store import addresses, clients, journal
 from reminders.store.db import Tx, lock_client
@@ -76,7 +84,8 @@ def erase(tx: Tx, texts: Texts, clinic_id: int, client_id: int, by: str, why: st
     rows = take_messages(tx, client_id, now)
     alerts = blank_alerts(tx, client_id, now)
     blank_digests(tx, texts, client, now)
-    blank_mentions(tx, client)
+    blank_mentions(tx, client, now)
+    forget_answers(tx, client)
     for table in HANGING:
         rows += removed(tx, table, table.client_id == client_id)
     blank_client(client, now)

@@ -3,17 +3,19 @@
 What becomes of the rest of her record is in erase.py.
 """
 
+import re
 from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import String, and_, cast, delete, or_, update
+from sqlalchemy import and_, delete, or_, update
 from sqlmodel import col, select
 
 from reminders.flows import digest
 from reminders.store import clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import (
+    ApiToken,
     Attempt,
     Client,
     ClinicNote,
@@ -112,8 +114,43 @@ def blank_digests(tx: Tx, texts: Texts, client: Client, now: datetime) -> None:
                 silence(tx, col(Outbound.id) == row.id, now)
 
 
-def blank_mentions(tx: Tx, client: Client) -> None:
-    """Blank what staff and other programs were sent with her name in it."""
-    named = or_(col(Outbound.body).contains(client.name), col(Outbound.html).contains(client.name))
-    tx.execute(update(Outbound).where(named).values(details={}, subject="", body="", html=""))
-    removed(tx, IdempotentAnswer, cast(col(IdempotentAnswer.body), String).contains(client.name))
+def blank_mentions(tx: Tx, client: Client, now: datetime) -> None:
+    """Blank what staff of her clinic were sent with her whole name in it, once it was settled.
+
+    What another client was sent is his record, and a name of one word stands in many a text; what is still to be sent
+    is needed as it is, for the provider is asked for the exact body.
+    """
+    whole = re.compile(rf"(?<!\w){re.escape(client.name)}(?!\w)")
+    sent = select(Outbound.id, Outbound.subject, Outbound.body).where(
+        col(Outbound.clinic_id) == client.clinic_id,
+        col(Outbound.client_id).is_(None),
+        col(Outbound.staff_id).is_not(None),
+        col(Outbound.state).not_in(STILL_TO_SEND),
+        or_(*(one.contains(client.name, autoescape=True) for one in (col(Outbound.subject), col(Outbound.body)))),
+    )
+    named = [number or 0 for number, subject, body in tx.exec(sent) if whole.search(subject) or whole.search(body)]
+    for part in parts(named):
+        silence(tx, col(Outbound.id).in_(part), now)
+
+
+def forget_answers(tx: Tx, client: Client) -> None:
+    """Take away what other programs were answered about her: her record as it stood, and every file of a record.
+
+    A file is only read, so asking again under the same key makes it anew; what was changed is kept from being done
+    twice, since its answer stays unless it shows her.
+    """
+    kept = (
+        select(IdempotentAnswer.id, IdempotentAnswer.body)
+        .join(ApiToken, col(IdempotentAnswer.token_id) == col(ApiToken.id))
+        .where(ApiToken.clinic_id == client.clinic_id)
+    )
+    hers = [number or 0 for number, body in tx.exec(kept) if shows(body.get("body"), client.id or 0)]
+    for part in parts(hers):
+        removed(tx, IdempotentAnswer, col(IdempotentAnswer.id).in_(part))
+
+
+def shows(answer: Any, client_id: int) -> bool:
+    """Return whether an answer is a client's record in the record's shape, or the text of a file."""
+    if not isinstance(answer, dict):
+        return False
+    return "content" in answer or (answer.get("id") == client_id and "contacts" in answer)

@@ -192,3 +192,38 @@ def test_a_digest_that_still_waits_and_told_of_her_alone_is_taken_back(world: Wo
     world.send()
 
     assert [(row.state, row.body) for row in world.queued("digest")] == [("withdrawn", "")]
+
+
+def test_what_others_were_sent_keeps_its_words_when_her_name_is_a_piece_of_them(world: World) -> None:
+    al, bo = world.enrol("Al", "+12025550120"), bo_beside(world)
+    world.pass_time(days=2)
+    world.plan()
+    world.send()
+    world.hear("All done, pain 3", BO)
+    world.send()
+    with world.db.begin() as tx:
+        for key, clinic, staff, state in (("theirs", 2, None, "accepted"), ("note", 1, 1, "accepted")):
+            tx.add(a_text(key, clinic, staff, state, "All clients were reminded.", world))
+    before = {row.key: row.body for row in world.queued() if row.client_id != al}
+    erased(world, al)
+
+    assert {row.key: row.body for row in world.queued()} == before
+    assert [row.body for row in world.queued() if row.client_id == bo] != []
+
+
+def test_a_message_to_staff_that_is_under_way_keeps_the_body_that_the_provider_is_asked_for(world: World) -> None:
+    al = world.enrol("Al", "+12025550120")
+    with world.db.begin() as tx:
+        tx.add(a_text("under way", 1, 1, "unknown", "Al was moved.", world))
+        tx.add(a_text("settled", 1, 1, "delivered", "Al was moved.", world))
+    erased(world, al)
+
+    assert {row.key: row.body for row in world.queued("desk")} == {"under way": "Al was moved.", "settled": ""}
+
+
+def a_text(key: str, clinic: int, staff: int | None, state: str, body: str, world: World) -> Outbound:
+    """A text with these words in it, in a state."""
+    return Outbound(
+        key=key, clinic_id=clinic, staff_id=staff, kind="desk", channel="sms", to="+12025550177", body=body,
+        state=state, due_at=world.now, created_at=world.now,
+    )  # fmt: skip

@@ -7,7 +7,17 @@ import pytest
 from reminders.core.program_data import STARTER_PROGRAMS
 from reminders.core.program_json import to_json
 from reminders.core.scopes import SCOPES
-from reminders.store.tables import Alert, Client, ClientProgram, ClinicNote, Hold, Proposal, Schedule, Staff
+from reminders.store.tables import (
+    Alert,
+    Client,
+    ClientProgram,
+    ClinicNote,
+    Hold,
+    IdempotentAnswer,
+    Proposal,
+    Schedule,
+    Staff,
+)
 from tests.clinic import ANA
 from tests.web.desk import Desk, a_token
 
@@ -180,3 +190,21 @@ def test_a_record_leaves_and_goes(desk: Desk, program: Program, ana: int) -> Non
     program.ask("POST", f"{path}/erase", 422, reason=" ")
     assert program.ask("POST", f"{path}/erase", reason="she asked")["rows"] > 0
     program.ask("POST", f"{path}/export", 409, reason="x", recipient="x")
+
+
+def test_no_kept_answer_shows_an_erased_client_whatever_her_name_was(desk: Desk, program: Program) -> None:
+    person = {"name": "Ana Muñoz", "mobile": ANA, "therapist": BEN, "program": "spine-strength"}
+    others = person | {"name": "Bo Lund", "mobile": "+12025550102"}
+    bo = program.ask("POST", "/clients", 201, **others)["id"]
+    program.headers["Idempotency-Key"] = "enrol"
+    client_id = program.ask("POST", "/clients", 201, **person)["id"]
+    path = f"/clients/{client_id}"
+    program.headers["Idempotency-Key"] = "file"
+    program.ask("POST", f"{path}/export", format="copy", reason="she asked", recipient="Ana")
+    program.headers["Idempotency-Key"] = "bos-pause"
+    program.ask("POST", f"/clients/{bo}/pause", until="2027-03-09")
+    del program.headers["Idempotency-Key"]
+    program.ask("PATCH", path, name="Ana Vega")
+    program.ask("POST", f"{path}/erase", reason="she asked")
+
+    assert [row.key for row in desk.world.rows(IdempotentAnswer)] == ["bos-pause"]
