@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import and_, delete, or_, update
+from sqlalchemy import and_, delete, not_, null, or_, update
 from sqlmodel import col, select
 
 from reminders.flows import digest
@@ -34,6 +34,13 @@ from reminders.store.tables import (
 from reminders.texts import Texts
 
 STILL_TO_SEND = ("waiting", *outbox.UNDER_WAY)
+FETCHED = ("sms", "email")  # what the provider's list or a mailbox may hand over once more
+# What stays of such a message: the provider's id, by which it is known when it comes again.
+TOMBSTONE = {
+    "address": "", "to": "", "text": "", "whole_text": "", "raw": b"", "answers": "", "bounce_of": "",
+    "bounce_code": "", "client_id": None, "reading": null(), "pictures": 0, "opt_out_type": "", "outcome": "erased",
+    "retry_at": None, "minute_from_at": None,
+}  # fmt: skip
 
 
 def removed(tx: Tx, table: Any, condition: Any) -> int:
@@ -82,13 +89,20 @@ def take_messages(tx: Tx, client_id: int, now: datetime) -> int:
 
 
 def take_heard(tx: Tx, part: Sequence[int], now: datetime) -> int:
-    """Take away messages that came in, and what was said upon them; return how many. Another client's answers stay."""
+    """Take away messages that came in, and what was said upon them; return how many. Another client's answers stay.
+
+    Of one that may be handed over again its bare id stays: else it would be kept, read and answered anew.
+    """
     answers = col(Outbound.inbound_id).in_(part)
     silence(tx, and_(answers, col(Outbound.client_id).is_(None)), now)
     tx.execute(update(Outbound).where(answers).values(inbound_id=None))
     for linked in (Report, Flag, Question, ClinicNote, ConsentEvent):
         tx.execute(update(linked).where(col(linked.inbound_id).in_(part)).values(inbound_id=None))
-    return removed(tx, InboundRow, col(InboundRow.id).in_(part))
+    fetched = col(InboundRow.source).in_(FETCHED)
+    bare = update(InboundRow).where(col(InboundRow.id).in_(part), fetched)
+    kept = tx.execute(bare.values(**TOMBSTONE, handled_at=now))
+    gone = removed(tx, InboundRow, and_(col(InboundRow.id).in_(part), not_(fetched)))
+    return gone + int(kept.rowcount)  # type: ignore[attr-defined]
 
 
 def blank_digests(tx: Tx, texts: Texts, client: Client, now: datetime) -> None:

@@ -7,7 +7,7 @@ from sqlmodel import select
 
 from reminders.errors import NotFound, SendError
 from reminders.flows import alert, audit, digest, erase, hold
-from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, Outbound, Report, metadata
+from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, InboundRow, Outbound, Report, metadata
 from reminders.texts import Texts
 from tests.clinic import ANA, World
 
@@ -227,3 +227,14 @@ def a_text(key: str, clinic: int, staff: int | None, state: str, body: str, worl
         key=key, clinic_id=clinic, staff_id=staff, kind="desk", channel="sms", to="+12025550177", body=body,
         state=state, due_at=world.now, created_at=world.now,
     )  # fmt: skip
+
+
+def test_a_text_of_hers_that_the_providers_list_still_has_does_not_come_back(world: World, ana: int) -> None:
+    world.hear("This is Quillfeather, I fell", provider_id="SM-fell")
+    erased(world, ana)
+    sent = len(world.queued())
+    world.hear("This is Quillfeather, I fell", provider_id="SM-fell")
+
+    assert [value for value in everything(world) if "Quillfeather" in value] == []
+    assert len(world.queued()) == sent
+    assert {row.outcome for row in world.rows(InboundRow)} == {"erased"}
