@@ -96,15 +96,22 @@ def erase(tx: Tx, texts: Texts, clinic_id: int, client_id: int, by: str, why: st
 
 
 def keep_closed(tx: Tx, client: Client, now: datetime) -> int:
-    """Leave of her consent history one hashed line for each address that is closed; return how many."""
+    """Leave of her consent history one hashed line for each address of hers that is closed; return how many.
+
+    Her former addresses count too. One that another client has keeps its own history: what closed it for all stands
+    there, and what closed it for her alone ends with her.
+    """
     closed = 0
-    for contact in clients.contacts_of(tx, client.id or 0):
+    contacts = {one.address: one for one in clients.contacts_of(tx, client.id or 0)}
+    for address, kind in addresses_of(tx, client.id or 0).items():
+        if is_shared(tx, address, client.id or 0):
+            continue
+        contact = contacts.get(address) or Contact(client_id=client.id or 0, kind=kind, address=address)
         if contact.consent == "closed" or closed_elsewhere(tx, contact):
-            hashed = addresses.address_hash(tx, contact.address)
             event = ConsentEvent(
                 clinic_id=client.clinic_id,
-                address=hashed,
-                kind=contact.kind,
+                address=addresses.address_hash(tx, address),
+                kind=kind,
                 change="closed",
                 how="record erased",
                 by="service",
@@ -112,15 +119,25 @@ def keep_closed(tx: Tx, client: Client, now: datetime) -> int:
             )
             tx.add(event)
             closed += 1
-        if not is_shared(tx, contact):
-            removed(tx, ConsentEvent, col(ConsentEvent.address) == contact.address)
+        removed(tx, ConsentEvent, col(ConsentEvent.address) == address)
     removed(tx, ConsentEvent, col(ConsentEvent.client_id) == client.id)
     return closed
 
 
-def is_shared(tx: Tx, contact: Contact) -> bool:
+def addresses_of(tx: Tx, client_id: int) -> dict[str, str]:
+    """Return every address that is or was hers, with its kind: by her contacts, consents and what was sent to her."""
+    found: dict[str, str] = {}
+    for table in (Contact, ConsentEvent):
+        found |= dict(tx.exec(select(table.address, table.kind).where(table.client_id == client_id)).all())
+    sent = select(Outbound.to, Outbound.channel).where(
+        Outbound.client_id == client_id, col(Outbound.contact_id).is_not(None)
+    )
+    return dict(tx.exec(sent.distinct()).all()) | found
+
+
+def is_shared(tx: Tx, address: str, client_id: int) -> bool:
     """Return whether an address is another client's too."""
-    others = select(Contact.id).where(Contact.address == contact.address, Contact.client_id != contact.client_id)
+    others = select(Contact.id).where(Contact.address == address, Contact.client_id != client_id)
     return tx.exec(others.limit(1)).first() is not None
 
 

@@ -6,7 +6,7 @@ from sqlalchemy import text
 from sqlmodel import select
 
 from reminders.errors import NotFound, SendError
-from reminders.flows import alert, audit, digest, erase, hold
+from reminders.flows import alert, audit, details, digest, erase, hold
 from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, InboundRow, Outbound, Report, metadata
 from reminders.texts import Texts
 from tests.clinic import ANA, World
@@ -238,3 +238,38 @@ def test_a_text_of_hers_that_the_providers_list_still_has_does_not_come_back(wor
     assert [value for value in everything(world) if "Quillfeather" in value] == []
     assert len(world.queued()) == sent
     assert {row.outcome for row in world.rows(InboundRow)} == {"erased"}
+
+
+def test_a_former_number_that_was_closed_stays_closed_and_is_kept_as_a_hash_only(world: World) -> None:
+    ana = world.enrol()
+    world.send()
+    world.hear("STOP")
+    with world.db.begin() as tx:
+        clinic, client = tx.get(Clinic, 1), tx.get(Client, ana)
+        assert clinic is not None
+        assert client is not None
+        details.change_address(tx, clinic, client, "sms", "+12025550133", "fay@example.org", world.now)
+    erased(world, ana)
+    again = world.enrol("Ana Vega")
+
+    assert world.client(again).state == "invited"
+    assert {row.address[:5] for row in world.rows(ConsentEvent)} == {"hash:"}
+
+
+def test_one_who_was_closed_by_name_on_a_shared_phone_leaves_it_open_for_the_other(world: World) -> None:
+    ana = world.enrol()
+    bo = world.enrol("Bo Lund", ANA, holder="shared")
+    world.hear("STOP Bo")
+    done = erased(world, bo)
+
+    assert done.closed_addresses == 0
+    assert [(row.client_id, row.change) for row in world.rows(ConsentEvent)] == [(ana, "given")]
+
+
+def test_a_shared_phone_that_was_closed_for_all_stays_closed_for_all(world: World, ana: int) -> None:
+    bo = world.enrol("Bo Lund", ANA, holder="shared")
+    world.hear("STOP")
+    erased(world, ana)
+    erased(world, bo)
+
+    assert world.client(world.enrol("Cy Moss", ANA)).state == "invited"
