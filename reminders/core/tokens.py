@@ -1,7 +1,9 @@
-"""Tokens of links that work without sign-in: a row's number and a proof that we wrote it.
+"""Tokens of links that work without sign-in: a row's number and a proof that we wrote it for that very row.
 
 Each use (a client's page, an alert's page, an unsubscribe link) has a key of its own, derived from the secret. How
-long a token lives is decided by whoever reads it, from the row. Sign-in links are random and kept as hashes instead.
+long a token lives is decided by whoever reads it, from the row. A number may be given again, after an erasure or in a
+restored database, so the proof covers a mark of the row that no later row of that number has. Sign-in links are random
+and kept as hashes instead.
 """
 
 import base64
@@ -13,6 +15,7 @@ from collections.abc import Sequence
 CLIENT_PAGE, ALERT_PAGE, UNSUBSCRIBE, REPLY_TO = "client page", "alert page", "unsubscribe", "reply to"
 CLIENT_SHEET = "client sheet"  # printed: names the client, and leads to whichever session is current
 SIGN_IN_STEP, GUESSING = "sign-in step", "guessing"
+LARGEST_NUMBER = 2**31 - 1  # of a row: PostgreSQL takes no larger one in a question
 PROOF_BYTES = 15  # 120 bits, 20 letters: short enough for a text
 TOKEN = re.compile(r"([0-9a-z]{1,13})-([A-Za-z0-9_-]{20})")
 DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz"
@@ -34,18 +37,30 @@ def is_proof(secrets: Sequence[str], use: str, words: str, given: str) -> bool:
     return any(hmac.compare_digest(proof(secret, use, words), given) for secret in secrets)
 
 
-def make_token(secrets: Sequence[str], use: str, number: int) -> str:
-    """Return the token of a row for one use, made with the first secret."""
+def make_token(secrets: Sequence[str], use: str, number: int, mark: str = "") -> str:
+    """Return the token of a row with a mark for one use, made with the first secret."""
     written = in_36(number)
-    return f"{written}-{proof(secrets[0], use, written)}"
+    return f"{written}-{proof(secrets[0], use, marked(written, mark))}"
 
 
-def read_token(secrets: Sequence[str], use: str, token: str) -> int | None:
-    """Return the row that a token names, None unless we made it for this use with one of the secrets."""
+def read_token(secrets: Sequence[str], use: str, token: str, mark: str = "") -> int | None:
+    """Return the row that a token names, None unless we made it for this use and mark with one of the secrets."""
     found = TOKEN.fullmatch(token)
-    if not found or not is_proof(secrets, use, found[1], found[2]):
+    if not found or not is_proof(secrets, use, marked(found[1], mark), found[2]):
         return None
     return int(found[1], 36)
+
+
+def number_in(token: str) -> int | None:
+    """Return the number that a token claims to name, None where no row can have it; nothing is proved by it."""
+    found = TOKEN.fullmatch(token)
+    number = int(found[1], 36) if found else None
+    return number if number is not None and number <= LARGEST_NUMBER else None
+
+
+def marked(written: str, mark: str) -> str:
+    """Return what a proof covers: a row's number and its mark."""
+    return f"{written} {mark}" if mark else written
 
 
 def in_36(number: int) -> str:

@@ -131,4 +131,5 @@ def scene_of(row: Outbound, facts: gate.Facts) -> render.Scene:
         program,
         days,
         facts.sharers.get(row.to, 1) > 1,
+        facts.alerts.get(row.alert_id or 0),
     )

@@ -22,6 +22,7 @@ from reminders.store import clients, outbox, slim
 from reminders.store.db import Tx, ask
 from reminders.store.slim import ShownClient, ShownSession, SlimSchedule, among
 from reminders.store.tables import (
+    Alert,
     ClientProgram,
     Clinic,
     Contact,
@@ -41,6 +42,7 @@ ADDRESSES = select_columns(
     *(col(one) for one in (Contact.id, Contact.client_id, Contact.address, Contact.consent, Contact.unusable))
 ).where(col(Contact.address).in_(THEIRS))
 HELD = select_columns(col(Hold.client_id)).where(among(col(Hold.client_id)), col(Hold.ended_at).is_(None))
+RAISED = select_columns(col(Alert.id), col(Alert.opened_at)).where(among(col(Alert.id)))
 PAUSES = select(Pause).where(among(col(Pause.client_id)), col(Pause.ended_at).is_(None))
 AHEAD = select_columns(col(Outbound.client_id), col(Outbound.due_at)).where(
     among(col(Outbound.client_id)),
@@ -87,6 +89,7 @@ class Facts:
     sessions: dict[int, ShownSession] = field(default_factory=dict)
     programs: dict[int, list[Version]] = field(default_factory=dict)
     days: dict[int, list[SlimSchedule]] = field(default_factory=dict)
+    alerts: dict[int, datetime] = field(default_factory=dict)  # when each was raised
     held: set[int] = field(default_factory=set)
     pauses: dict[int, list[Pause]] = field(default_factory=dict)
     heard_at: dict[int, datetime] = field(default_factory=dict)  # by message; not read while all may be answered
@@ -141,6 +144,9 @@ def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
     read_heard(tx, facts, rows, now)
     if session_ids:
         facts.sessions = {one.id: one for one in slim.sessions_shown(tx, session_ids)}
+    alert_ids = {row.alert_id for row in rows if row.alert_id is not None}
+    if alert_ids:
+        facts.alerts = dict(map(tuple, ask(tx, RAISED, {"ids": sorted(alert_ids)})))
     if staff_ids:
         facts.staff = {one.id or 0: one for one in tx.exec(select(Staff).where(col(Staff.id).in_(staff_ids)))}
     return facts

@@ -17,6 +17,7 @@ from reminders.core.schedule import WEEKDAYS, local_date
 from reminders.core.segments import parts, plain
 from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, REPLY_TO, UNSUBSCRIBE, make_token
 from reminders.flows import riders
+from reminders.flows.link_marks import alert_mark, contact_mark, session_mark
 from reminders.store import bulk
 from reminders.store.slim import ShownClient, ShownSession
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Outbound, Staff
@@ -35,17 +36,17 @@ class Links:
     base: str
     keys: tuple[str, ...]
 
-    def page(self, session_id: int) -> str:
+    def page(self, session_id: int, mark: str) -> str:
         """Return the address of a client's page for one session."""
-        return f"{self.base}/c/{make_token(self.keys, CLIENT_PAGE, session_id)}"
+        return f"{self.base}/c/{make_token(self.keys, CLIENT_PAGE, session_id, mark)}"
 
-    def alert(self, alert_id: int) -> str:
+    def alert(self, alert_id: int, mark: str) -> str:
         """Return the address of one alert's acknowledge page."""
-        return f"{self.base}/a/{make_token(self.keys, ALERT_PAGE, alert_id)}"
+        return f"{self.base}/a/{make_token(self.keys, ALERT_PAGE, alert_id, mark)}"
 
-    def unsubscribe(self, contact_id: int) -> str:
-        """Return the address of the one-click unsubscribe for one contact."""
-        return f"{self.base}/unsubscribe/{make_token(self.keys, UNSUBSCRIBE, contact_id)}"
+    def unsubscribe(self, contact_id: int, address: str) -> str:
+        """Return the address of the one-click unsubscribe for one contact, at the address that a mail goes to."""
+        return f"{self.base}/unsubscribe/{make_token(self.keys, UNSUBSCRIBE, contact_id, contact_mark(address))}"
 
     def reply_token(self, row_id: int) -> str:
         """Return the token that a mail's Reply-To carries, so that an answer finds its message."""
@@ -77,6 +78,7 @@ class Scene:
     program: ClientProgram | Version | None = None
     days: str = ""
     shares_phone: bool = False
+    alert_opened_at: datetime | None = None
 
 
 def first_name(name: str) -> str:
@@ -191,10 +193,10 @@ def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str
         "language": language,
         "items": [],
     }
-    if row.session_id is not None:
-        made["link"] = links.page(row.session_id)
-    if row.alert_id is not None:
-        made["link"] = links.alert(row.alert_id)
+    if row.alert_id is not None and scene.alert_opened_at is not None:
+        made["link"] = links.alert(row.alert_id, alert_mark(scene.alert_opened_at))
+    elif scene.session is not None and client is not None:
+        made["link"] = links.page(scene.session.id or 0, mark_of(client, scene.session))
     if scene.session is not None:
         made["items"] = scene.session.items
         made["session_date"] = said_date(scene.session.on_date, language)
@@ -203,6 +205,11 @@ def values(scene: Scene, row: Outbound, links: Links, now: datetime) -> dict[str
         made |= riders.riding(row.details.get(bulk.RIDES, {}), language, clinic.emergency_number)
     made.update(row.details)
     return made
+
+
+def mark_of(client: Client | ShownClient, session: ExerciseSession | ShownSession) -> str:
+    """Return the mark that the link of a client's session covers."""
+    return session_mark(client.id or 0, client.created_at, session.on_date)
 
 
 def reminder_body(texts: Texts, scene: Scene, row: Outbound, made: Mapping[str, Any]) -> str:

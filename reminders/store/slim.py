@@ -137,6 +137,7 @@ class ShownClient:
     morning_session_id: int | None
     emergency_told_on: date | None
     active_on: date | None
+    created_at: datetime | None
 
 
 @dataclass

@@ -3,8 +3,9 @@
 from fastapi import APIRouter
 from starlette.responses import Response
 
-from reminders.core.tokens import ALERT_PAGE, read_token
+from reminders.core.tokens import ALERT_PAGE, number_in, read_token
 from reminders.flows import alert as alerts
+from reminders.flows.link_marks import alert_mark
 from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client
 from reminders.web.deps import AppDep, SecretsDep
@@ -15,9 +16,11 @@ router = APIRouter(include_in_schema=False)
 
 def open_alert(tx: Tx, secrets: tuple[str, ...], token: str) -> Alert | None:
     """Return the alert that a link names, None once it is closed."""
-    alert_id = read_token(secrets, ALERT_PAGE, token)
-    found = tx.get(Alert, alert_id) if alert_id is not None else None
-    return found if found and found.state != "closed" else None
+    number = number_in(token)
+    found = tx.get(Alert, number) if number is not None else None
+    if found is None or found.state == "closed":
+        return None
+    return found if read_token(secrets, ALERT_PAGE, token, alert_mark(found.opened_at)) is not None else None
 
 
 def initials_of(tx: Tx, alert: Alert) -> str:

@@ -14,9 +14,10 @@ from starlette.responses import Response
 from reminders.core.drawings import drawing
 from reminders.core.languages import LANGUAGES
 from reminders.core.schedule import client_day
-from reminders.core.tokens import CLIENT_PAGE, CLIENT_SHEET, make_token, read_token
+from reminders.core.tokens import CLIENT_PAGE, CLIENT_SHEET, make_token, number_in, read_token
 from reminders.errors import BadInput
 from reminders.flows import page, render
+from reminders.flows.link_marks import client_mark
 from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.page_view import PageView, Sent, current_session_id, page_view, sent_before, urgent_answer
@@ -49,12 +50,12 @@ def client_page(request: Request, app: AppDep, pages: PagesDep, secrets: Secrets
 
 def found(tx: Tx, app: App, secrets: tuple[str, ...], token: str) -> tuple[PageView | None, str]:
     """Return the session that a link shows, or the address of the one that it leads on to."""
-    client_id = read_token(secrets, CLIENT_SHEET, token)
-    if client_id is not None:
-        return None, sheet_target(tx, app, secrets, client_id)
-    session_id = read_token(secrets, CLIENT_PAGE, token)
-    view = page_view(tx, session_id) if session_id is not None else None
-    if view is None:
+    number = number_in(token)
+    holder = tx.get(Client, number) if number is not None else None
+    if holder is not None and read_token(secrets, CLIENT_SHEET, token, client_mark(holder.created_at)) is not None:
+        return None, sheet_target(tx, app, secrets, holder)
+    view = page_view(tx, number) if number is not None else None
+    if view is None or read_token(secrets, CLIENT_PAGE, token, render.mark_of(view.client, view.session)) is None:
         return None, ""
     today = client_day(app.clock(), view.client.time_zone)
     if view.session.on_date + LIVES >= today:
@@ -63,16 +64,21 @@ def found(tx: Tx, app: App, secrets: tuple[str, ...], token: str) -> tuple[PageV
     session = tx.get(ExerciseSession, current) if current is not None else None
     if session is None or session.on_date + LIVES < today:
         return view, ""
-    return view, f"/c/{make_token(secrets, CLIENT_PAGE, session.id or 0)}"
+    return view, page_of(secrets, view.client, session)
 
 
-def sheet_target(tx: Tx, app: App, secrets: tuple[str, ...], client_id: int) -> str:
+def sheet_target(tx: Tx, app: App, secrets: tuple[str, ...], client: Client) -> str:
     """Return the address that a printed code leads to: the current session's, empty while there is none."""
-    client = tx.get(Client, client_id)
-    if client is None or client.state == "closed":
+    if client.state == "closed":
         return ""
-    current = current_session_id(tx, client_id, client_day(app.clock(), client.time_zone))
-    return f"/c/{make_token(secrets, CLIENT_PAGE, current)}" if current is not None else ""
+    current = current_session_id(tx, client.id or 0, client_day(app.clock(), client.time_zone))
+    session = tx.get(ExerciseSession, current) if current is not None else None
+    return page_of(secrets, client, session) if session is not None else ""
+
+
+def page_of(secrets: tuple[str, ...], client: Client, session: ExerciseSession) -> str:
+    """Return the address of one session's page."""
+    return f"/c/{make_token(secrets, CLIENT_PAGE, session.id or 0, render.mark_of(client, session))}"
 
 
 def is_shown(app: App, view: PageView) -> bool:

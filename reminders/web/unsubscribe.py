@@ -3,11 +3,14 @@
 A GET changes nothing, since mail scanners follow links. The token never expires.
 """
 
+from dataclasses import dataclass
+
 from fastapi import APIRouter
 from starlette.responses import Response
 
-from reminders.core.tokens import UNSUBSCRIBE, read_token
-from reminders.flows import consent
+from reminders.core.tokens import UNSUBSCRIBE, number_in, read_token
+from reminders.flows import one_click
+from reminders.flows.link_marks import contact_mark
 from reminders.store import clients
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Contact
@@ -17,22 +20,42 @@ from reminders.web.pages import Pages, PagesDep
 router = APIRouter(include_in_schema=False)
 
 
-def contact_at(tx: Tx, secrets: tuple[str, ...], token: str) -> Contact | None:
-    """Return the address that a link names."""
-    contact_id = read_token(secrets, UNSUBSCRIBE, token)
-    return tx.get(Contact, contact_id) if contact_id is not None else None
+@dataclass(frozen=True)
+class Meant:
+    """What a link names: a client's contact, and the address that its mail went to."""
+
+    contact: Contact
+    address: str
 
 
-def shown(tx: Tx, pages: Pages, contact: Contact | None, token: str) -> Response:
+def meant_by(tx: Tx, secrets: tuple[str, ...], token: str) -> Meant | None:
+    """Return the address that a link names, None when we did not make it.
+
+    A link from before addresses stood in the proof means the present one: rather one closed too many than a wish
+    to hear no more that goes unheard.
+    """
+    number = number_in(token)
+    contact = tx.get(Contact, number) if number is not None else None
+    if contact is None:
+        return None
+    marked = one_click.address_meant(
+        tx, contact, lambda address: read_token(secrets, UNSUBSCRIBE, token, contact_mark(address)) is not None
+    )
+    if marked is None and read_token(secrets, UNSUBSCRIBE, token) is not None:
+        marked = contact.address
+    return Meant(contact, marked) if marked is not None else None
+
+
+def shown(tx: Tx, pages: Pages, meant: Meant | None, token: str) -> Response:
     """Show the button, that it is done, or that the link is not whole."""
-    client = tx.get(Client, contact.client_id) if contact else None
-    if contact is None or client is None:
+    client = tx.get(Client, meant.contact.client_id) if meant else None
+    if meant is None or client is None:
         return pages.show("unsubscribe.html", status=404, language="en", state="unknown")
     clinic = clients.the_clinic(tx, client.clinic_id)
     return pages.show(
         "unsubscribe.html",
         language=client.language,
-        state="closed" if contact.consent == "closed" else "open",
+        state="closed" if one_click.is_closed(tx, meant.contact, meant.address) else "open",
         clinic=clinic.name,
         phone=clinic.phone,
         token=token,
@@ -43,7 +66,7 @@ def shown(tx: Tx, pages: Pages, contact: Contact | None, token: str) -> Response
 def unsubscribe_page(app: AppDep, pages: PagesDep, secrets: SecretsDep, token: str) -> Response:
     """Show one button."""
     with app.db.read() as tx:
-        return shown(tx, pages, contact_at(tx, secrets, token), token)
+        return shown(tx, pages, meant_by(tx, secrets, token), token)
 
 
 @router.post("/unsubscribe/{token}")
@@ -54,8 +77,8 @@ def unsubscribe(app: AppDep, pages: PagesDep, secrets: SecretsDep, form: FormDep
     """
     now = app.clock()
     with app.db.begin() as tx:
-        contact = contact_at(tx, secrets, token)
-        if contact is not None:
-            consent.unsubscribe(tx, contact, now)
+        meant = meant_by(tx, secrets, token)
+        if meant is not None:
+            one_click.close(tx, meant.contact, meant.address, now)
             tx.flush()
-        return shown(tx, pages, contact, token)
+        return shown(tx, pages, meant, token)

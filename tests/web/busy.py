@@ -4,13 +4,12 @@ from dataclasses import dataclass
 
 from sqlmodel import select
 
-from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, make_token
 from reminders.flows import say, sign_in
 from reminders.flows.deliver import send_due
 from reminders.store.tables import Client, Clinic, ClinicNote, ExerciseSession, Proposal, Report, Staff
 from reminders.web import passwords
 from tests.clinic import ANA, World
-from tests.web.desk import SECRET
+from tests.web.desk import alert_path, page_path
 
 PASSWORD = "three quiet herons wade"
 EVA, CORA, ROSA, MILO = "+12025550102", "+12025550103", "+12025550104", "+12025550105"
@@ -96,7 +95,7 @@ def numbers(world: World) -> Busy:
         },
         client_page=page_of(world, found["client_id"]),
         spanish_page=page_of(world, rosa),
-        alert_page=f"/a/{make_token([SECRET], ALERT_PAGE, alert)}",
+        alert_page=alert_path(world, alert),
         sign_in_page=f"/sign-in/{link}",
     )
 
@@ -104,4 +103,4 @@ def numbers(world: World) -> Busy:
 def page_of(world: World, client_id: int) -> str:
     """Return the address of the page of a client's newest reminded session."""
     reminded = [one for one in world.sessions(client_id) if one.reminded_at is not None]
-    return f"/c/{make_token([SECRET], CLIENT_PAGE, reminded[-1].id or 0)}"
+    return page_path(world, reminded[-1].id or 0)

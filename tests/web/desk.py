@@ -6,8 +6,10 @@ from dataclasses import dataclass
 from fastapi import FastAPI
 from sqlmodel import select
 
+from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, CLIENT_SHEET, make_token
+from reminders.flows.link_marks import alert_mark, client_mark, session_mark
 from reminders.settings import Settings
-from reminders.store.tables import ApiToken, Clinic, Staff
+from reminders.store.tables import Alert, ApiToken, Clinic, ExerciseSession, Staff
 from reminders.texts import Texts
 from reminders.web import auth
 from reminders.web.app import create_app
@@ -77,3 +79,21 @@ def a_token(world: World, scopes: str, clinic_name: str = "Alder Hill Physio") -
         row = ApiToken(clinic_id=clinic.id or 0, token_hash=auth.token_hash(token), scopes=scopes, made_at=world.now)
         tx.add(row)
     return {"authorization": f"Bearer {token}"}
+
+
+def page_path(world: World, session_id: int) -> str:
+    """Return the path of a session's page, as her reminder has it."""
+    (session,) = world.rows(ExerciseSession, id=session_id)
+    mark = session_mark(session.client_id, world.client(session.client_id).created_at, session.on_date)
+    return f"/c/{make_token([SECRET], CLIENT_PAGE, session_id, mark)}"
+
+
+def sheet_path(world: World, client_id: int) -> str:
+    """Return the path that the code on a client's printed sheet leads to."""
+    return f"/c/{make_token([SECRET], CLIENT_SHEET, client_id, client_mark(world.client(client_id).created_at))}"
+
+
+def alert_path(world: World, alert_id: int) -> str:
+    """Return the path of an alert's acknowledge page, as the call to staff has it."""
+    (alert,) = world.rows(Alert, id=alert_id)
+    return f"/a/{make_token([SECRET], ALERT_PAGE, alert_id, alert_mark(alert.opened_at))}"

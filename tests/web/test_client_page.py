@@ -3,10 +3,11 @@
 from datetime import date
 
 import pytest
+from sqlmodel import select
 
-from reminders.core.tokens import CLIENT_PAGE, CLIENT_SHEET, make_token
+from reminders.core.tokens import CLIENT_SHEET, make_token
 from reminders.store.tables import Client, ExerciseSession, Hold, InboundRow
-from tests.web.desk import SECRET, Desk
+from tests.web.desk import SECRET, Desk, page_path, sheet_path
 
 
 def reminded(desk: Desk, **columns: str) -> tuple[int, str]:
@@ -16,11 +17,7 @@ def reminded(desk: Desk, **columns: str) -> tuple[int, str]:
     desk.world.plan()
     desk.world.send()
     session = desk.world.rows(ExerciseSession, client_id=client_id)[0]
-    return client_id, path_of(session.id)
-
-
-def path_of(session_id: int | None) -> str:
-    return f"/c/{make_token([SECRET], CLIENT_PAGE, session_id or 0)}"
+    return client_id, page_path(desk.world, session.id or 0)
 
 
 def test_the_page_shows_first_name_and_exercises_and_nothing_else_of_hers(desk: Desk) -> None:
@@ -165,7 +162,7 @@ def test_a_link_lives_fourteen_days_past_its_session_and_then_leads_on(desk: Des
 
     assert answer.status_code == 303
     newest = max((one for one in desk.world.sessions(client_id) if one.reminded_at), key=lambda one: one.on_date)
-    assert answer.headers["location"] == path_of(newest.id)
+    assert answer.headers["location"] == page_path(desk.world, newest.id or 0)
 
 
 @pytest.mark.parametrize("token", ["x", "1-AAAAAAAAAAAAAAAAAAAA", "1-" + "é" * 20])
@@ -186,7 +183,7 @@ def test_a_page_without_a_script_carries_the_whole_job(desk: Desk) -> None:
 
 def test_a_printed_code_leads_to_whichever_session_is_current(desk: Desk) -> None:
     client_id = desk.world.enrol()
-    code = f"/c/{make_token([SECRET], CLIENT_SHEET, client_id)}"
+    code = sheet_path(desk.world, client_id)
     assert desk.visitor().get(code).status_code == 404, "no session has been yet"
 
     for days in (2, 2):
@@ -194,7 +191,7 @@ def test_a_printed_code_leads_to_whichever_session_is_current(desk: Desk) -> Non
         desk.world.plan()
         desk.world.send()
         newest = max((one for one in desk.world.sessions(client_id) if one.reminded_at), key=lambda one: one.on_date)
-        assert desk.visitor().get(code).headers["location"] == path_of(newest.id)
+        assert desk.visitor().get(code).headers["location"] == page_path(desk.world, newest.id or 0)
 
     with desk.world.db.begin() as tx:
         client = tx.get(Client, client_id)
@@ -212,3 +209,32 @@ def test_the_page_that_answers_crisis_words_says_nothing_about_exercises(desk: D
     main = page[page.index("<main") :]
     assert "988" in main
     assert "exercise" not in main.lower()
+
+
+def test_a_link_opens_nothing_once_its_number_is_another_clients_session(desk: Desk) -> None:
+    ana, path = reminded(desk)
+    session = desk.world.sessions(ana)[0]
+    bo = desk.world.enrol("Bo Lund", "+12025550102")
+    with desk.world.db.begin() as tx:  # as after an erasure, or in a database restored from an older file
+        found = tx.get(ExerciseSession, session.id)
+        assert found is not None
+        for other in tx.exec(select(ExerciseSession).where(ExerciseSession.client_id == bo)):
+            tx.delete(other)
+        tx.flush()
+        found.client_id = bo
+
+    assert desk.visitor().get(path).status_code == 404
+    assert desk.visitor().post(path, data={"done": "all", "pain": "9"}).status_code == 404
+    assert [one.pain for one in desk.world.sessions(bo)] == [None]
+
+
+def test_a_printed_code_leads_nowhere_once_its_number_is_another_clients(desk: Desk) -> None:
+    ana, _ = reminded(desk)
+    code = sheet_path(desk.world, ana)
+    assert desk.visitor().get(code).status_code == 303
+    with desk.world.db.begin() as tx:  # a database restored from an older file gives numbers again
+        client = tx.get(Client, ana)
+        assert client is not None
+        client.created_at = desk.world.now
+
+    assert desk.visitor().get(code).status_code == 404

@@ -165,13 +165,12 @@ def test_the_confirmation_takes_a_password_and_goes_on_with_the_work(desk: Desk)
 
 
 def test_an_alert_link_acknowledges_and_ends_with_the_alert(desk: Desk) -> None:
-    from reminders.core.tokens import ALERT_PAGE, make_token
-    from tests.web.desk import SECRET
+    from tests.web.desk import alert_path
 
     desk.world.enrol()
     desk.world.hear("my chest feels tight")
     alert = desk.world.alerts()[0]
-    path = f"/a/{make_token([SECRET], ALERT_PAGE, alert.id or 0)}"
+    path = alert_path(desk.world, alert.id or 0)
     visitor = desk.visitor()
 
     page = visitor.get(path).text
@@ -187,13 +186,28 @@ def test_an_alert_link_acknowledges_and_ends_with_the_alert(desk: Desk) -> None:
 
 
 def test_a_strangers_alert_is_acknowledged_by_its_link_too(desk: Desk) -> None:
-    from reminders.core.tokens import ALERT_PAGE, make_token
-    from tests.web.desk import SECRET
+    from tests.web.desk import alert_path
 
     desk.world.hear("I cannot breathe", "+12025550177")
     alert = desk.world.alerts()[0]
 
-    page = desk.visitor().get(f"/a/{make_token([SECRET], ALERT_PAGE, alert.id or 0)}").text
+    page = desk.visitor().get(alert_path(desk.world, alert.id or 0)).text
 
     assert "a number nobody knows" in page
     assert "+12025550177" in desk.signed_in(DEE).get("/today").text
+
+
+def test_an_alert_link_does_not_acknowledge_a_later_alert_of_its_number(desk: Desk) -> None:
+    from tests.web.desk import alert_path
+
+    desk.world.enrol()
+    desk.world.hear("my chest feels tight")
+    (alert,) = desk.world.alerts()
+    path = alert_path(desk.world, alert.id or 0)
+    with desk.world.db.begin() as tx:  # a database restored from an older file gives numbers again
+        found = tx.get(Alert, alert.id)
+        assert found is not None
+        found.opened_at += timedelta(minutes=20)
+
+    assert desk.visitor().post(path).status_code == 410
+    assert [one.state for one in desk.world.alerts()] == ["open"]

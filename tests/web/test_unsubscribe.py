@@ -1,9 +1,13 @@
 """The unsubscribe link: a page with one button, and the one-click POST of RFC 8058."""
 
 import pytest
+from sqlmodel import select
 
+from reminders.core.schedule import local_date
 from reminders.core.tokens import CLIENT_PAGE, UNSUBSCRIBE, make_token
-from reminders.store.tables import ConsentEvent, Contact
+from reminders.flows import details
+from reminders.flows.link_marks import contact_mark
+from reminders.store.tables import Client, Clinic, ConsentEvent, Contact, Outbound
 from tests.clinic import World
 from tests.web.desk import SECRET, Desk
 
@@ -25,7 +29,7 @@ BODIES = {
 def link(world: World) -> str:
     """Return Ana's unsubscribe link."""
     mail = world.rows(Contact, kind="email")[0]
-    return f"/unsubscribe/{make_token((SECRET,), UNSUBSCRIBE, mail.id)}"
+    return f"/unsubscribe/{make_token((SECRET,), UNSUBSCRIBE, mail.id, contact_mark(mail.address))}"
 
 
 def consents(world: World) -> dict[str, str]:
@@ -78,3 +82,67 @@ def test_a_token_that_is_not_ours_for_this_use_changes_nothing(desk: Desk, token
 
     assert desk.visitor().post(f"/unsubscribe/{token}").status_code == 404
     assert consents(desk.world)["email"] == "open"
+
+
+def moved(world: World, client_id: int, address: str) -> None:
+    """Give a client another e-mail at the desk, with her consent."""
+    with world.db.begin() as tx:
+        clinic, client = tx.get(Clinic, 1), tx.get(Client, client_id)
+        assert clinic is not None
+        assert client is not None
+        details.change_address(tx, clinic, client, "email", address, "fay@example.org", world.now)
+        on = local_date(world.now, clinic.time_zone)
+        details.consent_given(tx, clinic, client, "signed form", on, "fay@example.org", world.now)
+
+
+def test_the_link_of_an_old_mail_closes_the_address_that_the_mail_went_to(desk: Desk) -> None:
+    ana = desk.world.enrol(email="old@example.org", channel="sms+email")
+    old = link(desk.world)
+    moved(desk.world, ana, "new@example.org")
+    visitor = desk.visitor()
+
+    assert "<button" in visitor.get(old).text
+    for _ in range(2):
+        assert visitor.post(old).status_code == 200
+    assert "<button" not in visitor.get(old).text
+
+    assert consents(desk.world)["email"] == "open"
+    assert [row.address for row in desk.world.rows(ConsentEvent, how="one-click")] == ["old@example.org"]
+    bo = desk.world.enrol("Bo Lund", "", email="old@example.org", channel="email")
+    assert desk.world.client(bo).state == "invited"
+
+
+def test_the_link_of_an_old_mail_closes_its_address_for_whoever_has_it_now(desk: Desk) -> None:
+    ana = desk.world.enrol(email="old@example.org", channel="sms+email")
+    old = link(desk.world)
+    moved(desk.world, ana, "new@example.org")
+    bo = desk.world.enrol("Bo Lund", "", email="old@example.org", channel="email")
+    desk.visitor().post(old)
+
+    assert [row.consent for row in desk.world.rows(Contact, client_id=bo)] == ["closed"]
+    assert [row.consent for row in desk.world.rows(Contact, client_id=ana, kind="email")] == ["open"]
+
+
+def test_a_link_changes_nothing_once_its_number_is_another_address(desk: Desk) -> None:
+    desk.world.enrol("Ana Ruiz", "", email="ana@example.org", channel="email")
+    old = link(desk.world)
+    (mail,) = desk.world.rows(Contact)
+    with desk.world.db.begin() as tx:  # as after an erasure, or in a database restored from an older file
+        for event in tx.exec(select(ConsentEvent)):
+            event.address = "bo@example.org"
+        for row in tx.exec(select(Outbound)):
+            row.to = "bo@example.org"
+        contact = tx.get(Contact, mail.id)
+        assert contact is not None
+        contact.address = "bo@example.org"
+
+    assert desk.visitor().post(old).status_code == 404
+    assert consents(desk.world)["email"] == "open"
+
+
+def test_a_link_from_before_addresses_stood_in_its_proof_closes_the_present_one(desk: Desk) -> None:
+    desk.world.enrol(email="ana@example.org", channel="sms+email")
+    mail = desk.world.rows(Contact, kind="email")[0]
+
+    assert desk.visitor().post(f"/unsubscribe/{make_token((SECRET,), UNSUBSCRIBE, mail.id)}").status_code == 200
+    assert consents(desk.world)["email"] == "closed"

@@ -15,6 +15,7 @@ from reminders.core.schedule import WEEKDAYS, parse_time
 from reminders.core.tokens import CLIENT_SHEET, make_token
 from reminders.errors import BadInput
 from reminders.flows import audit, enrol, programs
+from reminders.flows.link_marks import client_mark
 from reminders.flows.render import first_name
 from reminders.store import clients
 from reminders.store.db import Tx
@@ -156,7 +157,7 @@ def sheet(app: AppDep, pages: PagesDep, person: PersonDep, secrets: SecretsDep, 
         version = programs.version_of(tx, client)
         audit.record(tx, clinic.id, person.email, "sheet made", client_id, {"version": version.number}, now)
     program = from_json(version.body)
-    link = f"{app.settings.public_url}/c/{make_token(secrets, CLIENT_SHEET, client_id)}"
+    link = f"{app.settings.public_url}/c/{make_token(secrets, CLIENT_SHEET, client_id, client_mark(client.created_at))}"
     return pages.show("sheet.html", **sheet_values(client, clinic, program, version.rung, link))
 
 
