@@ -43,11 +43,14 @@ class Fetchers:
     row_of_token: Callable[[str], int | None] = no_token
 
 
-def run(db: Database, fetchers: Fetchers, now: datetime) -> int:
-    """Fetch from wherever it is time; return how many new messages were kept. A failure is logged and tried again."""
+def run(db: Database, fetchers: Fetchers, now: datetime, back_to: datetime | None = None) -> int:
+    """Fetch from wherever it is time; return how many new messages were kept. A failure is logged and tried again.
+
+    `back_to`: the list is read at once, however lately it was, and from an hour before that instant at the latest.
+    """
     kept = 0
-    if fetchers.inbound_list is not None and is_list_time(db, now):
-        kept += guarded(db, "list", now, lambda: from_list(db, fetchers, now))
+    if fetchers.inbound_list is not None and (back_to is not None or is_list_time(db, now)):
+        kept += guarded(db, "list", now, lambda: from_list(db, fetchers, now, back_to or now))
     if fetchers.mailbox is not None:
         kept += guarded(db, "mailbox", now, lambda: from_mailbox(db, fetchers, now))
     return kept
@@ -78,11 +81,11 @@ def is_list_time(db: Database, now: datetime) -> bool:
     return found is None or found.at is None or not timedelta(0) <= now - found.at < LIST_EVERY
 
 
-def from_list(db: Database, fetchers: Fetchers, now: datetime) -> int:
-    """Keep what the provider's list has and we have not."""
+def from_list(db: Database, fetchers: Fetchers, now: datetime, back_to: datetime) -> int:
+    """Keep what the provider's list has and we have not, from an hour before `back_to` or from earlier on."""
     assert fetchers.inbound_list is not None
     with db.read() as tx:
-        since = list_since(tx, now)
+        since = min(list_since(tx, now), back_to - LOOK_BACK)
     return keep_all(db, fetchers.inbound_list.inbound_since(since), now)
 
 

@@ -68,10 +68,16 @@ def resume(sender: Sender, fetchers: fetch.Fetchers, lines: Sequence[Line], now:
 
 
 def hear(db: Database, fetchers: fetch.Fetchers, since: datetime, done: Resumed, now: datetime) -> None:
-    """Fetch and read what came since the file's moment; a source that cannot be read is named."""
+    """Fetch and read what came since the file's moment; a source that cannot be read is named.
+
+    The mark stays at that moment until the list was read to its end: where it cannot be read now, the service's own
+    rounds must not begin at the newest text that was pushed since.
+    """
     with db.begin() as tx:
-        marks.set_mark(tx, fetch.LIST_MARK)  # read at once, however lately the lost database had read it
-    done.fetched = fetch.run(db, fetchers, now)
+        read = marks.mark(tx, fetch.LIST_MARK)
+        at = min(read.at, since) if read is not None and read.at is not None else since
+        marks.set_mark(tx, fetch.LIST_MARK, at=at)
+    done.fetched = fetch.run(db, fetchers, now, back_to=at)
     receive.handle_waiting(db, now)
     with db.read() as tx:
         for name in ("list", "mailbox"):
