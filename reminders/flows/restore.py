@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import col, func, or_, select
+from sqlmodel import col, or_, select
 
 from reminders.core.channel import Outgoing
 from reminders.core.kinds import kind_of
@@ -51,9 +51,8 @@ def resume(sender: Sender, fetchers: fetch.Fetchers, lines: Sequence[Line], now:
         if since is None:
             return Resumed()
         done = Resumed(since, reapply(tx, sender.texts, lines, since, now))
-        newest = tx.exec(select(func.max(Outbound.id))).one() or 0
     hear(db, fetchers, since, done, now)
-    done.not_answered = withdraw_answers(db, newest, now)
+    done.not_answered = withdraw_answers(db, since, now)
     while True:
         with db.begin() as tx:
             if plan.plan_due(tx, now) == 0:
@@ -86,14 +85,17 @@ def hear(db: Database, fetchers: fetch.Fetchers, since: datetime, done: Resumed,
                 done.failed.append(name)
 
 
-def withdraw_answers(db: Database, newest: int, now: datetime) -> int:
-    """Take back the answers to what was fetched, the danger answers excepted; return how many."""
+def withdraw_answers(db: Database, since: datetime, now: datetime) -> int:
+    """Take back the answers to what was fetched after the file's moment, the danger answers excepted; return how many.
+
+    By whom it was fetched is all one: here, by the service before, or in a resume that was cut off.
+    """
     with db.begin() as tx:
         statement = (
             select(Outbound)
             .join(InboundRow, col(Outbound.inbound_id) == col(InboundRow.id))
-            .where(col(Outbound.id) > newest, col(Outbound.state) == "waiting", col(Outbound.staff_id).is_(None))
-            .where(col(InboundRow.fetched).is_(True))
+            .where(col(Outbound.state) == "waiting", col(Outbound.staff_id).is_(None))
+            .where(col(InboundRow.fetched).is_(True), col(InboundRow.kept_at) >= since)
         )
         rows = [row for row in tx.exec(statement) if kind_of(row.kind).priority > 0]
         for row in rows:

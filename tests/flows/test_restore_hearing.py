@@ -106,3 +106,55 @@ def test_a_list_that_cannot_be_read_at_the_resume_is_read_from_the_files_moment_
     fetch.run(world.db, fetch.Fetchers(lost.provider), world.now)  # type: ignore[arg-type]
 
     assert [row.text for row in world.rows(InboundRow)] == ["I fell and hit my head"]
+
+
+def test_an_old_answer_does_not_go_when_the_service_fetched_before_the_resume(lost: Lost) -> None:
+    reminded(lost)
+    lost.back_up()
+    lost.world.pass_time(minutes=10)
+    lost.heard("done 2x10 pain 3")
+    lost.world.pass_time(hours=6)
+    world = lost.bring_back()
+    tick.run(scheduler(world, lost), world.now)
+    before = len(lost.world.sms.sent)
+    done = lost.resume(world)
+    world.pass_time(hours=14)
+    world.send()
+
+    assert done.not_answered == 1
+    assert [one.body for one in lost.world.sms.sent[before:] if one.key.startswith("answer")] == []
+
+
+def test_an_old_answer_does_not_go_when_the_resume_was_cut_off_after_it_had_heard(
+    lost: Lost, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    reminded(lost)
+    lost.back_up()
+    lost.world.pass_time(minutes=10)
+    lost.heard("done 2x10 pain 3")
+    lost.world.pass_time(hours=3)
+    world = lost.bring_back()
+    with monkeypatch.context() as cut_off:
+        cut_off.setattr(restore, "withdraw_answers", lambda *_: 1 / 0)
+        with pytest.raises(ZeroDivisionError):
+            lost.resume(world)
+    before = len(lost.world.sms.sent)
+    lost.resume(world)
+    world.pass_time(hours=1)
+    world.send()
+
+    assert [one.body for one in lost.world.sms.sent[before:] if one.key.startswith("answer")] == []
+
+
+def test_an_answer_that_waited_in_the_file_still_goes(lost: Lost) -> None:
+    reminded(lost)
+    lost.provider.kept.append(inbound("done 2x10 pain 3", "SM900", lost.world))
+    fetch.run(lost.world.db, fetch.Fetchers(lost.provider), lost.world.now)  # type: ignore[arg-type]
+    receive.handle_waiting(lost.world.db, lost.world.now)
+    lost.world.pass_time(minutes=2)
+    lost.back_up()
+    lost.world.pass_time(minutes=2)
+    world = lost.bring_back()
+    lost.resume(world)
+
+    assert [row.state for row in world.rows(Outbound) if row.inbound_id is not None] == ["waiting"]
