@@ -13,7 +13,7 @@ from sqlmodel import col, select
 from reminders.flows import consent, erase, hold
 from reminders.store import addresses, clients, outbox
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Clinic, Contact
+from reminders.store.tables import Client, Clinic, Contact, Hold
 from reminders.texts import Texts
 
 Line = dict[str, Any]
@@ -99,7 +99,7 @@ def apply(
 ) -> None:
     """Put one line in force, unless the database knows it already."""
     what = line["what"]
-    if what == "hold" and not is_ended(line, later) and clients.open_hold(tx, client.id or 0) is None:
+    if what == "hold" and not is_ended(line, later) and not has_hold(tx, client, line["rule"]):
         hold.open_hold(tx, client, line["rule"], BY, now, note="kept in the journal")
         done.holds += 1
     elif what == "death" and client.died_on is None:
@@ -116,7 +116,18 @@ def apply(
         done.erased += 1
 
 
+def has_hold(tx: Tx, client: Client, rule: str) -> bool:
+    """Return whether a hold of that rule stops a client; one of another rule may end before it."""
+    open_ones = select(Hold.id).where(Hold.client_id == client.id, Hold.rule == rule, col(Hold.ended_at).is_(None))
+    return tx.exec(open_ones.limit(1)).first() is not None
+
+
 def is_ended(line: Line, later: Sequence[Line]) -> bool:
-    """Return whether a hold was ended after it was opened."""
+    """Return whether a hold was ended after it was opened; the end of another rule's hold leaves it open."""
+    return is_followed(line, later, "hold ended", "client", "rule")
+
+
+def is_followed(line: Line, later: Sequence[Line], what: str, *same: str) -> bool:
+    """Return whether a line of that kind comes after another one, about the same in each of the fields named."""
     place = next(at for at, one in enumerate(later) if one is line)
-    return any(one["what"] == "hold ended" and one["client"] == line["client"] for one in later[place + 1 :])
+    return any(one["what"] == what and all(one[name] == line[name] for name in same) for one in later[place + 1 :])
