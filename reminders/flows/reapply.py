@@ -10,7 +10,7 @@ from typing import Any
 
 from sqlmodel import col, select
 
-from reminders.flows import consent, erase, hold
+from reminders.flows import consent, erase, hold, plan
 from reminders.store import addresses, clients, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Clinic, Contact, Hold
@@ -106,14 +106,27 @@ def apply(
         client.died_on = date.fromisoformat(line["on"])
         outbox.withdraw(tx, now, "death", client_id=client.id or 0)
         done.deaths += 1
-    elif what == "discharge" and client.state != "closed":
+    elif what == "discharge" and client.state != "closed" and not is_followed(line, later, "reopened", "client"):
         client.state, client.closed_at = "closed", datetime.fromisoformat(line["at"])
         client.closed_reason = line["reason"]
         outbox.withdraw(tx, now, "client closed", client_id=client.id or 0)
         done.discharged += 1
+    elif what == "reopened" and client.state != "closed" and not is_followed(line, later, "opened", "client"):
+        invite_again(tx, client, now)
     elif what == "erasure" and client.closed_reason != "erased":
         erase.erase(tx, texts, client.clinic_id, client.id or 0, BY, "erased before the restore", now)
         done.erased += 1
+
+
+def invite_again(tx: Tx, client: Client, now: datetime) -> None:
+    """Let a client who was discharged and opened again wait for the consent that she had not given anew."""
+    client.state, client.active_on = "invited", None
+    for contact in clients.contacts_of(tx, client.id or 0):
+        if contact.consent == "open":
+            contact.consent, contact.consent_changed_at = "none", now
+    outbox.withdraw(tx, now, "client closed", client_id=client.id or 0)
+    tx.flush()
+    plan.replan(tx, client, now)
 
 
 def has_hold(tx: Tx, client: Client, rule: str) -> bool:

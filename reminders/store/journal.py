@@ -1,8 +1,8 @@
 """The journal beside the database: what must hold even in one that is restored from an older file.
 
-Every closed address, hold, death, discharge, erasure and alert number is written on, a JSON line each, before its
-transaction is committed: a line too many closes or holds somebody, a line too few writes to her. Ids and keyed hashes
-only. What a restored database makes of it is in `flows.restore`.
+Every closed address, hold, death, discharge and its end, erasure and alert number is written on, a JSON line each,
+before its transaction is committed: a line too many closes or holds somebody, a line too few writes to her. Ids and
+keyed hashes only. What a restored database makes of it is in `flows.restore`.
 """
 
 import json
@@ -34,6 +34,7 @@ class Changes:
     holds: list[Hold] = field(default_factory=list)
     ended: list[Hold] = field(default_factory=list)
     clients: list[Client] = field(default_factory=list)
+    reopened: list[Client] = field(default_factory=list)
     alerts: list[Alert] = field(default_factory=list)
     erased: list[Line] = field(default_factory=list)
 
@@ -58,7 +59,8 @@ def note_flush(tx: Any, _context: Any) -> None:
         if isinstance(row, Hold) and changed(row, "ended_at"):
             seen.ended.append(row)
         elif isinstance(row, Client) and (changed(row, "died_on") or changed(row, "closed_at")):
-            seen.clients.append(row)
+            is_reopened = row.closed_at is None and changed(row, "closed_at")
+            (seen.reopened if is_reopened else seen.clients).append(row)
 
 
 def changed(row: Any, name: str) -> bool:
@@ -74,7 +76,9 @@ def note_erasure(tx: Tx, client: Client) -> None:
 
 
 def lines(tx: Tx, seen: Changes) -> Iterator[Line]:
-    """Yield the journal's lines for what a transaction wrote."""
+    """Yield the journal's lines for what a transaction wrote; a consent given anew follows what made it needed."""
+    for client in seen.reopened:
+        yield client_line(tx, "reopened", client.id, client.invited_at)
     for one in seen.consents:
         what = "closed" if one.change in CLOSING else "opened"
         address = one.address if one.address.startswith(addresses.HASHED) else addresses.address_hash(tx, one.address)

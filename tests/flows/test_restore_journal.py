@@ -1,12 +1,14 @@
 """What the journal puts in force in a restored database: each hold by its rule, addresses for good, nobody twice."""
 
-from reminders.flows import care, hold, whose
-from reminders.store.tables import Alert, Client, Hold
+from datetime import date
+
+from reminders.flows import care, closing, details, hold, whose
+from reminders.store.tables import Alert, Client, Clinic, Contact, Hold
 from tests.clinic import ANA
 from tests.flows.test_restore import Lost
 from tests.flows.test_restore import lost as lost  # the fixture
 
-BEN = "ben@example.org"
+BEN, FAY = "ben@example.org", "fay@example.org"
 
 
 def open_holds(lost_or_found: object, client_id: int) -> list[str]:
@@ -50,3 +52,67 @@ def test_a_second_rules_hold_is_opened_beside_one_that_the_file_has(lost: Lost) 
 
     assert lost.resume(world).journal.holds == 1
     assert open_holds(world, ana) == ["pain_up", "by_hand"]
+
+
+def test_a_client_opened_again_after_her_discharge_is_not_discharged_by_a_restore(lost: Lost) -> None:
+    ana = lost.world.enrol()
+    lost.world.send()
+    lost.back_up()
+    lost.world.pass_time(minutes=10)
+    with lost.world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        closing.close(tx, client, "lost", FAY, lost.world.now)
+    with lost.world.db.begin() as tx:
+        client, clinic = tx.get(Client, ana), tx.get(Clinic, 1)
+        assert client is not None
+        assert clinic is not None
+        closing.reopen(tx, client, FAY, lost.world.now)
+        details.consent_given(tx, clinic, client, "signed form", date(2027, 3, 1), FAY, lost.world.now)
+    world = lost.bring_back()
+
+    assert lost.resume(world).journal.discharged == 0
+    assert world.client(ana).state == "active"
+
+
+def test_a_client_discharged_once_more_stays_discharged(lost: Lost) -> None:
+    ana = lost.world.enrol()
+    lost.back_up()
+    for step in ("close", "reopen", "close"):
+        lost.world.pass_time(minutes=1)
+        with lost.world.db.begin() as tx:
+            client = tx.get(Client, ana)
+            assert client is not None
+            if step == "close":
+                closing.close(tx, client, "lost", FAY, lost.world.now)
+            else:
+                closing.reopen(tx, client, FAY, lost.world.now)
+    world = lost.bring_back()
+    lost.resume(world)
+
+    assert world.client(ana).state == "closed"
+
+
+def test_a_client_opened_again_without_a_new_consent_gets_nothing_after_a_restore(lost: Lost) -> None:
+    ana = lost.world.enrol()
+    lost.world.send()
+    lost.back_up()
+    lost.world.pass_time(minutes=10)
+    with lost.world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        closing.close(tx, client, "lost", FAY, lost.world.now)
+    with lost.world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        closing.reopen(tx, client, FAY, lost.world.now)
+    world = lost.bring_back()
+    lost.resume(world)
+    given = lost.world.sms.given
+    world.pass_time(days=2)
+    world.plan()
+    world.send()
+
+    assert world.client(ana).state == "invited"
+    assert [row.consent for row in world.rows(Contact, client_id=ana)] == ["none"]
+    assert lost.world.sms.given == given
