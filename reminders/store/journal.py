@@ -8,6 +8,7 @@ keyed hashes only. What a restored database makes of it is in `flows.restore`.
 import json
 import logging
 import os
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -23,6 +24,7 @@ from reminders.store.tables import Alert, Client, ConsentEvent, Hold
 
 LOG = logging.getLogger("reminders.journal")
 Line = dict[str, Any]
+Key = tuple[str, int]  # a line's text and how often its file has had it: STOP, START, STOP may come in one second
 CLOSING = ("withdrawn", "closed")
 
 
@@ -131,12 +133,38 @@ class Journal:
                     LOG.exception("journal not written")
 
     def lines(self) -> list[Line]:
-        """Return every line that any of the files holds, each once, in order; what cannot be read is left out."""
-        found: dict[str, None] = {}
+        """Return every line that any of the files holds, each once, as they were written; what is cut is left out."""
+        found: dict[Key, Line] = {}
         for path in self.paths:
             if path.is_file():
-                found |= dict.fromkeys(path.read_text(encoding="utf-8", errors="replace").splitlines())
-        return list(readable(found))
+                texts = path.read_text(encoding="utf-8", errors="replace").splitlines()
+                found = merged(found, readable(texts))
+        return list(found.values())
+
+
+def merged(first: dict[Key, Line], second: dict[Key, Line]) -> dict[Key, Line]:
+    """Return the lines of two files, each of which may lack some; both keep their order, whatever the clock did.
+
+    Between two lines that both have, those that only one has stand by their instants.
+    """
+    whole: dict[Key, Line] = {}
+    waiting = list(first)
+    place = 0
+    for key, line in second.items():
+        while (
+            key not in whole
+            and place < len(waiting)
+            and (key in first or (waiting[place] not in second and moment(first[waiting[place]]) <= moment(line)))
+        ):
+            whole[waiting[place]] = first[waiting[place]]
+            place += 1
+        whole[key] = line
+    return whole | {key: first[key] for key in waiting[place:]}
+
+
+def moment(line: Line) -> str:
+    """Return a line's instant; a death or erasure, which bears none, stands as early as it may."""
+    return str(line.get("at") or "")
 
 
 def append(path: Path, text: str) -> None:
@@ -151,12 +179,16 @@ def append(path: Path, text: str) -> None:
         os.close(handle)
 
 
-def readable(texts: Iterable[str]) -> Iterator[Line]:
-    """Yield the lines that are whole; the last one may have been cut by a crash."""
+def readable(texts: Iterable[str]) -> dict[Key, Line]:
+    """Return the lines that are whole; the last one may have been cut by a crash."""
+    found: dict[Key, Line] = {}
+    times: Counter[str] = Counter()
     for text in texts:
         try:
             value = json.loads(text)
         except ValueError:
             continue
         if isinstance(value, dict) and "what" in value:
-            yield value
+            times[text] += 1
+            found[text, times[text]] = value
+    return found

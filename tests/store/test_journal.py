@@ -116,6 +116,35 @@ def test_a_line_that_a_crash_cut_short_is_left_out_and_doubled_lines_count_once(
     assert [line["what"] for line in Journal((tmp_path / "a", tmp_path / "b", tmp_path / "none")).lines()] == ["closed"]
 
 
+def line(what: str, at: str) -> str:
+    return json.dumps({"what": what, "address": "hash:1", "at": f"2027-03-01T{at}:00Z", "client": None}) + "\n"
+
+
+FIRST, SECOND, THIRD = line("closed", "10:00"), line("opened", "10:10"), line("closed", "10:20")
+FOURTH = line("opened", "10:30")
+EARLIER = line("closed", "09:55")  # written last, after a clock that was fast had been set back
+FILES: dict[str, tuple[list[str], list[str], list[str]]] = {
+    "one lacks a line in the middle": ([FIRST, THIRD], [FIRST, SECOND, THIRD], [FIRST, SECOND, THIRD]),
+    "the other lacks it": ([FIRST, SECOND, THIRD], [FIRST, THIRD], [FIRST, SECOND, THIRD]),
+    "each lacks one": ([FIRST, THIRD], [FIRST, SECOND], [FIRST, SECOND, THIRD]),
+    "each lacks one, the other way": ([SECOND, FOURTH], [FIRST, THIRD], [FIRST, SECOND, THIRD, FOURTH]),
+    "one begins late": ([SECOND, THIRD], [FIRST, SECOND, THIRD], [FIRST, SECOND, THIRD]),
+    "a clock was set back": ([SECOND, EARLIER], [FIRST, SECOND, EARLIER], [FIRST, SECOND, EARLIER]),
+    "the same twice": ([FIRST, SECOND, FIRST], [FIRST, SECOND, FIRST], [FIRST, SECOND, FIRST]),
+    "one is empty": ([], [FIRST, SECOND], [FIRST, SECOND]),
+}
+
+
+@pytest.mark.parametrize(("one", "other", "whole"), FILES.values(), ids=FILES.keys())
+def test_lines_stand_in_the_order_in_which_they_were_written_though_a_file_lacks_some(
+    tmp_path: Path, one: list[str], other: list[str], whole: list[str]
+) -> None:
+    (tmp_path / "a").write_text("".join(one))
+    (tmp_path / "b").write_text("".join(other))
+
+    assert Journal((tmp_path / "a", tmp_path / "b")).lines() == [json.loads(text) for text in whole]
+
+
 def test_a_cut_line_does_not_spoil_the_next(world: World, kept: Path) -> None:
     kept.write_text('{"what":"hold","cli')
     world.enrol()
