@@ -36,7 +36,10 @@ class Closing:
 
 
 def opt_out(tx: Tx, heard: Heard) -> None:
-    """Close the address a reply came from, for all on it or for the person it names; with "all", every address."""
+    """Close the address a reply came from, for all on it or for the person it names; with "all", every address.
+
+    All on it are all whose address it is, also where a mail or page told which one of them wrote.
+    """
     row = heard.row
     named = named_people(heard)
     everyone = not named or len(named) == len(heard.people)
@@ -47,6 +50,9 @@ def opt_out(tx: Tx, heard: Heard) -> None:
     contacts = [contact for contact, _ in chosen]
     if means_every_way(row.text, kind):
         contacts = [one for _, client in chosen for one in clients.contacts_of(tx, client.id or 0)]
+    if everyone:
+        chosen = all_on(tx, contacts)
+        contacts = [contact for contact, _ in chosen]
     were_open = [contact for contact in contacts if contact.consent != "closed"]
     people = {client.id or 0: client for _, client in chosen}
     meant = [client for client in people.values() if may_mean_exercises(tx, client, heard.now)]
@@ -56,13 +62,26 @@ def opt_out(tx: Tx, heard: Heard) -> None:
             contact.provider_blocked = True
     for client in people.values():
         tell_desk(tx, heard, client, "opted out")
-    for client in meant:
-        because = {"words": row.text, "what": "may have meant the exercises"}
-        alert.raise_alert(tx, heard.clinic, client, "opt_out_after_pain", "today", because, heard.now)
+    say_meant(tx, meant, row.text, heard.now)
     if were_open and row.opt_out_type != "STOP":
         names = [] if everyone else [client.name.split()[0] for client in people.values()]
         heard.say("stopped", "stopped", names=names)
     heard.outcome = "opt_out"
+
+
+def all_on(tx: Tx, contacts: Sequence[Contact]) -> list[tuple[Contact, Client]]:
+    """Return every client whose address one of these is, locked: consent belongs to the address."""
+    found = list(dict.fromkeys(contact.address for contact in contacts))
+    clients.lock_at(tx, found)
+    return [pair for address in found for pair in clients.clients_at(tx, address)]
+
+
+def say_meant(tx: Tx, meant: Sequence[Client], words: str, now: datetime) -> None:
+    """Alert the therapists of those whose opt-out may be about the exercises: she is to be phoned."""
+    for client in meant:
+        clinic = clients.the_clinic(tx, client.clinic_id)
+        because = {"words": words, "what": "may have meant the exercises"}
+        alert.raise_alert(tx, clinic, client, "opt_out_after_pain", "today", because, now)
 
 
 def is_blocking(row: InboundRow) -> bool:
@@ -240,21 +259,18 @@ def delivered_since(tx: Tx, contact: Contact) -> list[dict[str, Any]]:
 
 def unsubscribe(tx: Tx, contact: Contact, now: datetime) -> None:
     """Close one mail address by its one-click link, for all on it (RFC 8058); a second click changes nothing."""
-    if contact.consent == "closed":
-        return
-    client = tx.get(Client, contact.client_id)
-    assert client is not None
-    clinic = clients.the_clinic(tx, client.clinic_id)
-    pairs = [pair for pair in clients.clients_at(tx, contact.address) if pair[0].consent != "closed"]
-    meant = [one for _, one in pairs if may_mean_exercises(tx, one, now)]
+    pairs = [pair for pair in all_on(tx, [contact]) if pair[0].consent != "closed"]
     people = {one.id or 0: one for _, one in pairs}
+    if not people:
+        return
+    meant = [one for one in people.values() if may_mean_exercises(tx, one, now)]
+    clinic = clients.the_clinic(tx, pairs[0][1].clinic_id)
     closing = Closing("withdrawn", "one-click")
     close_contacts(tx, clinic, [one for one, _ in pairs], people, closing, now)
     for one in people.values():
-        say.tell_desk(tx, clinic, one, "desk", "", {"what": "opted out", "channel": "email"}, now)
-    for one in meant:
-        because = {"words": "", "what": "may have meant the exercises"}
-        alert.raise_alert(tx, clinic, one, "opt_out_after_pain", "today", because, now)
+        details = {"what": "opted out", "channel": "email"}
+        say.tell_desk(tx, clients.the_clinic(tx, one.clinic_id), one, "desk", "", details, now)
+    say_meant(tx, meant, "", now)
 
 
 def tell_desk(tx: Tx, heard: Heard, client: Client, what: str, **details: Any) -> None:
@@ -276,19 +292,3 @@ def confirm(heard: Heard) -> None:
             contact.reminders_unconfirmed = 0
     if reading.intent in ("report", "skip", "pain") and reading.ask is None and heard.client is not None:
         heard.is_sure = True
-
-
-def refuse_address(tx: Tx, clinic: Clinic, row: InboundRow, kind: str, now: datetime) -> None:
-    """Keep that an address which no client has does not want texts, so that nobody is enrolled there by mistake."""
-    tx.add(
-        ConsentEvent(
-            clinic_id=clinic.id or 0,
-            address=row.address,
-            kind=kind,
-            change="withdrawn",
-            how="STOP",
-            by="stranger",
-            at=now,
-            inbound_id=row.id,
-        )
-    )

@@ -5,10 +5,10 @@ from datetime import datetime
 from sqlmodel import col, select
 
 from reminders.core.reading.reader import read
-from reminders.flows import alert, consent, judge, say
+from reminders.flows import alert, judge, say
 from reminders.flows.understand import Heard
 from reminders.store.db import Tx
-from reminders.store.tables import Clinic, InboundRow, Outbound
+from reminders.store.tables import Clinic, ConsentEvent, InboundRow, Outbound
 
 
 def clinic_of(tx: Tx, row: InboundRow) -> Clinic | None:
@@ -40,7 +40,7 @@ def handle(tx: Tx, heard: Heard) -> None:
         show(tx, heard, "HELP")
         heard.say("stranger", "help_stranger")
     elif heard.reading.intent == "opt_out":
-        consent.refuse_address(tx, clinic, row, "sms", heard.now)
+        refuse_address(tx, clinic, row, "sms", heard.now)
 
 
 def warn(tx: Tx, heard: Heard, now: datetime) -> None:
@@ -54,3 +54,19 @@ def show(tx: Tx, heard: Heard, what: str) -> None:
     """Put a stranger's words into the clinic's inbox, for the lead."""
     details = {"what": what, "address": heard.row.address}
     say.tell_desk(tx, heard.clinic, None, "stranger", heard.row.text, details, heard.now, inbound_id=heard.row.id)
+
+
+def refuse_address(tx: Tx, clinic: Clinic, row: InboundRow, kind: str, now: datetime) -> None:
+    """Keep that an address which no client has does not want texts, so that nobody is enrolled there by mistake."""
+    tx.add(
+        ConsentEvent(
+            clinic_id=clinic.id or 0,
+            address=row.address,
+            kind=kind,
+            change="withdrawn",
+            how="STOP",
+            by="stranger",
+            at=now,
+            inbound_id=row.id,
+        )
+    )
