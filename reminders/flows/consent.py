@@ -3,9 +3,9 @@
 Consent belongs to the address and its history is only added to. What may still be sent is read again in flows/gate.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 from typing import Any
 
 from sqlalchemy import update
@@ -14,14 +14,13 @@ from sqlmodel import col, select
 from reminders.core.attribution import Holder, named_holders
 from reminders.core.kinds import KINDS
 from reminders.core.scope import is_keyword, means_every_way
-from reminders.flows import alert, joining, plan, questions, say
+from reminders.flows import joining, meant, plan, questions, say
 from reminders.flows.understand import Heard, next_said
 from reminders.store import clients
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Clinic, ConsentEvent, Contact, Hold, InboundRow, Outbound
+from reminders.store.tables import Client, Clinic, ConsentEvent, Contact, InboundRow, Outbound
 
 WORDING_VERSION = joining.WORDING_VERSION
-MEANT_EXERCISES = timedelta(hours=48)  # an opt-out so soon after a pain, hold or danger text may have meant those
 NEED_CONSENT = tuple(name for name, kind in KINDS.items() if kind.needs_consent and not kind.to_staff)
 
 
@@ -55,14 +54,14 @@ def opt_out(tx: Tx, heard: Heard) -> None:
         contacts = [contact for contact, _ in chosen]
     were_open = [contact for contact in contacts if contact.consent != "closed"]
     people = {client.id or 0: client for _, client in chosen}
-    meant = [client for client in people.values() if may_mean_exercises(tx, client, heard.now)]
+    perhaps = [client for client in people.values() if meant.may_mean_exercises(tx, client, heard.now)]
     close_contacts(tx, heard.clinic, contacts, people, closing, heard.now, for_all=everyone)
     for contact in contacts:
         if contact.address == row.address and row.source == "sms" and is_blocking(row):
             contact.provider_blocked = True
     for client in people.values():
         tell_desk(tx, heard, client, "opted out")
-    say_meant(tx, meant, row.text, heard.now)
+    meant.say_meant(tx, perhaps, row.text, heard.now)
     if were_open and row.opt_out_type != "STOP":
         names = [] if everyone else [client.name.split()[0] for client in people.values()]
         heard.say("stopped", "stopped", names=names)
@@ -74,14 +73,6 @@ def all_on(tx: Tx, contacts: Sequence[Contact]) -> list[tuple[Contact, Client]]:
     found = list(dict.fromkeys(contact.address for contact in contacts))
     clients.lock_at(tx, found)
     return [pair for address in found for pair in clients.clients_at(tx, address)]
-
-
-def say_meant(tx: Tx, meant: Sequence[Client], words: str, now: datetime) -> None:
-    """Alert the therapists of those whose opt-out may be about the exercises: she is to be phoned."""
-    for client in meant:
-        clinic = clients.the_clinic(tx, client.clinic_id)
-        because = {"words": words, "what": "may have meant the exercises"}
-        alert.raise_alert(tx, clinic, client, "opt_out_after_pain", "today", because, now)
 
 
 def is_blocking(row: InboundRow) -> bool:
@@ -110,7 +101,8 @@ def close_contacts(
 ) -> None:
     """Close addresses for these clients, keep how it came about, and take back what waits for them.
 
-    `for_all`: for everyone on the address, now and later; else for these clients alone.
+    `for_all`: for everyone on the address, now and later; else for these clients alone, unless nobody else's consent
+    stands there: then whoever is enrolled with it later is invited by a text from it alone.
     """
     seen: set[str] = set()
     for contact in contacts:
@@ -119,12 +111,20 @@ def close_contacts(
         if fresh:
             contact.consent_changed_at = now
         take_back(tx, contact, now)
-        if not for_all or contact.address not in seen:
+        hers = not for_all and is_others_too(tx, contact, people)
+        if hers or contact.address not in seen:
             seen.add(contact.address)
-            tx.add(history(clinic, contact, None if for_all else people[contact.client_id], closing, now))
+            tx.add(history(clinic, contact, people[contact.client_id] if hers else None, closing, now))
     tx.flush()
     for client in people.values():
         after_closing(tx, client, now)
+
+
+def is_others_too(tx: Tx, contact: Contact, people: Collection[int]) -> bool:
+    """Return whether a contact's address is open, or not asked about yet, for somebody else."""
+    return any(
+        one.consent != "closed" and client.id not in people for one, client in clients.clients_at(tx, contact.address)
+    )
 
 
 def history(clinic: Clinic, contact: Contact, client: Client | None, closing: Closing, now: datetime) -> ConsentEvent:
@@ -161,19 +161,6 @@ def after_closing(tx: Tx, client: Client, now: datetime) -> None:
     questions.close_all(tx, client.id or 0, "lapsed", now)
     tx.flush()
     plan.replan(tx, client, now)
-
-
-def may_mean_exercises(tx: Tx, client: Client, now: datetime) -> bool:
-    """Return whether a pain, hold or danger text went to her within 48 hours, so that her STOP may be about those."""
-    since = now - MEANT_EXERCISES
-    texts = select(Outbound.id).where(
-        Outbound.client_id == client.id,
-        col(Outbound.kind).in_(("danger", "stop_level")),
-        col(Outbound.created_at) >= since,
-        col(Outbound.state) != "withdrawn",
-    )
-    holds = select(Hold.id).where(Hold.client_id == client.id, col(Hold.opened_at) >= since)
-    return tx.exec(texts.limit(1)).first() is not None or tx.exec(holds.limit(1)).first() is not None
 
 
 def opt_in(tx: Tx, heard: Heard) -> None:
@@ -263,14 +250,14 @@ def unsubscribe(tx: Tx, contact: Contact, now: datetime) -> None:
     people = {one.id or 0: one for _, one in pairs}
     if not people:
         return
-    meant = [one for one in people.values() if may_mean_exercises(tx, one, now)]
+    perhaps = [one for one in people.values() if meant.may_mean_exercises(tx, one, now)]
     clinic = clients.the_clinic(tx, pairs[0][1].clinic_id)
     closing = Closing("withdrawn", "one-click")
     close_contacts(tx, clinic, [one for one, _ in pairs], people, closing, now)
     for one in people.values():
         details = {"what": "opted out", "channel": "email"}
         say.tell_desk(tx, clients.the_clinic(tx, one.clinic_id), one, "desk", "", details, now)
-    say_meant(tx, meant, "", now)
+    meant.say_meant(tx, perhaps, "", now)
 
 
 def tell_desk(tx: Tx, heard: Heard, client: Client, what: str, **details: Any) -> None:

@@ -203,3 +203,14 @@ def test_her_word_at_the_desk_closes_every_address_for_her_alone(world: World) -
     assert world.client(ana).state == "opted_out"
     assert {row.consent for row in world.rows(Contact, client_id=ana)} == {"closed"}
     assert {row.consent for row in world.rows(Contact, client_id=tom)} == {"open"}
+
+
+def test_her_word_at_the_desk_holds_for_a_new_record_with_her_number(world: World) -> None:
+    ana = world.enrol()
+    with world.db.begin() as tx:
+        clinic, client = both(tx, ana)
+        details.consent_withdrawn(tx, clinic, client, FAY, world.now)
+    again = world.enrol("Ana R. Ruiz")
+
+    assert world.client(again).state == "invited"
+    assert [row.client_id for row in world.rows(Outbound, kind="welcome", state="waiting")] == []
