@@ -16,6 +16,7 @@ from reminders.store.db import Tx, lock_client
 from reminders.store.tables import Client, Clinic, Contact, Staff
 
 PLAIN = ("name", "emergency_note", "chart_id")
+TAKEN_AWAY = "taken away at the desk"
 CHOICES = {"language": LANGUAGES, "channel": CHANNELS, "holder": HOLDERS}
 
 
@@ -99,16 +100,22 @@ def change_schedule(tx: Tx, client: Client, wanted: Wanted, now: datetime) -> li
 
 
 def change_address(tx: Tx, clinic: Clinic, client: Client, kind: str, text: str, by: str, now: datetime) -> None:
-    """Give a client another mobile or e-mail, or take it away (empty). A new address needs a consent of its own."""
+    """Give a client another mobile or e-mail, or take it away (empty). A new address needs a consent of its own.
+
+    So does one that was taken away and is put back. An address that she leaves is no opt-out; the history has it all
+    the same, for whoever brings back a database that still writes there.
+    """
     lock_client(tx, client.id or 0)
     address = read_address(kind, text)
     there = tx.exec(select(Contact).where(Contact.client_id == client.id, Contact.kind == kind)).first()
-    if (there.address if there else "") == address:
+    if (there.address if there and there.unusable != TAKEN_AWAY else "") == address:
         return
     if there is not None:
         consent.take_back(tx, there, now)
+    if there is not None and there.consent == "open":
+        tx.add(consent.history(clinic, there, client, consent.Closing("taken away", "at the desk", by), now))
     if not address and there is not None:
-        there.consent, there.unusable = "closed", "taken away at the desk"
+        there.consent, there.unusable = "closed", TAKEN_AWAY
     elif there is not None:
         there.address, there.consent, there.ever_closed, there.unusable = address, "none", False, ""
         there.confirmed_at, there.reminders_unconfirmed, there.last_sure_at = None, 0, None

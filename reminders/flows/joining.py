@@ -73,12 +73,15 @@ def consent_at_desk(
 
 
 def closed_elsewhere(tx: Tx, contact: Contact) -> bool:
-    """Return whether an address opted out under another client's name: consent belongs to the address."""
+    """Return whether an address opted out under another client's name: consent belongs to the address.
+
+    That it was taken from a record, or changed there, is no opt-out and hides none.
+    """
     known_as = (contact.address, addresses.address_hash(tx, contact.address))  # the hash outlives an erased record
     events = tx.exec(select(ConsentEvent).where(col(ConsentEvent.address).in_(known_as)).order_by(col(ConsentEvent.id)))
     state = ""
     for event in events:
-        if event.client_id in (None, contact.client_id):
+        if event.client_id in (None, contact.client_id) and event.change != "taken away":
             state = event.change
     return state in ("withdrawn", "closed")
 

@@ -25,7 +25,7 @@ from reminders.store.tables import Alert, Client, ConsentEvent, Hold
 LOG = logging.getLogger("reminders.journal")
 Line = dict[str, Any]
 Key = tuple[str, int]  # a line's text and how often its file has had it: STOP, START, STOP may come in one second
-CLOSING = ("withdrawn", "closed")
+CLOSING = ("withdrawn", "closed", "taken away")
 
 
 @dataclass

@@ -214,3 +214,24 @@ def test_her_word_at_the_desk_holds_for_a_new_record_with_her_number(world: Worl
 
     assert world.client(again).state == "invited"
     assert [row.client_id for row in world.rows(Outbound, kind="welcome", state="waiting")] == []
+
+
+def test_a_number_that_is_put_back_is_used_again_once_she_agrees(world: World) -> None:
+    client_id = world.enrol()
+    address(world, client_id, "sms", "")
+    address(world, client_id, "sms", ANA)
+    contact = world.rows(Contact, client_id=client_id)[0]
+    assert (contact.consent, contact.unusable) == ("none", "")
+
+    assert consent(world, client_id) == 1
+    assert [row.to for row in world.queued("welcome")][-1] == ANA
+    assert world.rows(Contact, client_id=client_id)[0].consent == "open"
+
+
+def test_taking_a_number_away_and_putting_it_back_opens_none_that_opted_out(world: World) -> None:
+    client_id = world.enrol()
+    world.hear("STOP")
+    for text in ("", ANA, "+12025550102", ANA):
+        address(world, client_id, "sms", text)
+    with pytest.raises(Refused, match="comes back only by START"):
+        consent(world, client_id)

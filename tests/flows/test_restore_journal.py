@@ -2,6 +2,8 @@
 
 from datetime import date
 
+import pytest
+
 from reminders.flows import care, closing, details, hold, whose
 from reminders.store.tables import Alert, Client, Clinic, Contact, Hold
 from tests.clinic import ANA
@@ -115,4 +117,25 @@ def test_a_client_opened_again_without_a_new_consent_gets_nothing_after_a_restor
 
     assert world.client(ana).state == "invited"
     assert [row.consent for row in world.rows(Contact, client_id=ana)] == ["none"]
+    assert lost.world.sms.given == given
+
+
+@pytest.mark.parametrize("number", ["", "+12025550133"], ids=["taken away", "changed"])
+def test_a_number_that_she_left_is_not_written_to_after_a_restore(lost: Lost, number: str) -> None:
+    ana = lost.world.enrol()
+    lost.world.send()
+    lost.back_up()
+    lost.world.pass_time(minutes=5)
+    with lost.world.db.begin() as tx:
+        client, clinic = tx.get(Client, ana), tx.get(Clinic, 1)
+        assert client is not None
+        assert clinic is not None
+        details.change_address(tx, clinic, client, "sms", number, FAY, lost.world.now)
+    world = lost.bring_back()
+    lost.resume(world)
+    given = lost.world.sms.given
+    world.pass_time(days=2)
+    world.plan()
+    world.send()
+
     assert lost.world.sms.given == given

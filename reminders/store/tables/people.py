@@ -146,7 +146,7 @@ class ConsentEvent(SQLModel, table=True):
     clinic_id: int = Field(foreign_key="clinic.id")
     address: str = Field(index=True)
     kind: str
-    change: str  # given, withdrawn, restored, closed
+    change: str  # given, withdrawn, restored, closed, taken away (from one record, which is no opt-out)
     client_id: int | None = Field(default=None, index=True)
     how: str  # signed form, spoken at desk, START, STOP, one-click, wrong number, …
     wording_version: str = ""
