@@ -14,10 +14,10 @@ from sqlmodel import col, func, select
 
 from reminders.core.channel import Inbound, InboundList, Mailbox, MailProgress
 from reminders.errors import CannotSay
-from reminders.flows import keeping
+from reminders.flows import keeping, say
 from reminders.store import marks
 from reminders.store.db import Database, Tx
-from reminders.store.tables import InboundMail, InboundRow
+from reminders.store.tables import Clinic, InboundMail, InboundRow
 
 LOG = logging.getLogger("reminders.fetch")
 LIST_EVERY = timedelta(minutes=5)
@@ -57,21 +57,34 @@ def run(db: Database, fetchers: Fetchers, now: datetime, back_to: datetime | Non
 
 
 def guarded(db: Database, name: str, now: datetime, work: Callable[[], int]) -> int:
-    """Run one fetch; note since when it has been failing, and when it last came to its end."""
+    """Run one fetch; note since when it has been failing, and when it last came to its end.
+
+    After half an hour of failing whoever runs the service is told, once a day: what is not heard can be a danger sign.
+    """
     mark = f"{FAILING_MARK} {name}"
     try:
         kept = work()
     except CannotSay:
         LOG.warning("fetch failed", extra={"source": name})
         with db.begin() as tx:
-            if (found := marks.mark(tx, mark)) is None or found.at is None:
+            found = marks.mark(tx, mark)
+            if found is None or found.at is None:
                 marks.set_mark(tx, mark, at=now)
+            elif now - found.at >= GIVE_UP_AFTER:
+                tell_of_failure(tx, name, found.at, now)
         return 0
     with db.begin() as tx:
         if (found := marks.mark(tx, mark)) is not None and found.at is not None:
             marks.set_mark(tx, mark)
         marks.set_mark(tx, f"fetched {name}", at=now)
     return kept
+
+
+def tell_of_failure(tx: Tx, name: str, since: datetime, now: datetime) -> None:
+    """Tell the operator, by the first clinic, that the list or the mailbox cannot be read."""
+    clinic = tx.exec(select(Clinic).order_by(col(Clinic.id)).limit(1)).first()
+    if clinic is not None:
+        say.tell_operator(tx, clinic, f"{name} not read", {"since": since.isoformat()}, now)
 
 
 def is_list_time(db: Database, now: datetime) -> bool:

@@ -7,7 +7,7 @@ from reminders.core.channel import Inbound, MailBatch, MailProgress
 from reminders.errors import CannotSay
 from reminders.flows import fetch, receive
 from reminders.flows.fetch import Fetchers
-from reminders.store.tables import InboundMail, InboundRow
+from reminders.store.tables import ClinicNote, InboundMail, InboundRow
 from tests.clinic import World
 from tests.flows.hearing import inbound, keep, reminded
 
@@ -123,6 +123,31 @@ def test_a_list_that_cannot_be_read_is_tried_again_and_given_up_for_catching_up_
     with world.db.read() as tx:
         assert fetch.has_caught_up(tx, fetchers, began, world.now)
         assert not fetch.has_caught_up(tx, fetchers, world.now + timedelta(hours=1), world.now + timedelta(hours=1))
+
+
+@dataclass
+class BrokenMailbox:
+    """A mailbox that cannot be reached."""
+
+    def fetch(self, progress: MailProgress | None) -> MailBatch:
+        raise CannotSay("down")
+
+
+def test_a_list_or_mailbox_that_fails_for_half_an_hour_is_told_to_the_operator_once_a_day(world: World) -> None:
+    fetchers = Fetchers(inbound_list=ListOfTexts(is_down=True), mailbox=BrokenMailbox())
+    told = []
+    for _ in range(4):
+        fetch.run(world.db, fetchers, world.now)
+        told.append([row.details["what"] for row in world.queued("operator")])
+        world.pass_time(minutes=20)
+
+    both = ["list not read", "mailbox not read"]
+    assert told == [[], [], both, both]
+    assert [note.words for note in world.rows(ClinicNote, kind="operator")] == both
+
+    world.pass_time(days=1)
+    fetch.run(world.db, fetchers, world.now)
+    assert len(world.queued("operator")) == 4
 
 
 def test_mails_are_read_batch_by_batch_with_how_far_we_came(world: World) -> None:
