@@ -11,13 +11,14 @@ from typing import Any
 from sqlmodel import col, select
 
 from reminders.flows import consent, erase, hold, plan
-from reminders.store import addresses, clients, outbox
+from reminders.store import addresses, clients, journal, outbox
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Clinic, Contact, Hold
+from reminders.store.shapes import stamp
+from reminders.store.tables import Client, Clinic, ConsentEvent, Contact, Hold
 from reminders.texts import Texts
 
 Line = dict[str, Any]
-BY = "journal"
+BY, HOW = journal.BY, "kept in the journal"
 
 
 @dataclass
@@ -39,6 +40,7 @@ def reapply(tx: Tx, texts: Texts, lines: Sequence[Line], since: datetime, now: d
         clinic = tx.get(Clinic, clinic_id)
         if clinic is not None:
             clinic.next_alert_number = max(clinic.next_alert_number, number + 1)
+    keep_closings(tx, lines, now)
     done.closed = close_addresses(tx, lines, now)
     later = [line for line in lines if line["what"] == "erasure" or is_since(line, since)]
     for line in later:
@@ -88,10 +90,67 @@ def close_addresses(tx: Tx, lines: Sequence[Line], now: datetime) -> int:
         client = tx.get(Client, contact.client_id)
         if states and states[-1] == "closed" and client is not None:
             clinic = clients.the_clinic(tx, client.clinic_id)
-            closing = consent.Closing("withdrawn", how="kept in the journal", by=BY)
+            closing = consent.Closing("withdrawn", how=HOW, by=BY)
             consent.close_contacts(tx, clinic, [contact], {contact.client_id: client}, closing, now, for_all=False)
             closed += 1
     return closed
+
+
+def keep_closings(tx: Tx, lines: Sequence[Line], now: datetime) -> None:
+    """Keep in the consent history where the journal has an opt-out that the file does not know; once.
+
+    An address whose client is enrolled again, or was only invited, must not be opened at the desk: it comes back only
+    by a reply from it. The opt-out of a client whom the file does not hold counts for all on the address.
+    """
+    clear, known = told_already(tx)
+    first = tx.exec(select(Clinic).order_by(col(Clinic.id)).limit(1)).one()
+    for address, told in standing(lines).items():
+        found = [(line, client_of(tx, line)) for line in told]
+        found = [(line, client) for line, client in found if line["what"] == "closed" or client is not None]
+        found.sort(key=lambda pair: pair[1] is not None)  # what counts for all comes before each client's own
+        opted_out = any(line["what"] == "closed" for line, _ in found)
+        if not opted_out or all((address, line["at"], line["what"]) in known for line, _ in found):
+            continue
+        for line, client in found:
+            made = ConsentEvent(
+                clinic_id=client.clinic_id if client else first.id or 0,
+                address=clear.get(address, address),
+                kind=line["kind"],
+                change="closed" if line["what"] == "closed" else "restored",
+                client_id=client.id if client else None,
+                how=HOW,
+                by=BY,
+                at=datetime.fromisoformat(line["at"]) if line["at"] else now,
+            )
+            tx.add(made)
+            tx.flush()
+
+
+def told_already(tx: Tx) -> tuple[dict[str, str], set[tuple[str, str | None, str]]]:
+    """Return the addresses that the file holds, by their hashes, and which lines its own history stands for."""
+    events = list(tx.exec(select(ConsentEvent)))
+    plain = {one.address for one in events} | set(tx.exec(select(Contact.address)))
+    hashes = {one: one if one.startswith(addresses.HASHED) else addresses.address_hash(tx, one) for one in plain}
+    known = {
+        (hashes[one.address], stamp(one.at), "closed" if one.change in journal.CLOSING else "opened") for one in events
+    }
+    return {hashed: one for one, hashed in hashes.items()}, known
+
+
+def standing(lines: Sequence[Line]) -> dict[str, list[Line]]:
+    """Return, by address, the last opt-out for all on it and the last word of each client since; a number that was
+    merely taken from a record is no opt-out.
+    """
+    found: dict[str, dict[int | None, Line]] = {}
+    for line in lines:
+        if line["what"] not in ("closed", "opened") or line.get("taken_away"):
+            continue
+        told = found.setdefault(line["address"], {})
+        if line["client"] is None:
+            told.clear()
+        told.pop(line["client"], None)
+        told[line["client"]] = line
+    return {address: list(told.values()) for address, told in found.items()}
 
 
 def apply(
@@ -100,7 +159,7 @@ def apply(
     """Put one line in force, unless the database knows it already."""
     what = line["what"]
     if what == "hold" and not is_ended(line, later) and not has_hold(tx, client, line["rule"]):
-        hold.open_hold(tx, client, line["rule"], BY, now, note="kept in the journal")
+        hold.open_hold(tx, client, line["rule"], BY, now, note=HOW)
         done.holds += 1
     elif what == "death" and client.died_on is None:
         client.died_on = date.fromisoformat(line["on"])

@@ -25,6 +25,7 @@ from reminders.store.tables import Alert, Client, ConsentEvent, Hold
 LOG = logging.getLogger("reminders.journal")
 Line = dict[str, Any]
 Key = tuple[str, int]  # a line's text and how often its file has had it: STOP, START, STOP may come in one second
+BY = "journal"  # who wrote what a restored database was told by the journal
 CLOSING = ("withdrawn", "closed", "taken away")
 
 
@@ -82,9 +83,13 @@ def lines(tx: Tx, seen: Changes) -> Iterator[Line]:
     for client in seen.reopened:
         yield client_line(tx, "reopened", client.id, client.invited_at)
     for one in seen.consents:
+        if one.by == BY:
+            continue  # it stands in the journal already
         what = "closed" if one.change in CLOSING else "opened"
         address = one.address if one.address.startswith(addresses.HASHED) else addresses.address_hash(tx, one.address)
-        yield {"what": what, "address": address, "kind": one.kind, "at": stamp(one.at)} | named(tx, one.client_id)
+        taken = {"taken_away": True} if one.change == "taken away" else {}
+        line = {"what": what, "address": address, "kind": one.kind, "at": stamp(one.at), **taken}
+        yield line | named(tx, one.client_id)
     for hold in seen.holds:
         yield client_line(tx, "hold", hold.client_id, hold.opened_at) | {"rule": hold.rule}
     for hold in seen.ended:

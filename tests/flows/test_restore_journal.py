@@ -4,9 +4,11 @@ from datetime import date
 
 import pytest
 
-from reminders.flows import care, closing, details, hold, whose
-from reminders.store.tables import Alert, Client, Clinic, Contact, Hold
-from tests.clinic import ANA
+from reminders.errors import Refused
+from reminders.flows import care, closing, consent, details, hold, whose
+from reminders.store import restored
+from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, Contact, Hold
+from tests.clinic import ANA, World
 from tests.flows.test_restore import Lost
 from tests.flows.test_restore import lost as lost  # the fixture
 
@@ -16,6 +18,14 @@ BEN, FAY = "ben@example.org", "fay@example.org"
 def open_holds(lost_or_found: object, client_id: int) -> list[str]:
     rows = lost_or_found.rows(Hold, client_id=client_id)  # type: ignore[attr-defined]
     return [row.rule for row in rows if row.ended_at is None]
+
+
+def consent_at_the_desk(world: World, client_id: int) -> None:
+    with world.db.begin() as tx:
+        client, clinic = tx.get(Client, client_id), tx.get(Clinic, 1)
+        assert client is not None
+        assert clinic is not None
+        details.consent_given(tx, clinic, client, "signed form", date(2027, 3, 1), FAY, world.now)
 
 
 def test_a_hold_outlives_the_end_of_another_rules_hold(lost: Lost) -> None:
@@ -139,3 +149,66 @@ def test_a_number_that_she_left_is_not_written_to_after_a_restore(lost: Lost, nu
     world.send()
 
     assert lost.world.sms.given == given
+
+
+def test_a_client_who_was_enrolled_and_opted_out_after_the_backup_is_only_invited_when_enrolled_again(
+    lost: Lost,
+) -> None:
+    lost.back_up()
+    lost.world.pass_time(minutes=5)
+    ana = lost.world.enrol("Ana Ruiz", "", email="ana@example.org", channel="email")
+    lost.world.send()
+    with lost.world.db.begin() as tx:
+        hers = tx.get(Contact, lost.world.rows(Contact, client_id=ana)[0].id)
+        assert hers is not None
+        consent.unsubscribe(tx, hers, lost.world.now)
+    world = lost.bring_back()
+    lost.resume(world)
+    given = lost.world.email.given
+    again = world.enrol("Ana Ruiz", "", email="ana@example.org", channel="email")
+    world.send()
+
+    assert world.client(again).state == "invited"
+    assert lost.world.email.given == given
+
+
+def test_an_invited_client_who_refused_after_the_backup_is_not_opened_at_the_desk(lost: Lost) -> None:
+    ana = lost.world.enrol(consent_on="", consent_how="")
+    lost.back_up()
+    lost.world.pass_time(minutes=5)
+    with lost.world.db.begin() as tx:
+        client, clinic = tx.get(Client, ana), tx.get(Clinic, 1)
+        assert client is not None
+        assert clinic is not None
+        details.consent_withdrawn(tx, clinic, client, FAY, lost.world.now)
+    world = lost.bring_back()
+    lost.resume(world)
+
+    with pytest.raises(Refused, match="comes back only by START"):
+        consent_at_the_desk(world, ana)
+
+    world.inbound = 100
+    world.hear("START")
+    assert world.client(ana).state == "active"
+
+
+def test_what_the_file_knows_already_is_not_told_twice_nor_written_into_the_journal_again(lost: Lost) -> None:
+    lost.world.enrol()
+    lost.world.hear("STOP")
+    lost.back_up()
+    lost.world.pass_time(minutes=5)
+    lost.world.hear("START")
+    before = (lost.folder / "clinic.journal").read_text()
+    world = lost.bring_back()
+    events = len(world.rows(ConsentEvent))
+    world.db.journal = lost.world.db.journal
+    lost.resume(world)
+    kept = world.rows(ConsentEvent)
+    with world.db.begin() as tx:
+        restored.mark_restored(tx, world.now)
+    lost.resume(world)
+
+    assert [one.change for one in kept[events:]] == ["closed", "restored"]
+    assert world.rows(ConsentEvent) == kept
+    assert (lost.folder / "clinic.journal").read_text() == before
+    assert [row.consent for row in world.rows(Contact)] == ["closed"]
