@@ -3,6 +3,8 @@
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
+from reminders.exports.corrected import corrections
+
 if TYPE_CHECKING:
     from reminders.exports.fhir import References
 
@@ -149,7 +151,7 @@ def communication(row: Row, refs: "References") -> Json:
 
 def amended(reports: Sequence[Row]) -> str:
     """Return the status of a value: amended once a report corrected it."""
-    return "amended" if any(report["replaces"] for report in reports) else "final"
+    return "amended" if corrections(reports) else "final"
 
 
 def observation(kind: str, number: object, code: Json, on: str, reports: Sequence[Row], refs: "References") -> Json:

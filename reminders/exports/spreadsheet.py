@@ -3,7 +3,11 @@
 import csv
 import io
 from collections.abc import Mapping, Sequence
+from datetime import datetime
 from typing import Any
+
+from reminders.core.schedule import client_day
+from reminders.exports.corrected import corrections
 
 COLUMNS = (
     "date",
@@ -34,7 +38,8 @@ def spreadsheet(course: Mapping[str, Any]) -> str:
     writer = csv.writer(out)
     writer.writerow(COLUMNS)
     lines = [session_line(session) for session in course["sessions"]]
-    lines += [session_line(loose_session(report)) for report in course["loose_reports"]]
+    zone = course["client"]["time_zone"]
+    lines += [session_line(loose_session(report, zone)) for report in course["loose_reports"]]
     for line in sorted(lines, key=lambda one: str(one["date"])):
         writer.writerow([safe(line.get(name)) for name in COLUMNS])
     return out.getvalue()
@@ -50,13 +55,14 @@ def session_line(session: Mapping[str, Any]) -> dict[str, Any]:
         "morning_after": "; ".join(mornings),
         "exercises": "; ".join(exercise(item) for item in session.get("items", ())),
         "words": " | ".join(one["text"] for one in reports if one["text"]),
-        "corrected_by": "; ".join(dict.fromkeys(one["by"] for one in reports if one["replaces"])),
+        "corrected_by": "; ".join(dict.fromkeys(one["by"] for one in corrections(reports))),
     }
 
 
-def loose_session(report: Mapping[str, Any]) -> dict[str, Any]:
-    """Return a report without a session in the shape of one, so that no word of hers is left out."""
-    return {"date": report["at"][:10], "kind": "report", "pain": report["reading"].get("pain"), "reports": [report]}
+def loose_session(report: Mapping[str, Any], zone: str) -> dict[str, Any]:
+    """Return a report without a session in the shape of one, on her own day, so that no word of hers is left out."""
+    on = client_day(datetime.fromisoformat(report["at"]), zone).isoformat()
+    return {"date": on, "kind": "report", "pain": report["reading"].get("pain"), "reports": [report]}
 
 
 def exercise(item: Mapping[str, Any]) -> str:

@@ -167,3 +167,27 @@ def test_the_calendars_lines_are_short_enough_and_end_as_the_standard_says(recor
 
     assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
     assert "\n" not in text.replace("\r\n", "")
+
+
+def test_what_staff_corrected_in_the_console_is_marked_though_it_replaces_no_one_report(record: Course) -> None:
+    for report in record["sessions"][0]["reports"]:
+        report["replaces"] = None
+
+    line = next(csv.DictReader(io.StringIO(FORMATS["csv"](record))))
+    assert line["corrected_by"] == "ben@example.org"
+    assert [one["status"] for one in pains(record) if one["valueQuantity"]["value"] == 5] == ["amended"]
+
+
+def test_what_staff_alone_wrote_down_corrects_nothing(record: Course) -> None:
+    session = record["sessions"][0]
+    session["reports"] = [{**one, "replaces": None} for one in session["reports"] if one["by"] == "ben@example.org"]
+
+    assert next(csv.DictReader(io.StringIO(FORMATS["csv"](record))))["corrected_by"] == ""
+    assert [one["status"] for one in pains(record) if one["valueQuantity"]["value"] == 5] == ["final"]
+
+
+def test_a_report_without_a_session_stands_on_her_own_day(record: Course) -> None:
+    record["loose_reports"][0]["at"] = "2027-03-02T01:30:00Z"  # Monday evening in New York
+
+    lines = list(csv.DictReader(io.StringIO(FORMATS["csv"](record))))
+    assert [one["date"] for one in lines if one["kind"] == "report"] == ["2027-03-01"]
