@@ -21,6 +21,7 @@ class Situation:
     `asked`: the open question's kind. `asked_before`: what was asked about the session already. `awaits`: nobody has
     said yet whether the session was done. `unclear_before`: the reply before this one was not understood either.
     `is_closed`: her address may not be written to. `staff_wrote`: her therapist wrote to her within 48 hours.
+    `is_page`: it came from her page, whose boxes leave no doubt that they report a session.
     """
 
     asked: str | None = None
@@ -30,6 +31,7 @@ class Situation:
     is_held: bool = False
     is_closed: bool = False
     staff_wrote: bool = False
+    is_page: bool = False
 
 
 @dataclass(frozen=True)
@@ -53,10 +55,18 @@ def is_clear(reading: Reading, text: str) -> bool:
     return says_numbers or len(words_of(text)) > 2
 
 
+def tells_danger(reading: Reading) -> bool:
+    """Return whether a reply about a session bears a danger sign or concern, which is judged once it is recorded."""
+    is_report = reading.intent in ABOUT_A_SESSION and reading.ask not in ("meaning", "who")
+    return is_report and bool(reading.red_flags or reading.concerns)
+
+
 def decide(reading: Reading, text: str, situation: Situation) -> Decision:
     """Return what to do with a reading; nothing is asked of a held client or beside a therapist's own talk."""
     closes = how_it_closes(reading, situation.asked)
-    if situation.staff_wrote and situation.asked is None and not is_clear(reading, text):
+    if situation.staff_wrote and situation.asked is None and not (situation.is_page or is_clear(reading, text)):
+        if tells_danger(reading):
+            return Decision(record=True)
         if reading.intent in ABOUT_A_SESSION | {"unclear", "question", "reschedule"}:
             return Decision(note="written")
         return Decision()

@@ -44,6 +44,7 @@ def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Si
         is_held=situation.is_held or warned,
         is_closed=situation.is_closed,
         staff_wrote=situation.staff_wrote,
+        is_page=situation.is_page,
     )
     asks = decide(worth(reading, session), heard.row.text, situation).ask
     values = said_values(heard, client, session)

@@ -123,6 +123,7 @@ def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situatio
         is_held=warned or clients.open_hold(tx, client.id or 0) is not None,
         is_closed=not heard.is_open or client.state == "closed",
         staff_wrote=wrote is not None and heard.row.received_at - wrote <= STAFF_TALK,
+        is_page=heard.row.source == "page",
     )
 
 

@@ -88,6 +88,26 @@ CASES = {
         Situation(staff_wrote=True),
         Decision(note="written"),
     ),
+    "a danger sign in two words is read as ever": (
+        Reading("pain", red_flags=("fall_or_injury",), ask="amount"),
+        Situation(staff_wrote=True),
+        Decision(record=True),
+    ),
+    "so is a concern": (
+        Reading("skip", "none", concerns=("fever",)),
+        Situation(staff_wrote=True),
+        Decision(record=True),
+    ),
+    "one that was judged already and is no report is only noted": (
+        Reading("pain", red_flags=("fall_or_injury",), ask="meaning"),
+        Situation(staff_wrote=True),
+        Decision(note="written"),
+    ),
+    "a page is a report": (
+        Reading("report", "all"),
+        Situation(staff_wrote=True, is_page=True),
+        Decision(record=True, ask="pain"),
+    ),
     "unclear beside it asks nothing": (UNCLEAR, Situation(staff_wrote=True), Decision(note="written")),
 }
 
@@ -129,6 +149,7 @@ situations = st.builds(
     is_held=st.booleans(),
     is_closed=st.booleans(),
     staff_wrote=st.booleans(),
+    is_page=st.booleans(),
 )
 
 
