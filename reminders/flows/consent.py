@@ -191,13 +191,12 @@ def start(tx: Tx, heard: Heard, chosen: Sequence[tuple[Contact, Client]]) -> Non
     row = heard.row
     again = []
     for contact, client in chosen:
+        clinic = clients.the_clinic(tx, client.clinic_id)
         blocked = contact.provider_blocked and not is_keyword(row.text)
         is_first = client.state == "invited"
         event = None
         if contact.consent != "open":
-            event = joining.open_contact(
-                tx, heard.clinic, client, contact, "START", "client", heard.now, inbound_id=row.id
-            )
+            event = joining.open_contact(tx, clinic, client, contact, "START", "client", heard.now, inbound_id=row.id)
         contact.provider_blocked = blocked
         contact.unusable = ""
         contact.confirmed_at = contact.confirmed_at or heard.now
@@ -205,7 +204,7 @@ def start(tx: Tx, heard: Heard, chosen: Sequence[tuple[Contact, Client]]) -> Non
         if blocked:
             tell_desk(tx, heard, client, "must text START")
         if is_first and event is not None:
-            joining.welcome(tx, heard.clinic, client, [event], heard.now)
+            joining.welcome(tx, clinic, client, [event], heard.now)
         else:
             again.append(client)
     if again:

@@ -271,7 +271,10 @@ def judge_unattributed(
     reading: Reading | Mapping[str, Any],
     now: datetime,
 ) -> Judgement:
-    """Judge danger words before it is known whose they are: alerts and holds for every client it may be."""
+    """Judge danger words before it is known whose they are: alerts and holds for every client it may be.
+
+    Each alert is one of her own clinic's; `clinic` is the one that answers.
+    """
     told = plain(reading)
     alert_ids: list[int] = []
     held = False
@@ -283,9 +286,8 @@ def judge_unattributed(
         keep_flags(tx, client, inbound.id, None, told, signs, now)
         for one in mine:
             entry: dict[str, Any] = {"form": one.form, "values": dict(one.because), "inbound": inbound.id, "notes": []}
-            raised = alert.raise_alert(
-                tx, clinic, client, one.rule, one.level, entry, now, one_of_two=len(clients_) > 1
-            )
+            hers = clients.the_clinic(tx, client.clinic_id)
+            raised = alert.raise_alert(tx, hers, client, one.rule, one.level, entry, now, one_of_two=len(clients_) > 1)
             alert_ids.append(raised.id or 0)
             held = stop_her(tx, client, one, raised.id or 0, now) or held
         found += [one for one in mine if one not in found]

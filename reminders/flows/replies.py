@@ -85,13 +85,19 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
         heard.outcome = "chat"
     elif heard.question is not None and heard.question.kind == "who":
         questions.close(heard.question, "unanswered", heard.now)
-        say.tell_desk(
-            tx, heard.clinic, None, "unclear", heard.row.text, {"what": "whose"}, heard.now, inbound_id=heard.row.id
-        )
+        note_whose(tx, heard)
         heard.say("said_back", "said_back_unclear", name="")
         heard.outcome = "desk"
     elif heard.is_open:
         ask_whose(tx, heard)
+
+
+def note_whose(tx: Tx, heard: Heard) -> None:
+    """Put words of which nobody knows whose they are into the inbox of each clinic with a client on that phone."""
+    for clinic_id in dict.fromkeys(client.clinic_id for _, client in heard.people):
+        clinic = clients.the_clinic(tx, clinic_id)
+        details = {"what": "whose"}
+        say.tell_desk(tx, clinic, None, "unclear", heard.row.text, details, heard.now, inbound_id=heard.row.id)
 
 
 def ask_whose(tx: Tx, heard: Heard) -> None:

@@ -220,6 +220,7 @@ def settle_whose(tx: Tx, heard: Heard) -> None:
     chosen = known or whose(heard.row.text, holders(tx, heard), is_answer=is_answer, is_danger=is_danger)
     heard.client = next((client for _, client in heard.people if client.id == chosen), None)
     if heard.client is not None and heard.client.id != first.id:
+        heard.clinic = clients.the_clinic(tx, heard.client.clinic_id)
         read(tx, heard, heard.client)
 
 
