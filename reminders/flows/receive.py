@@ -216,13 +216,15 @@ def handle_person(
     if not people:
         strangers.handle(tx, heard)
     elif row.is_automatic:
-        heard.outcome = "automatic"
+        settle_whose(tx, heard)
+        unverified.handle_automatic(tx, heard)
     else:
         handle_known(tx, heard, is_sure)
     answers.flush(tx, heard)
     heard.note_heard()
     row.outcome = heard.outcome
-    row.reading = heard.reading.as_dict() if heard.outcome != "automatic" else None
+    is_read = heard.outcome != "automatic" or heard.reading.red_flags
+    row.reading = heard.reading.as_dict() if is_read else None
     return heard
 
 

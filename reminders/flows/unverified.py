@@ -1,6 +1,7 @@
-"""Mails that only bear a client's address as their sender: read for danger and opt-out, and shown as unverified.
+"""Mails that are not surely her own words: read for danger, and an opt-out where a person wrote; shown as unverified.
 
-A first START counts on the From address: it opens what nobody ever closed, and the welcome goes to that address.
+They only bear her address as their sender, or a program wrote them for her. A first START counts on the From address:
+it opens what nobody ever closed, and the welcome goes to that address.
 """
 
 from reminders.flows import consent, judge, say
@@ -26,3 +27,11 @@ def handle(tx: Tx, heard: Heard) -> None:
     details = {"verified": False, "what": "unverified mail"}
     say.tell_desk(tx, heard.clinic, chosen, "written", heard.row.text, details, heard.now, inbound_id=heard.row.id)
     heard.outcome = "unverified"
+
+
+def handle_automatic(tx: Tx, heard: Heard) -> None:
+    """Judge danger signs in a mail that a program wrote for her; nothing is answered, or two programs would go on."""
+    heard.outcome = "automatic"
+    if heard.reading.red_flags:
+        mine = [heard.client] if heard.client is not None else [client for _, client in heard.people]
+        judge.judge_unattributed(tx, heard.clinic, mine, heard.row, heard.reading, heard.now)
