@@ -3,6 +3,7 @@
 What a session is worth once the report is attached stands in `core.session_value`; who is asked what, in `core.decide`.
 """
 
+import re
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -10,6 +11,12 @@ from datetime import date, timedelta
 
 LATE_REPORT_DAYS = 7  # a report within 7 days still turns a session into done or part
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+# Words of one who speaks of herself, folded, and what stands before or behind her own name when she says who she is.
+FIRST_PERSON = frozenset({"i", "im", "i'm", "ive", "i've", "i'd", "me", "my", "mine", "myself"}) | frozenset(
+    {"yo", "mi", "mis", "conmigo", "estoy", "tengo", "siento"}
+)
+BEFORE_OWN_NAME = ("this is", "it's", "its", "it is", "i'm", "im", "i am", "my name is", "soy", "habla", "me llamo")
+BEHIND_OWN_NAME = ("here", "aqui", "speaking", "writing")
 OPEN_STATES = frozenset({"reminded", "skipped", "missed", "unsent"})  # what a report without a day may turn
 
 
@@ -103,17 +110,36 @@ def named_holders(text: str, holders: Sequence[Holder]) -> list[Holder]:
     ]
 
 
+def speaks_of_another(text: str, holder: Holder) -> bool:
+    """Return whether somebody speaks of herself and the name may be another's: "I fell, Hugo is calling"."""
+    line = f" {' '.join(words_of(text))} "
+    for name in (" ".join(words_of(one)) for one in holder.names):
+        if says_who_she_is(text, line, name):
+            return False
+        line = re.sub(rf" (?:my|mi) \w+ {re.escape(name)} ", f" {name} ", line)  # "my husband Hugo fell"
+    return bool(set(line.split()) & FIRST_PERSON)
+
+
+def says_who_she_is(text: str, line: str, name: str) -> bool:
+    """Return whether the writer gives a name as her own, by a greeting, a colon or a signature."""
+    ways = [f" {before} {name} " for before in BEFORE_OWN_NAME] + [f" {name} {behind} " for behind in BEHIND_OWN_NAME]
+    marks = rf"^\s*{re.escape(name)}\s*[:–—-]|[\n–—-]\s*{re.escape(name)}\W*$"
+    return any(way in line for way in ways) or re.search(marks, folded(text)) is not None
+
+
 def whose(text: str, holders: Sequence[Holder], *, is_answer: bool, is_danger: bool = False) -> int | None:
     """Return the client that a reply from a phone belongs to, None when it must be asked.
 
     Hers whom it names; else hers who was asked, when it answers that (`is_answer`); else hers who alone could have
-    sent it, because only from her an answer is awaited. A danger sign without a name may be anybody's.
+    sent it, because only from her an answer is awaited. A danger sign without a name may be anybody's, and so may
+    that of somebody who speaks of herself and names another.
     """
     if len(holders) == 1:
         return holders[0].client_id
     named = named_holders(text, holders)
     if named:
-        return named[0].client_id if len(named) == 1 else None
+        is_clear = len(named) == 1 and not (is_danger and speaks_of_another(text, named[0]))
+        return named[0].client_id if is_clear else None
     asked = [holder for holder in holders if holder.was_asked]
     if is_answer and len(asked) == 1:
         return asked[0].client_id

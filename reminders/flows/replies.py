@@ -75,7 +75,8 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
     reading = heard.reading
     consent.confirm(heard)
     everyone = [client for _, client in heard.people]
-    if reading.red_flags or set(reading.concerns) - {"flare", "bereaved"}:
+    is_danger = bool(reading.red_flags or set(reading.concerns) - {"flare", "bereaved"})
+    if is_danger:
         made = judge.judge_unattributed(tx, heard.clinic, everyone, heard.row, reading, heard.now)
         if made.template:
             heard.say(made.kind or "danger", made.template, **made.details, name="")  # it may be either's
@@ -83,6 +84,12 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
         CONSENT[reading.intent](tx, heard)
     elif reading.intent == "chat":
         heard.outcome = "chat"
+    elif is_danger:
+        heard.outcome = reading.intent  # staff says whose it was; whose an earlier reply was may still be answered
+    elif all(clients.open_hold(tx, client.id or 0) is not None for client in everyone):
+        note_whose(tx, heard)
+        heard.say("said_back", "said_back_unclear", name="")
+        heard.outcome = "desk"
     elif heard.question is not None and heard.question.kind == "who":
         questions.close(heard.question, "unanswered", heard.now)
         note_whose(tx, heard)

@@ -27,6 +27,12 @@ from reminders.texts_said import said_date
 
 RECENT_REPORT = timedelta(hours=48)  # a correction belongs to who reported within this
 QUOTED_MAILS = 20
+# A danger sign that a question itself asks about: its answer belongs to who was asked, any other sign may be anybody's.
+SIGN_ASKED = {
+    "pain": frozenset({"severe_pain"}),
+    "settling": frozenset({"severe_pain"}),
+    "falls": frozenset({"fall_or_injury"}),
+}
 
 
 @dataclass(frozen=True)
@@ -214,7 +220,7 @@ def settle_whose(tx: Tx, heard: Heard) -> None:
     if len(heard.people) == 1:
         heard.client = first
         return
-    is_answer = heard.question is not None and how_it_closes(heard.reading, heard.question.kind) == "answered"
+    is_answer = heard.question is not None and is_plain_answer(heard.reading, heard.question.kind)
     known = heard.row.client_id  # asked and answered: it is read again as hers
     is_danger = bool(heard.reading.red_flags)
     chosen = known or whose(heard.row.text, holders(tx, heard), is_answer=is_answer, is_danger=is_danger)
@@ -222,6 +228,12 @@ def settle_whose(tx: Tx, heard: Heard) -> None:
     if heard.client is not None and heard.client.id != first.id:
         heard.clinic = clients.the_clinic(tx, heard.client.clinic_id)
         read(tx, heard, heard.client)
+
+
+def is_plain_answer(reading: Reading, asked: str) -> bool:
+    """Return whether a reply answers a question and bears no danger sign but the one that was asked about."""
+    signs = set(reading.red_flags) - SIGN_ASKED.get(asked, frozenset())
+    return how_it_closes(reading, asked) == "answered" and not signs
 
 
 def holders(tx: Tx, heard: Heard) -> list[Holder]:

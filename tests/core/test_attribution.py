@@ -143,3 +143,25 @@ def test_a_danger_sign_without_a_name_may_be_anybodys_even_when_one_alone_is_awa
     assert whose("I fell in the kitchen", couple, is_answer=False, is_danger=True) is None
     assert whose("all done", couple, is_answer=False) == 1
     assert whose("Hugo fell in the kitchen", couple, is_answer=False, is_danger=True) == 2
+
+
+TOLD_OF = {
+    "another who helps her": ("I fell, Hugo is calling the ambulance", None),
+    "in Spanish": ("me caí, Hugo llama a la ambulancia", None),
+    "another who is asked to come": ("Hugo, I fell", None),
+    "herself by a greeting": ("Hugo here: I fell and hit my head", 2),
+    "herself by a word before": ("this is Hugo, I fell", 2),
+    "herself in Spanish": ("soy Hugo, me caí", 2),
+    "herself with a colon": ("Hugo: I have chest pain", 2),
+    "herself by a signature": ("I fell and hit my head\nHugo", 2),
+    "one's kin": ("my husband Hugo fell and hit his head", 2),
+    "in the third person": ("Hugo fell in the kitchen", 2),
+}
+
+
+@pytest.mark.parametrize(("text", "expected"), TOLD_OF.values(), ids=TOLD_OF)
+def test_whoever_speaks_of_herself_beside_anothers_name_may_be_either(text: str, expected: int | None) -> None:
+    couple = [Holder(1, ("Ana Ruiz", "Ana")), Holder(2, ("Hugo Ruiz", "Hugo"))]
+
+    assert whose(text, couple, is_answer=False, is_danger=True) == expected
+    assert whose(text, couple, is_answer=False) == 2

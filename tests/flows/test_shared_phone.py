@@ -1,10 +1,12 @@
 """A phone that several clients share: danger is everyone's until it is known whose, each clinic hears of its own."""
 
+import pytest
 from sqlmodel import col, select
 
-from reminders.store.tables import Client, ClinicNote, ConsentEvent, Staff
-from tests.clinic import BEN, CLEO, World
-from tests.flows.hearing import couple
+from reminders.flows import questions, receive
+from reminders.store.tables import Client, ClinicNote, ConsentEvent, Hold, Question, Staff
+from tests.clinic import ANA, BEN, CLEO, World
+from tests.flows.hearing import couple, templates
 
 
 def two_clinics(world: World) -> tuple[int, int]:
@@ -84,3 +86,82 @@ def test_a_start_that_names_one_is_kept_by_her_own_clinic(world: World) -> None:
 
     event = world.rows(ConsentEvent)[-1]
     assert (event.change, event.client_id, event.clinic_id) == ("restored", hugo, 2)
+
+
+def ask(world: World, kind: str, client_id: int) -> None:
+    """Let a question to one of them be open on their phone."""
+    with world.db.begin() as tx:
+        session_id = world.sessions(client_id)[0].id
+        questions.ask(tx, kind, ANA, tx.get(Client, client_id), world.now, session_id=session_id)
+
+
+def signs(world: World, *client_ids: int) -> list[list[str]]:
+    """Return the rules of each one's alerts."""
+    return [[one.rule for one in world.alerts(client_id)] for client_id in client_ids]
+
+
+def test_a_sign_beside_the_answer_to_a_question_may_be_anybodys(world: World) -> None:
+    ana, hugo = couple(world)
+    ask(world, "pain", ana)
+
+    world.hear("I fell on the stairs, pain 9")
+
+    assert signs(world, ana, hugo) == [["fall_or_injury", "severe_pain"]] * 2
+    assert all(one.one_of_two for one in world.alerts())
+    assert {hold.client_id for hold in world.rows(Hold)} == {ana, hugo}
+
+
+@pytest.mark.parametrize(
+    ("asked", "text", "rule"), [("pain", "9", "severe_pain"), ("falls", "fell 2 times", "fall_or_injury")]
+)
+def test_a_sign_that_is_itself_what_was_asked_is_hers(world: World, asked: str, text: str, rule: str) -> None:
+    ana, hugo = couple(world)
+    ask(world, asked, ana)
+
+    world.hear(text)
+
+    assert rule in signs(world, ana)[0]
+    assert signs(world, hugo) == [[]]
+
+
+def test_beside_a_danger_answer_nobody_is_asked_whose_it_was(world: World) -> None:
+    ana, hugo = couple(world)
+
+    world.hear("I fell and hit my head")
+    assert world.rows(Question) == []
+    world.pass_time(minutes=3)
+    world.hear("Hugo here, done 2x10 pain 1")
+    world.pass_time(minutes=1)
+    receive.handle_waiting(world.db, world.now)
+
+    assert signs(world, ana, hugo) == [["fall_or_injury"]] * 2
+    assert all(one.one_of_two for one in world.alerts())
+    assert world.sessions(hugo)[0].pain == 1
+    assert "ask_who" not in templates(world)
+
+
+def test_a_danger_sign_leaves_open_whose_an_earlier_report_was(world: World) -> None:
+    ana, hugo = couple(world)
+    world.hear("done pain 2")
+    world.pass_time(minutes=2)
+    world.hear("I fell and hit my head")
+    world.pass_time(minutes=2)
+
+    world.hear("Hugo")
+    receive.handle_waiting(world.db, world.now)
+
+    assert world.sessions(hugo)[0].pain == 2
+    assert signs(world, ana, hugo) == [["fall_or_injury"]] * 2
+
+
+def test_when_all_on_the_phone_are_held_nobody_is_asked_and_each_clinic_reads_the_words(world: World) -> None:
+    couple(world)
+    world.hear("I fell and hit my head")
+    world.pass_time(minutes=5)
+
+    world.hear("feeling a bit better now")
+    world.pass_time(minutes=5)
+    world.hear("pain is 3 now")
+
+    assert world.rows(Question) == []
+    assert [note.words for note in world.rows(ClinicNote)] == ["feeling a bit better now", "pain is 3 now"]
