@@ -71,7 +71,7 @@ def is_signed(settings: Settings, target: str, raw: bytes, signature: str, conte
     try:
         body: Form | str = raw.decode("utf-8") if "json" in content_type.lower() else Form.parse(raw)
         return any(RequestValidator(token).validate(url, body, signature) for token in settings.twilio_auth_tokens)
-    except (ValueError, UnicodeError):
+    except (ValueError, TypeError):  # TypeError: the provider's library, for a JSON body without its digest
         return False
 
 

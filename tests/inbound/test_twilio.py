@@ -76,6 +76,12 @@ def test_a_published_signature_is_right_and_one_letter_off_is_wrong(
     assert not is_signed(Settings(public_url=base, twilio_auth_tokens=("54321",)), target, raw, signature, kind)
 
 
+def test_a_json_body_whose_address_bears_no_digest_is_refused() -> None:
+    theirs = Settings(public_url=f"https://{HOST}", twilio_account_sid="AC123", twilio_auth_tokens=("12345",))
+
+    assert not is_signed(theirs, TARGET, b"abc", "RSOYDt4T1cUTdK1PDd93/VVr8B8=", JSON)
+
+
 # Computed by hand: HMAC-SHA1 over the address and each field's name and value in name order, in base64 (Twilio,
 # "Webhooks security"); none of our code took part.
 BY_HAND = {
