@@ -1,5 +1,6 @@
 """Mails that only bear a client's address: danger, opt-out and a first START, the rest shown as unverified."""
 
+from reminders.flows import questions
 from reminders.store.tables import ClinicNote, Contact
 from tests.clinic import World
 from tests.flows.hearing import answers, reminded
@@ -43,3 +44,17 @@ def test_danger_is_alerted_and_answered(world: World) -> None:
     assert [one.level for one in world.alerts(ana)] == ["urgent"]
     assert [row.kind for row in answers(world, MAIL)] == ["danger"]
     assert world.rows(ClinicNote)[-1].details["verified"] is False
+
+
+def test_it_does_not_answer_whose_a_reply_is_or_whose_reminders_start(world: World) -> None:
+    world.enrol(email=MAIL, channel="email", mobile="", holder="shared")
+    reminded(world, name="Hugo Ruiz", email=MAIL, channel="email", mobile="", holder="shared")
+    world.hear("STOP", MAIL)
+    world.pass_time(minutes=5)
+    with world.db.begin() as tx:
+        questions.ask(tx, "who", MAIL, None, world.now, details={"start": True, "names": ["Ana", "Hugo"]})
+
+    world.hear("Ana here, is the clinic open on Monday?", MAIL)
+
+    assert [one.consent for one in world.rows(Contact)] == ["closed", "closed"]
+    assert world.rows(ClinicNote)[-1].kind == "written"
