@@ -132,7 +132,7 @@ def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situatio
     wrote = client.staff_wrote_at
     return Situation(
         asked=heard.question.kind if heard.question else None,
-        unclear_before=last == "unclear",
+        unclear_before=last in ("unclear", "desk"),  # asked about, or the one after it that went to the clinic
         is_held=warned or clients.open_hold(tx, client.id or 0) is not None,
         is_closed=not heard.is_open or client.state == "closed",
         staff_wrote=wrote is not None and heard.row.received_at - wrote <= STAFF_TALK,

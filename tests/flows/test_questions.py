@@ -276,3 +276,12 @@ def test_a_wish_said_plainly_after_an_unclear_reply_is_carried_out(world: World)
 
     assert len(world.rows(Pause, client_id=ana)) == 1
     assert templates(world) == ["ask_meaning", "ask_until"]
+
+
+def test_a_third_unclear_reply_running_goes_to_the_clinic_too(world: World) -> None:
+    reminded(world)
+    for text in ("blargh floop zzz", "gloop floop wibble", "snark floop wibble"):
+        world.hear(text)
+        world.pass_time(minutes=3)
+
+    assert templates(world) == ["ask_meaning", "said_back_unclear", "said_back_unclear"]
