@@ -44,7 +44,7 @@ def opt_out(tx: Tx, heard: Heard) -> None:
     everyone = not named or len(named) == len(heard.people)
     chosen = heard.people if everyone else named
     kind = "email" if row.source == "email" else "sms"
-    how = "STOP" if is_keyword(row.text) else "in words"
+    how = "STOP" if is_blocking(row) else "in words"
     closing = Closing("withdrawn", how, inbound_id=row.id)
     contacts = [contact for contact, _ in chosen]
     if means_every_way(row.text, kind):

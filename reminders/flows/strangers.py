@@ -36,6 +36,8 @@ def handle(tx: Tx, heard: Heard) -> None:
         warn(tx, heard, heard.now)
         template, details = judge.danger_answer(clinic, heard.reading)
         heard.say("stranger", template, **details)
+    elif row.opt_out_type == "STOP":
+        consent.refuse_address(tx, clinic, row, "sms", heard.now)
     elif heard.reading.intent == "help":
         show(tx, heard, "HELP")
         heard.say("stranger", "help_stranger")

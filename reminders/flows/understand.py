@@ -167,6 +167,8 @@ def read(tx: Tx, heard: Heard, client: Client) -> None:
     exercises = exercises_for(tx, client, today)
     made = read_words(row.text, client.language, exercises, asked, holder, today)
     heard.reading, heard.why = made.reading, dict(made.why())
+    if row.opt_out_type == "STOP" and heard.reading.intent != "wrong_number":
+        heard.reading = replace(heard.reading, intent="opt_out", ask=None)  # the provider blocks the number by itself
     if row.source == "page":
         heard.reading = as_on_page(heard.reading, json.loads(row.raw))
     if row.whole_text and row.whole_text != row.text:

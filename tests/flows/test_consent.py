@@ -50,6 +50,27 @@ def test_the_providers_own_confirmation_is_not_doubled(world: World) -> None:
     assert contact(world).provider_blocked
 
 
+@pytest.mark.parametrize("text", ["C2", "Reply", "FIN"])
+def test_a_stop_that_only_the_provider_understood_closes_the_address(world: World, text: str) -> None:
+    ana = reminded(world)
+    keep(world, inbound(text, "SM1", world, opt_out_type="STOP"))
+
+    receive.handle_waiting(world.db, world.now)
+
+    assert (contact(world).consent, contact(world).provider_blocked) == ("closed", True)
+    assert world.client(ana).state == "opted_out"
+    assert world.rows(ConsentEvent)[-1].how == "STOP"
+    assert answers(world) == []
+
+
+def test_a_strangers_stop_that_only_the_provider_understood_is_kept(world: World) -> None:
+    keep(world, inbound("C2", "SM1", world, address="+12025550177", opt_out_type="STOP"))
+
+    receive.handle_waiting(world.db, world.now)
+
+    assert [(one.address, one.change) for one in world.rows(ConsentEvent)] == [("+12025550177", "withdrawn")]
+
+
 def test_there_is_one_confirmation_at_most(world: World) -> None:
     reminded(world)
 
