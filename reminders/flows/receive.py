@@ -187,7 +187,9 @@ def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
     if row.bounce_of:
         row.outcome = delivery_status.bounced(tx, row, now)
     elif (staff := staff_at(tx, row, people)) is not None:
-        row.outcome = staff_line.handle(tx, clients.the_clinic(tx, staff.clinic_id), staff, row, now)
+        own = handle_person(tx, row, people, is_sure, now) if people and staff_line.is_consent(row) else None
+        clinic = clients.the_clinic(tx, staff.clinic_id)
+        row.outcome = staff_line.handle(tx, clinic, staff, row, now, is_told=own is not None and bool(own.parts))
     else:
         heard = handle_person(tx, row, people, is_sure, now)
     row.handled_at = now
@@ -197,9 +199,12 @@ def handle_row(tx: Tx, row: InboundRow, now: datetime) -> Heard | None:
 
 
 def staff_at(tx: Tx, row: InboundRow, people: list[tuple[Contact, Client]]) -> Staff | None:
-    """Return the staff member who texts; one who is a client too is staff only for a command with ok."""
+    """Return the staff member who texts; one who is a client too is staff for a command alone.
+
+    Her STOP and START count for both: consent belongs to the address.
+    """
     staff = staff_line.staff_at(tx, row)
-    if staff is not None and people and not staff_line.is_command(row.text):
+    if staff is not None and people and not (staff_line.is_command(row.text) or staff_line.is_stop(row)):
         return None
     return staff
 

@@ -16,8 +16,9 @@ from reminders.store.db import Tx
 from reminders.store.tables import Alert, Client, Clinic, InboundRow, Outbound, Staff
 
 OK_NUMBER = re.compile(r"ok(?:ay)?[\s.:#-]*#?\s*(\d{1,9})[\s.!]*", re.IGNORECASE)
+STARTS = (["start"], ["unstop"])
 COMMANDS = frozenset({"help", "info", "ayuda", "start", "unstop"})
-
+CARING = frozenset({"therapist", "assistant", "lead"})  # who may acknowledge; others only what they were told of
 
 STAFF_AT = (
     select(Staff)
@@ -40,8 +41,22 @@ def is_command(text: str) -> bool:
     return is_one or OK_NUMBER.fullmatch(text.strip()) is not None
 
 
-def handle(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, now: datetime) -> str:
-    """Carry out a staff member's command and answer it; return what became of it in one word."""
+def is_stop(row: InboundRow) -> bool:
+    """Return whether a text ends the texts to its number: by one of the carriers' words, or the provider says so."""
+    words = words_of(row.text)
+    return row.opt_out_type == "STOP" or (len(words) == 1 and words[0] in STOP_WORDS)
+
+
+def is_consent(row: InboundRow) -> bool:
+    """Return whether a text ends or begins the texts to its number, whoever is written to there."""
+    return is_stop(row) or words_of(row.text) in STARTS
+
+
+def handle(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, now: datetime, *, is_told: bool = False) -> str:
+    """Carry out a staff member's command and answer it; return what became of it in one word.
+
+    `is_told`: she was answered already as a client, so that STOP and START are not confirmed twice.
+    """
     text = row.text.strip()
     words = words_of(text)
     numbered = OK_NUMBER.fullmatch(text)
@@ -49,11 +64,12 @@ def handle(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, now: datetime)
         return acknowledge(tx, clinic, staff, row, int(numbered[1]), now)
     if words in (["ok"], ["okay"]):
         return acknowledge(tx, clinic, staff, row, None, now)
-    if len(words) == 1 and words[0] in STOP_WORDS:
-        return stopped(tx, clinic, staff, row, now)
-    if words in (["start"], ["unstop"]):
+    if is_stop(row):
+        return stopped(tx, clinic, staff, row, now, is_told=is_told)
+    if words in STARTS:
         staff.mobile_stopped_at = None
-        answer(tx, clinic, staff, row, "staff_started", {}, now)
+        if not is_told:
+            answer(tx, clinic, staff, row, "staff_started", {}, now)
         return "staff start"
     answer(tx, clinic, staff, row, "staff_help", {}, now)
     return "staff help"
@@ -74,17 +90,21 @@ def acknowledge(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, number: i
 
 
 def alerts_of(tx: Tx, clinic: Clinic, staff: Staff, number: int | None) -> list[Alert]:
-    """Return the open alerts that a command may mean: that number, else those she was told of or has charge of."""
+    """Return the open alerts that a command may mean: that number, else those she was told of or has charge of.
+
+    Who does not care for clients (admins, records) may mean only one that she was told of.
+    """
     statement = select(Alert).where(Alert.clinic_id == clinic.id, Alert.state == "open")
-    if number is not None:
-        return list(tx.exec(statement.where(Alert.number == number)))
     told = select(Outbound.alert_id).where(Outbound.staff_id == staff.id, col(Outbound.alert_id).is_not(None))
+    if number is not None:
+        statement = statement.where(Alert.number == number)
+        return list(tx.exec(statement if staff.role in CARING else statement.where(col(Alert.id).in_(told))))
     hers = select(Client.id).where(Client.therapist_id == staff.id)
     mine = statement.where(col(Alert.id).in_(told) | col(Alert.client_id).in_(hers))
     return list(tx.exec(mine.order_by(col(Alert.number))))
 
 
-def stopped(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, now: datetime) -> str:
+def stopped(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, now: datetime, *, is_told: bool) -> str:
     """Stop texts to a staff member; her alerts go to her cover, and admins and lead are told by mail."""
     if staff.mobile_stopped_at is None:
         staff.mobile_stopped_at = now
@@ -97,7 +117,7 @@ def stopped(tx: Tx, clinic: Clinic, staff: Staff, row: InboundRow, now: datetime
             key = partial(stop_key, one.id or 0, row.id or 0)
             details = {"who": staff.name}
             say.tell_staff(tx, clinic, one, "desk", "staff_has_stopped", details, now, key, channels=("email",))
-        if row.opt_out_type != "STOP":
+        if row.opt_out_type != "STOP" and not is_told:
             answer(tx, clinic, staff, row, "staff_stopped", {}, now)
     return "staff stop"
 
