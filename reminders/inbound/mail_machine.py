@@ -8,6 +8,8 @@ from reminders.core.mail_ids import message_ids
 # The Message-IDs that we make, see core.mail_ids.message_id.
 OURS = re.compile(r"<r\.[0-9a-f]{40}@[^<>\s]{1,250}>")
 STATUS = re.compile(r"\b([245]\.\d{1,3}\.\d{1,3})\b")
+# A server's final refusal of a mail (RFC 5321, section 4.2.3), or what mail servers say instead.
+REFUSED = re.compile(r"\b55[0-4]\b|\bpermanent (error|failure)\b", re.IGNORECASE)
 DAEMON = re.compile(r"\b(mailer-daemon|postmaster)@|\bmailer-daemon\b", re.IGNORECASE)
 # Programs that answer for a person without saying so in a header (common practice, no source).
 AWAY = re.compile(
@@ -35,16 +37,22 @@ def is_automatic(mail: EmailMessage, subject: str) -> bool:
 
 def is_from_daemon(mail: EmailMessage) -> bool:
     """Whether a mail came from a mail server itself: the null sender, or a daemon's name."""
-    return first(mail, "Return-Path").replace(" ", "") == "<>" or bool(DAEMON.search(first(mail, "From")))
+    return first(mail, "Return-Path").replace(" ", "") == "<>" or is_named_daemon(mail)
+
+
+def is_named_daemon(mail: EmailMessage) -> bool:
+    """Whether a mail bears a mail server's name as its sender."""
+    return bool(DAEMON.search(first(mail, "From")))
 
 
 def bounce(mail: EmailMessage, text: str) -> tuple[str, str]:
     """Return the Message-ID of ours that could not be delivered and why, two empty texts for anything else.
 
-    A report that delivery only takes longer is no bounce (RFC 3464, section 2.3.3, Action).
+    A report that delivery only takes longer is no bounce (RFC 3464, section 2.3.3, Action). Without a report only a
+    daemon's own words that name a failure are one: an absence note has the null sender too (RFC 3834, section 3.3).
     """
     is_report = mail.get_content_type() == "multipart/report"
-    if not (is_report or is_from_daemon(mail)):
+    if not (is_report or is_named_daemon(mail)):
         return "", ""
     code = report_status(mail) if is_report else loose_status(text)
     lost = lost_id(mail, text) if code else ""
@@ -64,11 +72,11 @@ def report_status(mail: EmailMessage) -> str:
 
 
 def loose_status(text: str) -> str:
-    """Return the status that a bounce without a report names in its words; a delay's is no failure."""
+    """Return the status of failure that a bounce without a report names in its words, empty where it names none."""
     found = STATUS.search(text)
-    if found and found[1].startswith("4"):
-        return ""
-    return found[1] if found else "5.0.0"
+    if found:
+        return found[1] if found[1].startswith("5") else ""
+    return "5.0.0" if REFUSED.search(text) else ""
 
 
 def lost_id(mail: EmailMessage, text: str) -> str:

@@ -203,6 +203,24 @@ REPORTS = {
         "unusable",
     ),
     "in words alone, a delay": (mail(f"4.4.1 still trying\n\nMessage-ID: {OURS}\n", head=DAEMON), ("", ""), ""),
+    "in words alone, an older server's": (
+        mail(f"550 no such user here\n\nMessage-ID: {OURS}\n", head=DAEMON),
+        (OURS, "smtp:5.0.0"),
+        "permanent",
+    ),
+    "in words alone, without a code": (
+        mail(
+            f"This is a permanent error. Unrouteable address\n\nMessage-ID: {OURS}\n",
+            head=f"{DAEMON}Auto-Submitted: auto-replied\n",
+        ),
+        (OURS, "smtp:5.0.0"),
+        "permanent",
+    ),
+    "in words alone that name no failure": (
+        mail(f"Your mail waits in our queue\n\nMessage-ID: {OURS}\n", head=DAEMON),
+        ("", ""),
+        "",
+    ),
     "about a mail that is not ours": (mail("550 5.1.1 user unknown", head=DAEMON), ("", ""), ""),
 }
 
@@ -214,6 +232,19 @@ def test_a_bounce_names_the_mail_that_was_lost_and_why(raw: bytes, expected: tup
     assert inbound.automatic
     if then:
         assert treatment(inbound.bounce_code) == then
+
+
+def test_an_absence_note_with_the_null_sender_is_no_bounce() -> None:
+    head = f"Return-Path: <>\nAuto-Submitted: auto-replied\nIn-Reply-To: {OURS}\n{HEAD}"
+    inbound = inbound_of(mail("I am away until Monday, room 5.1.1", head=head), NOW)
+    assert (inbound.bounce_of, inbound.automatic) == ("", True)
+    assert inbound.text == "I am away until Monday, room 5.1.1"
+
+
+def test_a_null_sender_alone_is_no_daemon() -> None:
+    head = f"Return-Path: <>\nIn-Reply-To: {OURS}\n{HEAD}"
+    inbound = inbound_of(mail("I am away until Monday", head=head), NOW)
+    assert (inbound.bounce_of, inbound.automatic) == ("", True)
 
 
 def test_a_person_who_quotes_a_bounce_is_no_bounce() -> None:
