@@ -144,18 +144,23 @@ def person_of_page(tx: Tx, row: InboundRow) -> list[tuple[Contact, Client]]:
 
 def person_of_mail(tx: Tx, row: InboundRow) -> list[tuple[Contact, Client]]:
     """Return the client to whom we had sent the mail that this one answers, nearest parent first."""
-    names = row.answers.split()
-    tokens = [int(name.removeprefix("row:")) for name in names if name.startswith("row:")]
-    receipts = [name for name in names if not name.startswith(("row:", "token:"))]
-    if not names:
-        return []
-    found = tx.exec(select(Outbound).where(col(Outbound.receipt).in_(receipts) | col(Outbound.id).in_(tokens)))
-    for sent in found:
+    for sent in answered_by(tx, row):
         client = tx.get(Client, sent.client_id) if sent.client_id else None
         contact = tx.get(Contact, sent.contact_id) if sent.contact_id else None
         if client is not None and contact is not None:
             return [(contact, client)]
     return []
+
+
+def answered_by(tx: Tx, row: InboundRow) -> Sequence[Outbound]:
+    """Return the mails of ours that a mail answers, by their Message-IDs or its reply address."""
+    names = row.answers.split()
+    if not names:
+        return []
+    tokens = [int(name.removeprefix("row:")) for name in names if name.startswith("row:")]
+    receipts = [name for name in names if not name.startswith(("row:", "token:"))]
+    named = col(Outbound.receipt).in_(receipts) | col(Outbound.id).in_(tokens)
+    return tx.exec(select(Outbound).where(named)).all()
 
 
 def read(tx: Tx, heard: Heard, client: Client) -> None:
@@ -172,7 +177,7 @@ def read(tx: Tx, heard: Heard, client: Client) -> None:
     if row.source == "page":
         heard.reading = as_on_page(heard.reading, json.loads(row.raw))
     if row.whole_text and row.whole_text != row.text:
-        hers = less_ours(row.whole_text, sent_to(tx, row.address))
+        hers = less_ours(row.whole_text, sent_to(tx, row))
         whole = read_words(hers, client.language, exercises, None, holder, today)
         heard.reading = with_danger_of(heard.reading, whole.reading)
         heard.why = {**whole.why(), **heard.why}
@@ -207,10 +212,11 @@ def as_on_page(reading: Reading, fields: dict[str, Any]) -> Reading:
     )
 
 
-def sent_to(tx: Tx, address: str) -> str:
-    """Return the text of the mails that we sent to an address lately, which an answer may quote."""
-    statement = select(Outbound.body).where(Outbound.to == address, Outbound.channel == "email")
-    return "\n".join(tx.exec(statement.order_by(col(Outbound.id).desc()).limit(QUOTED_MAILS)))
+def sent_to(tx: Tx, row: InboundRow) -> str:
+    """Return the text of ours that a mail may quote: the mails it answers, and those sent lately to its address."""
+    statement = select(Outbound.body).where(Outbound.to == row.address, Outbound.channel == "email")
+    lately = tx.exec(statement.order_by(col(Outbound.id).desc()).limit(QUOTED_MAILS)).all()
+    return "\n".join([*(sent.body for sent in answered_by(tx, row)), *lately])
 
 
 def settle_whose(tx: Tx, heard: Heard) -> None:

@@ -59,3 +59,14 @@ def test_an_automatic_answer_opts_nobody_out(world: World) -> None:
 
     assert world.client(ana).state == "active"
     assert row.reading is None
+
+
+def test_our_own_text_quoted_from_another_address_of_hers_is_not_hers(world: World) -> None:
+    ana, sent = mailed(world)
+    quoted = "\n".join(f"> {line}" for line in sent.body.splitlines())
+    whole = f"Re: x\ndone pain 1\nOn Wed Alder wrote:\n{quoted}"
+
+    hear(world, mail(world, "done pain 1", sent, address="ana.alias@example.org", whole_text=whole))
+
+    assert world.sessions(ana)[0].pain == 1
+    assert world.alerts(ana) == []
