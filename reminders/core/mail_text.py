@@ -15,6 +15,26 @@ QUOTE_HEAD = re.compile(
     re.IGNORECASE,
 )
 
+SUBJECT = re.compile(r"\s*[*]*(Subject|Asunto)\s*:.*", re.IGNORECASE)
+
+
+def under_head(whole: str, ours: str) -> str:
+    """Return what she typed into a mail that stands all under a quote's head without marks, its subject left out.
+
+    `whole` has the subject as its first line. A line that may be the rest of one of ours, wrapped, is not taken for
+    hers: better asked than "Y3" read from ours.
+    """
+    _, _, body = whole.partition("\n")
+    ours_words = f" {words(ours)} "
+    kept, before = [], ""
+    for line in body.splitlines():
+        said = words(line)
+        continues = bool(before) and f" {before} {said} " in ours_words
+        before = said or before
+        if not continues and not SUBJECT.fullmatch(line):
+            kept.append(line)
+    return less_ours("\n".join(kept), ours)
+
 
 def less_ours(whole: str, ours: str) -> str:
     """Return the lines of a mail that are not from the text that we sent.

@@ -14,7 +14,7 @@ from sqlmodel import col, select
 
 from reminders.core.attribution import Holder, whose
 from reminders.core.decide import how_it_closes
-from reminders.core.mail_text import less_ours
+from reminders.core.mail_text import less_ours, under_head
 from reminders.core.reading.model import SEVERE_FROM, Reading
 from reminders.core.reading.reader import read as read_words
 from reminders.core.schedule import client_day
@@ -224,6 +224,9 @@ def settle_whose(tx: Tx, heard: Heard) -> None:
     first = heard.people[0][1]
     ids = [client.id or 0 for _, client in heard.people]
     heard.question = questions.current(tx, heard.row.address, ids, heard.now)
+    row = heard.row
+    if row.source == "email" and not row.text.strip() and row.whole_text:
+        row.text = under_head(row.whole_text, sent_to(tx, row))  # only what we sent tells hers from ours there
     read(tx, heard, first)
     if len(heard.people) == 1:
         heard.client = first

@@ -1,6 +1,6 @@
 import pytest
 
-from reminders.core.mail_text import less_ours
+from reminders.core.mail_text import less_ours, under_head
 
 OURS = """Exercises for Monday 1 March
 Hi Ana, today:
@@ -43,3 +43,21 @@ def test_only_our_own_lines_are_taken_off(whole: str, expected: str) -> None:
 
 def test_without_a_text_of_ours_everything_she_quotes_stays() -> None:
     assert less_ours("> chest pain since noon", "") == "chest pain since noon"
+
+
+HEAD = "RE: Exercises\nFrom: Elm Clinic\nSent: Monday\nTo: Ana\nSubject: Exercises\n\n"
+WRAPPED = OURS.replace("them, like", "them,\nlike")
+BETWEEN = OURS.replace("times, twice", "times, twice\ndid 8")
+UNDER = {
+    "below our text": (f"{HEAD}{OURS}\n\nDone, pain 7\n", "Done, pain 7"),
+    "between our lines": (f"{HEAD}{BETWEEN}", "did 8"),
+    "our text alone": (f"{HEAD}{OURS}", ""),
+    "our lines wrapped without marks": (f"{HEAD}{WRAPPED}", ""),
+    "wrapped, and hers below": (f"{HEAD}{WRAPPED}\nY4", "Y4"),
+    "a subject alone": ("a picture", ""),
+}
+
+
+@pytest.mark.parametrize(("whole", "expected"), UNDER.values(), ids=UNDER)
+def test_what_she_typed_under_an_unmarked_head_is_hers(whole: str, expected: str) -> None:
+    assert under_head(whole, OURS) == expected

@@ -70,3 +70,14 @@ def test_our_own_text_quoted_from_another_address_of_hers_is_not_hers(world: Wor
 
     assert world.sessions(ana)[0].pain == 1
     assert world.alerts(ana) == []
+
+
+def test_a_report_typed_below_our_text_under_a_head_without_marks_is_read(world: World) -> None:
+    ana, sent = mailed(world)
+    head = "From: Alder Hill Physio\nSent: Wednesday, March 3, 2027 8:30 AM\nTo: Ana\nSubject: Exercises"
+
+    row = hear(world, mail(world, "", sent, whole_text=f"RE: Exercises\n{head}\n\n{sent.body}\n\nDone, pain 7"))
+
+    assert world.sessions(ana)[0].pain == 7
+    assert row.text == "Done, pain 7"
+    assert [report.text for report in world.reports(ana)] == ["Done, pain 7"]
