@@ -8,7 +8,7 @@ from datetime import timedelta
 
 from sqlmodel import select
 
-from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide
+from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide, is_clear
 from reminders.core.schedule import client_day
 from reminders.flows import choices, consent, judge, pause, questions, recording, reports, say, wishes
 from reminders.flows.understand import Heard
@@ -82,10 +82,16 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
             heard.say(made.kind or "danger", made.template, **made.details, name="")  # it may be either's
     if reading.intent in CONSENT:
         CONSENT[reading.intent](tx, heard)
-    elif reading.intent == "chat":
+        return
+    talk = [client for client in everyone if staff_wrote(heard, client)]
+    for client in talk:
+        note(tx, heard, client, "written")
+    if reading.intent == "chat":
         heard.outcome = "chat"
     elif is_danger:
         heard.outcome = reading.intent  # staff says whose it was; whose an earlier reply was may still be answered
+    elif talk and not is_clear(reading, heard.row.text):
+        heard.outcome = "written"
     elif all(clients.open_hold(tx, client.id or 0) is not None for client in everyone):
         note_whose(tx, heard)
         heard.say("said_back", "said_back_unclear", name="")
@@ -126,16 +132,21 @@ def judge_danger(tx: Tx, heard: Heard, client: Client) -> bool:
     return recording.judged(tx, heard, client, None, report)
 
 
+def staff_wrote(heard: Heard, client: Client) -> bool:
+    """Return whether a client's therapist wrote to her lately, so that a reply may be meant for the therapist."""
+    wrote = client.staff_wrote_at
+    return wrote is not None and heard.row.received_at - wrote <= STAFF_TALK
+
+
 def situation_of(tx: Tx, heard: Heard, client: Client, warned: bool) -> Situation:
     """Return what stands around a reply."""
     last = around.heard_before(tx, heard.row)
-    wrote = client.staff_wrote_at
     return Situation(
         asked=heard.question.kind if heard.question else None,
         unclear_before=last in ("unclear", "desk"),  # asked about, or the one after it that went to the clinic
         is_held=warned or clients.open_hold(tx, client.id or 0) is not None,
         is_closed=not heard.is_open or client.state == "closed",
-        staff_wrote=wrote is not None and heard.row.received_at - wrote <= STAFF_TALK,
+        staff_wrote=staff_wrote(heard, client),
         is_page=heard.row.source == "page",
     )
 
@@ -166,7 +177,8 @@ def apply(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: S
 def note(tx: Tx, heard: Heard, client: Client, kind: str) -> None:
     """Put her words into the clinic's inbox."""
     details = {"verified": heard.row.is_verified}
-    say.tell_desk(tx, heard.clinic, client, kind, heard.row.text, details, heard.now, inbound_id=heard.row.id)
+    clinic = clients.the_clinic(tx, client.clinic_id)
+    say.tell_desk(tx, clinic, client, kind, heard.row.text, details, heard.now, inbound_id=heard.row.id)
 
 
 def say_noted(heard: Heard, kind: str, situation: Situation) -> None:

@@ -5,7 +5,7 @@ import pytest
 from reminders.flows import page
 from reminders.store.tables import Client, ClinicNote, ExerciseSession, Hold, Question
 from tests.clinic import World
-from tests.flows.hearing import answers, reminded
+from tests.flows.hearing import answers, couple, reminded
 
 
 def let_therapist_write(world: World, client_id: int) -> None:
@@ -54,3 +54,24 @@ def test_a_page_is_a_report_however_little_it_says(world: World) -> None:
     submit(world, ana, "all")
 
     assert world.sessions(ana)[0].state == "done"
+
+
+def test_on_a_shared_phone_it_goes_to_the_inbox_and_nobody_is_asked_whose_it_is(world: World) -> None:
+    ana, _ = couple(world)
+    let_therapist_write(world, ana)
+
+    world.hear("yes that would be good")
+
+    assert [(note.kind, note.client_id) for note in world.rows(ClinicNote)] == [("written", ana)]
+    assert answers(world) == []
+    assert world.rows(Question) == []
+
+
+def test_whose_a_clear_report_is_may_still_be_asked_on_a_shared_phone(world: World) -> None:
+    ana, _ = couple(world)
+    let_therapist_write(world, ana)
+
+    world.hear("done 2x10 pain 2")
+
+    assert [(note.kind, note.client_id) for note in world.rows(ClinicNote)] == [("written", ana)]
+    assert [one.kind for one in world.rows(Question)] == ["who"]
