@@ -14,7 +14,7 @@ from sqlmodel import col, select
 from reminders.core.attribution import Holder, named_holders
 from reminders.core.kinds import KINDS
 from reminders.core.scope import is_keyword, means_every_way
-from reminders.flows import joining, meant, plan, questions, say
+from reminders.flows import joining, perhaps_meant, plan, questions, say
 from reminders.flows.understand import Heard, next_said
 from reminders.store import clients
 from reminders.store.db import Tx
@@ -54,14 +54,14 @@ def opt_out(tx: Tx, heard: Heard) -> None:
         contacts = [contact for contact, _ in chosen]
     were_open = [contact for contact in contacts if contact.consent != "closed"]
     people = {client.id or 0: client for _, client in chosen}
-    perhaps = [client for client in people.values() if meant.may_mean_exercises(tx, client, heard.now)]
+    perhaps = [client for client in people.values() if perhaps_meant.may_mean_exercises(tx, client, heard.now)]
     close_contacts(tx, heard.clinic, contacts, people, closing, heard.now, for_all=everyone)
     for contact in contacts:
         if contact.address == row.address and row.source == "sms" and is_blocking(row):
             contact.provider_blocked = True
     for client in people.values():
         tell_desk(tx, heard, client, "opted out")
-    meant.say_meant(tx, perhaps, row.text, heard.now)
+    perhaps_meant.say_meant(tx, perhaps, row.text, heard.now)
     if were_open and row.opt_out_type != "STOP":
         names = [] if everyone else [client.name.split()[0] for client in people.values()]
         heard.say("stopped", "stopped", names=names)
@@ -249,14 +249,14 @@ def unsubscribe(tx: Tx, contact: Contact, now: datetime) -> None:
     people = {one.id or 0: one for _, one in pairs}
     if not people:
         return
-    perhaps = [one for one in people.values() if meant.may_mean_exercises(tx, one, now)]
+    perhaps = [one for one in people.values() if perhaps_meant.may_mean_exercises(tx, one, now)]
     clinic = clients.the_clinic(tx, pairs[0][1].clinic_id)
     closing = Closing("withdrawn", "one-click")
     close_contacts(tx, clinic, [one for one, _ in pairs], people, closing, now)
     for one in people.values():
         details = {"what": "opted out", "channel": "email"}
         say.tell_desk(tx, clients.the_clinic(tx, one.clinic_id), one, "desk", "", details, now)
-    meant.say_meant(tx, perhaps, "", now)
+    perhaps_meant.say_meant(tx, perhaps, "", now)
 
 
 def tell_desk(tx: Tx, heard: Heard, client: Client, what: str, **details: Any) -> None:
