@@ -96,7 +96,7 @@ def how_it_closes(reading: Reading, asked: str | None) -> str | None:
         return None
     if asked in CHOICES and reading.choice is not None:
         return "answered"
-    if asked in ("pain", "settling") and reading.pain is not None:
+    if asked in ("pain", "settling") and reading.pain is not None and reading.ask != "meaning":
         return "answered" if asked == "pain" or reading.completed is None else "unanswered"
     if asked == "amount" and (reading.completed is not None or reading.sets is not None):
         return "answered"

@@ -10,11 +10,11 @@ from sqlmodel import select
 
 from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide, is_clear
 from reminders.core.schedule import client_day
-from reminders.flows import choices, consent, judge, pause, questions, recording, reports, say, wishes
+from reminders.flows import choices, consent, judge, meant, pause, questions, recording, reports, say, wishes
 from reminders.flows.understand import Heard
 from reminders.store import around, clients
 from reminders.store.db import Tx
-from reminders.store.tables import Client, Outbound
+from reminders.store.tables import Client, Outbound, Report
 
 STAFF_TALK = timedelta(hours=48)  # after a therapist's own message her replies also go to the therapist's inbox
 
@@ -28,7 +28,8 @@ def handle(tx: Tx, heard: Heard) -> None:
         return
     heard.is_hers = True
     consent.confirm(heard)
-    warned = judge_danger(tx, heard, client)
+    is_torn = meant.settle(tx, heard, client)
+    warned = judge_danger(tx, heard, client, is_torn)
     if "death" in reading.concerns and reading.intent != "opt_out":
         say_sympathy(tx, heard, client)
         return
@@ -43,7 +44,16 @@ def handle(tx: Tx, heard: Heard) -> None:
         return
     situation = situation_of(tx, heard, client, warned)
     decision = decide(heard.reading, heard.row.text, situation)
+    if heard.corrects is not None:
+        decision = as_corrected(decision, heard.corrects)
     apply(tx, heard, client, decision, situation, warned)
+
+
+def as_corrected(decision: Decision, corrects: Report) -> Decision:
+    """Return what becomes of a correction: it keeps the kind of the report it puts right, and answers no morning."""
+    is_other = decision.settles and not corrects.is_settling
+    closes = "unanswered" if is_other and decision.closes == "answered" else decision.closes
+    return replace(decision, settles=decision.record and corrects.is_settling, closes=closes)
 
 
 def help_asked(tx: Tx, heard: Heard) -> None:
@@ -122,11 +132,14 @@ def ask_whose(tx: Tx, heard: Heard) -> None:
     heard.outcome = "asked who"
 
 
-def judge_danger(tx: Tx, heard: Heard, client: Client) -> bool:
-    """Judge danger signs and concerns in a reply that is no report of a session; True when it was warned."""
+def judge_danger(tx: Tx, heard: Heard, client: Client, is_torn: bool = False) -> bool:
+    """Judge danger signs and concerns in a reply that is no report of a session; True when it was warned.
+
+    A correction that may mean one of two (`is_torn`) replaces nothing and is judged as a rating without a session.
+    """
     reading = heard.reading
     reported = reading.intent in ABOUT_A_SESSION and reading.ask not in ("meaning", "who")
-    if (reported and "death" not in reading.concerns) or not (reading.red_flags or reading.concerns):
+    if (reported and "death" not in reading.concerns) or not (reading.red_flags or reading.concerns or is_torn):
         return False
     report = reports.keep_report(tx, heard, client, None)
     return recording.judged(tx, heard, client, None, report)

@@ -12,6 +12,7 @@ from sqlalchemy import select as columns
 from sqlmodel import col, func, select
 
 from reminders.core.attribution import Place, named_day, place
+from reminders.core.reading.model import Reading
 from reminders.core.schedule import at_local, client_day
 from reminders.core.session_value import SessionValue, Stated, corrected, session_value, so_far
 from reminders.flows import plan, sweep
@@ -45,21 +46,25 @@ def session_of(tx: Tx, heard: Heard, client: Client) -> ExerciseSession | None:
     row, reading = heard.row, heard.reading
     if row.source == "page":
         return tx.get(ExerciseSession, int(row.answers.removeprefix("session:")))
+    if heard.corrects is not None:
+        found = heard.corrects.session_id
+        return tx.get(ExerciseSession, found) if found is not None else None
     today = client_day(row.received_at, client.time_zone)
     recent = recent_sessions(tx, client, today)
-    says_done = reading.completed in ("all", "part") or reading.sets is not None or bool(reading.by_exercise)
+    is_done = says_done(reading)
     asked = session_asked_about(tx, heard.question, client)
-    reports_today = says_done and reading.pain is not None and any(one.on_date == today for one in recent)
-    if asked is not None and reading.when is None and not reports_today and answers_about_it(heard, says_done):
+    reports_today = is_done and reading.pain is not None and any(one.on_date == today for one in recent)
+    if asked is not None and reading.when is None and not reports_today and answers_about_it(heard, is_done):
         return asked
-    if reading.correction and reading.when is None and not says_done:
-        latest = latest_reported(tx, client, today)
-        if latest is not None:
-            return latest
-    where = place(reading.when, today, recent, only_pain=not says_done)
+    where = place(reading.when, today, recent, only_pain=not is_done)
     if where.session_id is not None:
         return tx.get(ExerciseSession, where.session_id)
-    return extra_session(tx, client, where) if says_done else None
+    return extra_session(tx, client, where) if is_done else None
+
+
+def says_done(reading: Reading) -> bool:
+    """Return whether a reply tells of exercises done."""
+    return reading.completed in ("all", "part") or reading.sets is not None or bool(reading.by_exercise)
 
 
 def answers_about_it(heard: Heard, says_done: bool) -> bool:
@@ -78,19 +83,6 @@ def session_asked_about(tx: Tx, question: Question | None, client: Client) -> Ex
         return None
     session = tx.get(ExerciseSession, question.session_id)
     return session if session is not None and session.client_id == client.id else None
-
-
-def latest_reported(tx: Tx, client: Client, today: Any) -> ExerciseSession | None:
-    """Return the session of the last 7 days that she reported on last."""
-    known = [one.id for one in recent_sessions(tx, client, today)]
-    statement = (
-        select(Report.session_id)
-        .where(Report.client_id == client.id, col(Report.session_id).in_(known))
-        .order_by(col(Report.at).desc(), col(Report.id).desc())
-        .limit(1)
-    )
-    found = tx.exec(statement).first()
-    return tx.get(ExerciseSession, found) if found is not None else None
 
 
 def extra_session(tx: Tx, client: Client, where: Place) -> ExerciseSession:
@@ -129,7 +121,7 @@ def keep_report(
         reading=reading.as_dict(),
         why=heard.why,
         by="helper" if client.holder == "helper" or reading.about == "client" else "client",
-        replaces=replaced_by(tx, heard, session) if session and not settles else None,
+        replaces=replaced_by(tx, heard, session),
         is_settling=settles,
         inbound_id=row.id,
         body_part=reading.where or "",
@@ -144,14 +136,19 @@ def keep_report(
     return report
 
 
-def replaced_by(tx: Tx, heard: Heard, session: ExerciseSession) -> int | None:
+def replaced_by(tx: Tx, heard: Heard, session: ExerciseSession | None) -> int | None:
     """Return the report that this one corrects; a second submission of a page corrects the first."""
+    if heard.corrects is not None:
+        return heard.corrects.id
+    if session is None:
+        return None
     if heard.row.source == "page":
         mine = [one for one in rows_of(tx, session.id) if one.channel == "page" and one.by != "staff"]
         return mine[-1].id if mine else None
     if not heard.reading.correction:
         return None
-    return corrected(stated(tx, session.id), states_pain=heard.reading.pain is not None)
+    before = [one for one in stated(tx, session.id) if one.at <= heard.row.received_at]
+    return corrected(before, states_pain=heard.reading.pain is not None)
 
 
 def rows_of(tx: Tx, session_id: int | None) -> list[Report]:

@@ -61,6 +61,7 @@ class Heard:
     parts: list[Part] = field(default_factory=list)
     outcome: str = ""
     is_hers: bool = False  # it is known whose it is
+    corrects: Report | None = None  # the report that it puts right
     is_sure: bool = False  # and it says that the address is still hers
 
     def note_heard(self) -> None:
