@@ -3,15 +3,25 @@
 Danger signs, consent and whose a reply is are settled before; this says what becomes of the rest.
 """
 
+import re
 from dataclasses import dataclass
 
 from reminders.core.attribution import words_of
 from reminders.core.reading.model import Reading
+from reminders.core.words import VOCABULARIES
 
 ABOUT_A_SESSION = frozenset({"report", "skip", "pain"})
 # Replies that say nothing of what was asked: the question stays open for the next one.
 LEAVE_OPEN = frozenset({"question", "chat", "help", "unclear", "resend", "reschedule", "opt_out", "opt_in"})
 CHOICES = frozenset({"reason", "offer", "effort", "falls", "where", "keep", "days", "until"})
+# A word of `during`, at most two others, a word of `exercising`; and what says that they were not done yet.
+EXERCISING = tuple(
+    (
+        re.compile(rf" ({words.during.replace(' ', '|')}) (\w+ ){{0,2}}({words.exercising.replace(' ', '|')}) "),
+        frozenset(words.not_yet.split()),
+    )
+    for words in VOCABULARIES.values()
+)
 
 
 @dataclass(frozen=True)
@@ -71,8 +81,9 @@ def decide(reading: Reading, text: str, situation: Situation) -> Decision:
             return Decision(note="written")
         return Decision()
     if reading.intent in ABOUT_A_SESSION and reading.ask not in ("meaning", "who"):
-        if settles(reading, situation.asked):
+        if settles(reading, text, situation):
             return Decision(record=True, settles=True, closes=closes)
+        closes = "unanswered" if situation.asked == "settling" and closes else closes
         ask = None if situation.is_held or situation.is_closed else what_to_ask(reading, situation)
         return Decision(record=True, ask=ask, closes=closes)
     if closes == "answered" and situation.asked in CHOICES:
@@ -85,9 +96,21 @@ def decide(reading: Reading, text: str, situation: Situation) -> Decision:
     return Decision(note=note, closes=closes)
 
 
-def settles(reading: Reading, asked: str | None) -> bool:
-    """Return whether a reply is a bare rating that answers the morning question; "Y3" is a report instead."""
-    return asked == "settling" and reading.completed is None and reading.pain is not None
+def settles(reading: Reading, text: str, situation: Situation) -> bool:
+    """Return whether a reply is a rating that answers the morning question and tells nothing of a session.
+
+    "Y3", "7 during the squats" and what stands on a session's own page are reports instead.
+    """
+    is_report = reading.completed is not None or reading.sets is not None or bool(reading.by_exercise)
+    is_rating = situation.asked == "settling" and reading.pain is not None and not is_report
+    return is_rating and not situation.is_page and not tells_of_exercising(text)
+
+
+def tells_of_exercising(text: str) -> bool:
+    """Return whether a reply speaks of exercises being done, in any language: "7 during the squats"."""
+    said = [word.replace("'", "") for word in words_of(text)]
+    line = f" {' '.join(said)} "
+    return any(pattern.search(line) and not_yet.isdisjoint(said) for pattern, not_yet in EXERCISING)
 
 
 def how_it_closes(reading: Reading, asked: str | None) -> str | None:

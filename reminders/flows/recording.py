@@ -24,7 +24,7 @@ def judged(tx: Tx, heard: Heard, client: Client, session: ExerciseSession | None
 def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Situation) -> None:
     """Keep a report, have it judged, and say back what was recorded with the one question that it leaves open."""
     reading = heard.reading
-    session = reports.session_of(tx, heard, client)
+    session = reports.session_of(tx, heard, client, settles=decision.settles)
     if decision.closes and heard.question is not None:
         questions.close(heard.question, decision.closes, heard.now, inbound=heard.row.id)
     before = worth_now(session)

@@ -38,10 +38,11 @@ FIRST_REPORTS = (
 SOME_REPORTS = select(Report.id).where(col(Report.session_id) == bindparam("session")).limit(FLOOD + 1)
 
 
-def session_of(tx: Tx, heard: Heard, client: Client) -> ExerciseSession | None:
+def session_of(tx: Tx, heard: Heard, client: Client, *, settles: bool = False) -> ExerciseSession | None:
     """Return the session that a reply speaks of; an extra one is made when it reports one on a day without any.
 
-    The answer to a question about a session belongs to that session, unless it names another day or reports today's.
+    The answer to a question about a session belongs to that session, unless it names another day or reports today's;
+    a morning rating (`settles`) always does: "6 this morning" names the day it is given, not the session's.
     """
     row, reading = heard.row, heard.reading
     if row.source == "page":
@@ -49,10 +50,12 @@ def session_of(tx: Tx, heard: Heard, client: Client) -> ExerciseSession | None:
     if heard.corrects is not None:
         found = heard.corrects.session_id
         return tx.get(ExerciseSession, found) if found is not None else None
+    asked = session_asked_about(tx, heard.question, client)
+    if settles and asked is not None:
+        return asked
     today = client_day(row.received_at, client.time_zone)
     recent = recent_sessions(tx, client, today)
     is_done = says_done(reading)
-    asked = session_asked_about(tx, heard.question, client)
     reports_today = is_done and reading.pain is not None and any(one.on_date == today for one in recent)
     if asked is not None and reading.when is None and not reports_today and answers_about_it(heard, is_done):
         return asked
@@ -73,8 +76,8 @@ def answers_about_it(heard: Heard, says_done: bool) -> bool:
     Where it hurts and how it is this morning are no answer to "how much did you do?": who tells that reports a session.
     """
     kind = heard.question.kind if heard.question else ""
-    is_morning = kind == "settling" and heard.reading.completed is None
-    return kind in ("pain", "amount") or (kind == "where" and not says_done) or is_morning
+    is_morning = kind == "settling" and heard.reading.pain is None
+    return kind in ("pain", "amount") or ((kind == "where" or is_morning) and not says_done)
 
 
 def session_asked_about(tx: Tx, question: Question | None, client: Client) -> ExerciseSession | None:

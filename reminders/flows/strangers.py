@@ -37,7 +37,7 @@ def handle(tx: Tx, heard: Heard) -> None:
         template, details = judge.danger_answer(clinic, heard.reading)
         heard.say("stranger", template, **details)
     elif row.opt_out_type == "STOP":
-        consent.refuse_address(tx, clinic, row, "sms", heard.now)
+        refuse_address(tx, clinic, row, "sms", heard.now)
     elif heard.reading.intent == "help":
         show(tx, heard, "HELP")
         heard.say("stranger", "help_stranger")

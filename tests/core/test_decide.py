@@ -46,6 +46,16 @@ CASES = {
         Situation(asked="settling"),
         Decision(record=True, closes="unanswered"),
     ),
+    "amounts beside a rating are a report and leave it unanswered": (
+        replace(PAIN_4, sets=2),
+        Situation(asked="settling"),
+        Decision(record=True, closes="unanswered"),
+    ),
+    "a rating on a session's own page is that session's": (
+        PAIN_4,
+        Situation(asked="settling", is_page=True),
+        Decision(record=True, closes="unanswered"),
+    ),
     "a choice answers its question": (
         Reading("unclear", choice="busy", ask=None),
         Situation(asked="reason"),
@@ -131,6 +141,28 @@ CLEAR = {
 @pytest.mark.parametrize(("reading", "text", "expected"), CLEAR.values(), ids=CLEAR)
 def test_a_clear_report_is_more_than_a_bare_yes(reading: Reading, text: str, expected: bool) -> None:
     assert is_clear(reading, text) is expected
+
+
+EXERCISING = {
+    "7 during the squats": True,
+    "pain 7 with all my exercises": True,
+    "7 doing the exercises today": True,
+    "dolor 7 con los ejercicios": True,
+    "7 durante la sesión": True,
+    "6 this morning": False,
+    "6 before doing my exercises": False,
+    "6, I haven't started with the exercises": False,
+    "6 after the exercises": False,
+    "6 antes de empezar con los ejercicios": False,
+    "7 with my knee, walking": False,
+}
+
+
+@pytest.mark.parametrize(("text", "expected"), EXERCISING.items(), ids=EXERCISING)
+def test_the_morning_question_is_not_answered_by_a_rating_of_exercises_being_done(text: str, expected: bool) -> None:
+    made = decide(PAIN_4, text, Situation(asked="settling"))
+
+    assert (not made.settles, made.closes == "unanswered") == (expected, expected)
 
 
 readings = st.builds(

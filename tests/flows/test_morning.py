@@ -2,8 +2,10 @@
 
 from datetime import UTC, date, datetime
 
+import pytest
+
 from reminders.errors import SendError
-from reminders.flows import deliver, morning, pause
+from reminders.flows import deliver, morning, page, pause
 from reminders.store.tables import Client, ExerciseSession, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, sent, started, until
@@ -180,3 +182,61 @@ def test_a_pause_that_begins_after_the_claim_stops_it_before_the_call(world: Wor
 
     assert mornings(world) == []
     assert [row.why for row in world.queued("morning")] == ["paused"]
+
+
+def rides(world: World) -> int:
+    """Let the morning question ride in Friday's reminder, about Wednesday's session, and return Ana."""
+    ana = started(world)
+    world.hear("Y4")
+    until(world, THURSDAY)
+    world.hear("5")
+    until(world, datetime(2027, 3, 5, 14, 0, tzinfo=UTC))
+    return ana
+
+
+@pytest.mark.parametrize("text", ["it is a 7 this morning", "6 this morning", "about a 6 today"])
+def test_an_answer_that_names_its_morning_still_goes_to_the_session_asked_about(world: World, text: str) -> None:
+    ana = rides(world)
+
+    world.hear(text)
+
+    report = world.reports(ana)[-1]
+    assert (report.is_settling, report.session_id) == (True, world.sessions(ana)[0].id)
+    assert [one.pain for one in world.sessions(ana)][:2] == [4, None]
+    assert [one.because[-1]["form"] for one in world.alerts()] == ["morning_worse"]
+
+
+def test_on_a_day_without_a_session_it_goes_there_too_and_holds_nobody(world: World) -> None:
+    ana = started(world)
+    world.hear("Y5")
+    until(world, THURSDAY)
+
+    world.hear("6 this morning")
+
+    report = world.reports(ana)[-1]
+    assert (report.is_settling, report.session_id) == (True, world.sessions(ana)[0].id)
+    assert world.alerts() == []
+
+
+@pytest.mark.parametrize("text", ["pain 7 during the exercises today", "7 during the squats"])
+def test_a_rating_of_the_exercises_is_the_sessions_and_stops_her(world: World, text: str) -> None:
+    ana = rides(world)
+
+    world.hear(text)
+
+    assert not world.reports(ana)[-1].is_settling
+    assert world.sessions(ana)[1].pain == 7
+    assert [one.rule for one in world.alerts()] == ["pain_up"]
+
+
+def test_a_rating_on_a_sessions_page_is_that_sessions(world: World) -> None:
+    ana = rides(world)
+
+    with world.db.begin() as tx:
+        session = tx.get(ExerciseSession, world.sessions(ana)[1].id)
+        assert session is not None
+        made = page.submit(tx, session, "", 7, "", "x1", world.now)
+
+    assert made.kind == "stop_level"
+    assert world.sessions(ana)[1].pain == 7
+    assert not world.reports(ana)[-1].is_settling

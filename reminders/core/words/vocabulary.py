@@ -18,6 +18,8 @@ class Vocabulary:
     others. `lookalikes`: real words that must never be mended into one of ours. `sounds`: spelling → sound, in
     order. `spelled_out`: words read as several ("twice" as "two times"). `ordinals`: places in a list,
     -1 the last. `months`, `weekdays` (Monday is 0), `stretches` (word → days), `counts` ("never" is 0, "daily" 7).
+    `during`, `exercising`, `not_yet`: a word of the first two with at most two between tells of exercises being done
+    ("during the squats"), unless one of the third stands there too ("before doing my exercises").
     `senses`: sense → words that carry it, for the trained judge alone. `marks_possessive`: an ending s on a day's name makes it that day's ("Thursday's today").
     """
 
@@ -37,6 +39,9 @@ class Vocabulary:
     stretches: Mapping[str, int]
     counts: Mapping[str, int]
     senses: Mapping[str, str]
+    during: str
+    exercising: str
+    not_yet: str
     marks_possessive: bool = False
 
 

@@ -81,4 +81,7 @@ VOCABULARY = Vocabulary(
     ordinals=exercise_names.ORDINALS,
     spelled_out=small_words.SPELLED_OUT,
     senses=senses.SENSES,
+    during=session_words.DURING,
+    exercising=session_words.EXERCISING,
+    not_yet=session_words.NOT_YET,
 )

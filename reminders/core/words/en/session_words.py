@@ -96,3 +96,11 @@ CONCEPTS = {
     "IN_BODY": "at",
     "VERYDONE": "crushed nailed smashed aced rocked slayed killed",
 }
+
+# What tells of exercises being done, beside a rating; see Vocabulary.
+DURING = "during doing with"
+EXERCISING = (
+    "exercise exercises workout routine session rehab sets reps squat squats lunges bridges "
+    "planks raises curls clams clamshells presses pushups situps stepups marches kicks drills stretches"
+)
+NOT_YET = "before not yet later until till havent didnt wont will going tonight tomorrow"

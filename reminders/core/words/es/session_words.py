@@ -236,3 +236,11 @@ CONCEPTS = {
     "THROUGH": "todo todos completo",
     "AGAIN_": "vez",
 }
+
+# What tells of exercises being done, beside a rating; see Vocabulary.
+DURING = "durante haciendo con al"
+EXERCISING = (
+    "ejercicio ejercicios rutina sesion rehabilitacion series repeticiones sentadilla "
+    "sentadillas puentes planchas desplantes zancadas elevaciones estiramientos flexiones abdominales"
+)
+NOT_YET = "antes no todavia aun luego hasta despues voy manana"
