@@ -12,7 +12,7 @@ from sqlmodel import col, select
 
 from reminders.store import around
 from reminders.store.db import Tx
-from reminders.store.tables import Client, ExerciseSession, Outbound, Question
+from reminders.store.tables import Client, ExerciseSession, InboundRow, Outbound, Question
 
 LAPSES_AFTER = timedelta(hours=24)
 SAME_REMINDER = timedelta(hours=1)  # a morning question stands inside a reminder that may be accepted a little later
@@ -30,18 +30,22 @@ OPEN = (
 KINDS_ASKED = select(Question.kind).where(col(Question.session_id) == bindparam("session"))
 
 
-def current(tx: Tx, address: str, client_ids: Sequence[int], now: datetime) -> Question | None:
+def current(
+    tx: Tx, address: str, client_ids: Sequence[int], now: datetime, sent_at: datetime | None = None
+) -> Question | None:
     """Return the open question that a reply may answer, on that phone or to one of these clients on any contact.
 
-    One that is older than a day, or than a reminder sent since, is closed as lapsed.
+    One that was older than a day when the reply was sent (`sent_at`, else now), or than a reminder accepted before
+    that, is closed as lapsed; one asked later is left open: a text fetched after an outage answers what was asked then.
     """
+    moment = sent_at or now
     found: Question | None = None
     if none_open(tx, address, client_ids):
         return None
     for question in tx.exec(OPEN, params={"address": address, "clients": list(client_ids)}):
-        if found is not None or question.lapses_at <= now or reminded_since(tx, question):
+        if found is not None or question.lapses_at <= moment or reminded_since(tx, question, moment):
             close(question, "lapsed", now)
-        else:
+        elif not is_later(tx, question, moment):
             found = question
     return found
 
@@ -51,14 +55,23 @@ def none_open(tx: Tx, address: str, client_ids: Sequence[int]) -> bool:
     return around.lacks_at(tx, "question", address) and all(around.lacks(tx, "question", one) for one in client_ids)
 
 
-def reminded_since(tx: Tx, question: Question) -> bool:
-    """Return whether a reminder went out after a question was asked."""
+def is_later(tx: Tx, question: Question, moment: datetime) -> bool:
+    """Return whether a question came after an instant; one that a message led to counts from that message's moment."""
+    if question.asked_at <= moment:
+        return False
+    cause = tx.get(InboundRow, question.inbound_id) if question.inbound_id is not None else None
+    return cause is None or cause.received_at > moment
+
+
+def reminded_since(tx: Tx, question: Question, until: datetime) -> bool:
+    """Return whether a reminder went out after a question was asked, up to an instant."""
     if question.client_id is None:
         return False
     statement = select(Outbound.id).where(
         Outbound.client_id == question.client_id,
         Outbound.kind == "reminder",
         col(Outbound.accepted_at) > question.asked_at + SAME_REMINDER,
+        col(Outbound.accepted_at) <= until,
     )
     return tx.exec(statement.limit(1)).first() is not None
 

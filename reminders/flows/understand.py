@@ -224,7 +224,7 @@ def settle_whose(tx: Tx, heard: Heard) -> None:
     """Read the message and decide whose it is; `client` stays None when that must be asked."""
     first = heard.people[0][1]
     ids = [client.id or 0 for _, client in heard.people]
-    heard.question = questions.current(tx, heard.row.address, ids, heard.now)
+    heard.question = questions.current(tx, heard.row.address, ids, heard.now, heard.row.received_at)
     row = heard.row
     if row.source == "email" and not row.text.strip() and row.whole_text:
         row.text = under_head(row.whole_text, sent_to(tx, row))  # only what we sent tells hers from ours there
