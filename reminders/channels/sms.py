@@ -5,7 +5,7 @@ What a failure then means for a client is in the flows; what a code means is in 
 
 import logging
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from email.utils import parsedate_to_datetime
@@ -119,7 +119,7 @@ class SmsChannel:
         if not self.sender.startswith("MG"):
             bounds["to"] = self.sender
         rows = [row for row in self.listed(TRIES, **bounds) if row.is_inbound and row.created_at > moment - SECOND]
-        return [row.inbound() for row in sorted(rows, key=lambda row: (row.created_at, row.sid))]
+        return [row.inbound() for row in oldest_first(rows)]
 
     def listed(self, tries: int = 1, /, **bounds: object) -> list["Listed"]:
         """Return every row of every page of the provider's list; raises CannotSay when a page cannot be had, asked for
@@ -181,6 +181,16 @@ class Listed:
             received_at=self.created_at,
             pictures=self.pictures,
         )
+
+
+def oldest_first(rows: Sequence["Listed"]) -> list["Listed"]:
+    """Return rows of the provider's list, which stands newest first, in the order of time.
+
+    Its times are whole seconds: within one of them its own order counts, since a correction follows what it corrects.
+    """
+    ordered = list(reversed(rows))
+    ordered.sort(key=lambda row: row.created_at)
+    return ordered
 
 
 def asked(page: Callable[[], Any], tries: int) -> Any:

@@ -67,7 +67,8 @@ def in_order(reports: Sequence[Stated]) -> list[Stated]:
 def replaced_pains(ordered: Sequence[Stated]) -> set[int]:
     """Return the reports whose pain no longer counts: a correction that states a pain replaces theirs.
 
-    A staff correction that names no report replaces all before it.
+    A staff correction that names no report replaces all before it. A client's that had nothing to correct when it was
+    handled replaces the rating before it that came in only then: the order of the reports counts, not of their coming.
     """
     gone: set[int] = set()
     for place, report in enumerate(ordered):
@@ -77,6 +78,9 @@ def replaced_pains(ordered: Sequence[Stated]) -> set[int]:
             gone.add(report.replaces)
         elif report.by_staff:
             gone.update(earlier.id for earlier in ordered[:place])
+        elif report.reading.get("correction"):
+            late = [one.id for one in ordered[:place] if one.id > report.id and one.pain is not None]
+            gone.update(late[-1:])
     return gone
 
 
@@ -99,7 +103,7 @@ def session_value(reports: Sequence[Stated]) -> SessionValue:
             amount = (None, None)
         if reading.get("before") is not None or reading.get("after") is not None:
             apart = (reading.get("before"), reading.get("after"))
-        elif report.replaces is not None and report.states_pain:
+        elif report.states_pain and (report.replaces is not None or report.reading.get("correction")):
             apart = (None, None)
     return SessionValue(completed, *amount, max(pains, default=None), *apart)
 

@@ -192,3 +192,11 @@ def test_a_list_that_breaks_cannot_say_what_came_in(provider: SmsProvider, chann
     provider.play.list_breaks = sms.TRIES
     with pytest.raises(CannotSay):
         channel.inbound_since(datetime.now(UTC))
+
+
+def test_two_texts_of_one_second_keep_the_order_of_the_list_whatever_their_names() -> None:
+    newest_first = [
+        sms.Listed(sid, ANA, SENDER, words, True, CLAIM, 0)
+        for sid, words in (("SM1", "Sorry, I meant pain 3"), ("SM9", "done pain 6"))
+    ]
+    assert [row.body for row in sms.oldest_first(newest_first)] == ["done pain 6", "Sorry, I meant pain 3"]

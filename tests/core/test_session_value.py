@@ -14,9 +14,16 @@ NOON = datetime(2027, 3, 10, 12, tzinfo=UTC)
 
 
 def said(
-    number: int, *, replaces: int | None = None, staff: bool = False, settling: bool = False, **reading: Any
+    number: int,
+    *,
+    at: int | None = None,
+    replaces: int | None = None,
+    staff: bool = False,
+    settling: bool = False,
+    **reading: Any,
 ) -> Stated:
-    return Stated(number, NOON + timedelta(minutes=number), reading, replaces, staff, settling)
+    moment = NOON + timedelta(minutes=number if at is None else at)
+    return Stated(number, moment, reading, replaces, staff, settling)
 
 
 CASES = {
@@ -79,6 +86,18 @@ CASES = {
     "a correction of pain told apart takes both away": (
         [said(1, completed="all", pain=5, before=5, after=2), said(2, pain=3, replaces=1)],
         SessionValue("all", pain=3),
+    ),
+    "a correction handled before what it corrects": (
+        [said(3, at=1, completed="all", pain=6, before=6, after=2), said(2, pain=3, correction=True)],
+        SessionValue("all", pain=3),
+    ),
+    "a correction that came first leaves what is newer": (
+        [said(2, pain=3, correction=True), said(3, completed="all", pain=6)],
+        SessionValue("all", pain=6),
+    ),
+    "a correction that had something to correct leaves what came late": (
+        [said(1, completed="all", pain=4), said(4, at=2, pain=6), said(3, pain=2, replaces=1, correction=True)],
+        SessionValue("all", pain=6),
     ),
     "zero is a rating": ([said(1, completed="all", pain=0)], SessionValue("all", pain=0)),
 }

@@ -1,10 +1,11 @@
 """Which report a correction puts right: her newest of any kind; where it may be one of two she is asked."""
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
+from reminders.flows import receive
 from reminders.store.tables import Hold, Question
 from tests.clinic import World
-from tests.flows.hearing import reminded, templates
+from tests.flows.hearing import inbound, keep, reminded, templates
 from tests.flows.rounds import go, until
 
 THURSDAY = datetime(2027, 3, 4, 14, 0, tzinfo=UTC)
@@ -132,3 +133,30 @@ def test_a_high_rating_that_may_be_either_is_judged_all_the_same(world: World) -
     assert [one.rule for one in world.alerts()] == ["severe_pain"]
     assert len(world.rows(Hold, client_id=ana)) == 1
     assert "ask_meaning" not in templates(world)
+
+
+def test_a_correction_handled_before_what_it_corrects_counts_and_raises_nothing(world: World) -> None:
+    ana = reminded(world)
+    sent_at = world.now
+    world.pass_time(minutes=5)
+    world.hear("Sorry, I meant pain 3")
+
+    keep(world, inbound("done pain 6", "SM-late", world, received_at=sent_at), fetched=True)
+    receive.handle_waiting(world.db, world.now)
+
+    assert pains(world, ana)[0] == 3
+    assert world.alerts() == []
+
+
+def test_a_correction_fetched_late_leaves_what_was_told_after_it(world: World) -> None:
+    ana = reminded(world)
+    world.hear("done pain 6")
+    sent_at = world.now + timedelta(minutes=1)
+    world.pass_time(minutes=10)
+    world.hear("pain 5 now")
+
+    keep(world, inbound("Sorry, I meant pain 3", "SM-late", world, received_at=sent_at), fetched=True)
+    receive.handle_waiting(world.db, world.now)
+
+    assert pains(world, ana)[0] == 5
+    assert world.reports(ana)[-1].replaces == world.reports(ana)[0].id
