@@ -41,7 +41,9 @@ def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     if row.expires_at is not None and now > row.expires_at:
         return Verdict("expire", "too late")
     if kind_of(row.kind).to_staff:
-        return SEND
+        state = facts.alerts.get(row.alert_id or 0, "open")
+        is_over = row.kind == "alert" and state != "open" and not row.details.get("corrected")
+        return Verdict("withdraw", state) if is_over else SEND
     if row.client_id is None:
         return judge_age(row, facts, None, now)
     return judge_client(row, facts, now)
@@ -61,6 +63,8 @@ def judge_client(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     day = local_date(now, client.time_zone)
     if rules.ends_with_hold and client_id in facts.held:
         return Verdict("withdraw", "held")
+    if client.died_on is not None and not rules.is_answer:
+        return Verdict("withdraw", "death")
     if rules.ends_with_pause and any(p.from_on <= day <= p.until_on for p in facts.pauses.get(client_id, [])):
         return Verdict("withdraw", "paused")
     if row.kind in ("reminder", "evening") and row.session_id is not None:

@@ -138,6 +138,7 @@ class ShownClient:
     emergency_told_on: date | None
     active_on: date | None
     created_at: datetime | None
+    died_on: date | None
 
 
 @dataclass

@@ -8,8 +8,8 @@ import pytest
 from reminders.core.channel import StatusReport
 from reminders.core.schedule import local_date
 from reminders.errors import SendError
-from reminders.flows import care, deliver, delivery_status, details
-from reminders.store.tables import Client, Clinic, Contact
+from reminders.flows import alert, calling, care, deliver, delivery_status, details
+from reminders.store.tables import Alert, Client, Clinic, Contact
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, started, until
 
@@ -173,3 +173,45 @@ def test_the_address_is_read_again_before_the_call(world: World) -> None:
     deliver.hand_over(world.sender, claims)
 
     assert [row.state for row in world.queued("therapist_note")] == ["withdrawn"]
+
+
+def test_a_note_that_was_cut_off_does_not_come_after_her_death(world: World) -> None:
+    ana = started(world, holder="helper")
+    write_note(world, ana, "See you Friday")
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    world.pass_time(minutes=1)
+    world.hear("Ana passed away last night")
+
+    until(world, world.now + timedelta(minutes=15), hours=0.02)
+
+    assert [(row.state, row.why) for row in world.queued("therapist_note")] == [("withdrawn", "death")]
+
+
+def test_a_call_that_was_cut_off_is_not_made_again_once_the_alert_is_acknowledged(world: World) -> None:
+    started(world)
+    world.hear("I fell and hit my head")
+    world.sms.errors.append(SendError("cut off", unknown=True))
+    world.send()
+    assert [row.state for row in world.queued("alert") if row.channel == "sms"] == ["unknown"]
+    with world.db.begin() as tx:
+        alert.acknowledge(tx, tx.get_one(Alert, 1), "ben@example.org", "link", world.now)
+
+    until(world, world.now + timedelta(minutes=5), hours=0.02)
+
+    calls = [row for row in world.queued("alert") if row.channel == "sms"]
+    assert [(row.state, row.why) for row in calls] == [("withdrawn", "acknowledged")]
+
+
+def test_a_correction_of_an_acknowledged_alert_is_told(world: World) -> None:
+    started(world)
+    world.hear("I fell and hit my head")
+    world.send()
+    with world.db.begin() as tx:
+        one = tx.get_one(Alert, 1)
+        alert.acknowledge(tx, one, "ben@example.org", "link", world.now)
+        calling.tell_correction(tx, tx.get_one(Clinic, 1), one, world.now)
+
+    world.send()
+
+    assert {row.state for row in world.queued("alert") if row.details["corrected"]} == {"accepted"}
