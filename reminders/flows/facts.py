@@ -93,7 +93,7 @@ class Facts:
     held: set[int] = field(default_factory=set)
     pauses: dict[int, list[Pause]] = field(default_factory=dict)
     heard_at: dict[int, datetime] = field(default_factory=dict)  # by message; not read while all may be answered
-    alerts: dict[int, str] = field(default_factory=dict)  # the states of those that staff are called about
+    alert_states: dict[int, str] = field(default_factory=dict)  # the states of those that staff are called about
     begun: dict[int, list[datetime]] = field(default_factory=dict)
     reminders_ahead: dict[int, list[datetime]] = field(default_factory=lambda: defaultdict(list))
 
@@ -143,10 +143,10 @@ def read_facts(tx: Tx, rows: Sequence[Outbound], now: datetime) -> Facts:
         read_days(tx, facts, {row.client_id for row in rows if row.client_id is not None and asks_days(row)}, now)
         staff_ids |= {client.therapist_id for client in facts.clients.values()}
     read_heard(tx, facts, rows, now)
-    alert_ids = {row.alert_id for row in rows if row.kind == "alert" and row.alert_id is not None}
-    if alert_ids:
-        states = select_columns(col(Alert.id), col(Alert.state)).where(col(Alert.id).in_(alert_ids))
-        facts.alerts = {number or 0: state for number, state in tx.execute(states)}
+    called_about = {row.alert_id for row in rows if row.kind == "alert" and row.alert_id is not None}
+    if called_about:
+        states = select_columns(col(Alert.id), col(Alert.state)).where(col(Alert.id).in_(called_about))
+        facts.alert_states = {number or 0: state for number, state in tx.execute(states)}
     if session_ids:
         facts.sessions = {one.id: one for one in slim.sessions_shown(tx, session_ids)}
     alert_ids = {row.alert_id for row in rows if row.alert_id is not None}

@@ -41,7 +41,7 @@ def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     if row.expires_at is not None and now > row.expires_at:
         return Verdict("expire", "too late")
     if kind_of(row.kind).to_staff:
-        state = facts.alerts.get(row.alert_id or 0, "open")
+        state = facts.alert_states.get(row.alert_id or 0, "open")
         is_over = row.kind == "alert" and state != "open" and not row.details.get("corrected")
         return Verdict("withdraw", state) if is_over else SEND
     if row.client_id is None:
