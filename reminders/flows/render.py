@@ -256,7 +256,7 @@ def frame_of(
 def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetime) -> None:
     """Fill in a row's words: body and parts for a text; subject, body, HTML and headers for a mail."""
     if row.kind == "reminder":
-        note_load(scene, row)
+        riders.note_load(row, scene.client, scene.session)
     if row.channel == "sms" and row.template == row.kind == "reminder":
         body = shared_body(texts, scene, row)
         if body is not None:
@@ -271,16 +271,6 @@ def render(texts: Texts, scene: Scene, row: Outbound, links: Links, now: datetim
         row.parts = parts(row.body)
         return
     render_mail(texts, scene, row, made)
-
-
-def note_load(scene: Scene, row: Outbound) -> None:
-    """Keep on a reminder what rides in it; nothing is kept, or written, where nothing does or did.
-
-    A mail that stands in for a text which failed says all that the text said.
-    """
-    load = {**riders.load_of(scene.client, scene.session), **row.details.get(bulk.STANDS_IN_FOR, {})}
-    if load or bulk.RIDES in row.details:
-        bulk.put(row, details={**row.details, bulk.RIDES: load})
 
 
 def render_mail(texts: Texts, scene: Scene, row: Outbound, made: dict[str, Any]) -> None:

@@ -43,6 +43,16 @@ def load_of(client: Client | ShownClient | None, session: Day | None) -> dict[st
     return load
 
 
+def note_load(row: Outbound, client: Client | ShownClient | None, session: Day | None) -> None:
+    """Keep on a reminder what rides in it; nothing is kept, or written, where nothing does or did.
+
+    A mail that stands in for a text which failed says all that the text said.
+    """
+    load = {**load_of(client, session), **row.details.get(bulk.STANDS_IN_FOR, {})}
+    if load or bulk.RIDES in row.details:
+        bulk.put(row, details={**row.details, bulk.RIDES: load})
+
+
 def riding(load: Mapping[str, Any], language: str, emergency: str) -> dict[str, str]:
     """Return the sentences that a reminder carries: `morning` and `news`, empty where there is none."""
     words = explain.rule_words(language)["riders"]
