@@ -9,14 +9,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from reminders.core.words import VOCABULARIES
+
 LATE_REPORT_DAYS = 7  # a report within 7 days still turns a session into done or part
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
-# Words of one who speaks of herself, folded, and what stands before or behind her own name when she says who she is.
-FIRST_PERSON = frozenset({"i", "im", "i'm", "ive", "i've", "i'd", "me", "my", "mine", "myself"}) | frozenset(
-    {"yo", "mi", "mis", "conmigo", "estoy", "tengo", "siento"}
+# Words of one who speaks of herself, and what stands before or behind her own name when she says who she is.
+FIRST_PERSON = frozenset(word for one in VOCABULARIES.values() for word in one.talk["first_person"].split())
+BEFORE_OWN_NAME, BEHIND_OWN_NAME = (
+    tuple(phrase for one in VOCABULARIES.values() for phrase in one.talk[use].split("; "))
+    for use in ("before_name", "behind_name")
 )
-BEFORE_OWN_NAME = ("this is", "it's", "its", "it is", "i'm", "im", "i am", "my name is", "soy", "habla", "me llamo")
-BEHIND_OWN_NAME = ("here", "aqui", "speaking", "writing")
+MY = "|".join(one.talk["my"] for one in VOCABULARIES.values())
 OPEN_STATES = frozenset({"reminded", "skipped", "missed", "unsent"})  # what a report without a day may turn
 
 
@@ -116,7 +119,7 @@ def speaks_of_another(text: str, holder: Holder) -> bool:
     for name in (" ".join(words_of(one)) for one in holder.names):
         if says_who_she_is(text, line, name):
             return False
-        line = re.sub(rf" (?:my|mi) \w+ {re.escape(name)} ", f" {name} ", line)  # "my husband Hugo fell"
+        line = re.sub(rf" (?:{MY}) \w+ {re.escape(name)} ", f" {name} ", line)  # "my husband Hugo fell"
     return bool(set(line.split()) & FIRST_PERSON)
 
 

@@ -8,9 +8,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
-# What a correction takes back, "not 6", in Spanish "no 6"; sets and repetitions are none of the pain.
+from reminders.core.words import VOCABULARIES
+
+
+def _of(use: str) -> str:
+    """Return the words of one use, of all languages, as alternatives of an expression."""
+    return "|".join(word for one in VOCABULARIES.values() for word in one.talk[use].split())
+
+
+# What a correction takes back, "not a 6", "no 6"; sets and repetitions are none of the pain.
 TAKES_BACK = re.compile(
-    r"\bnot? (?:an? |un )?(\d{1,2})\b(?! *(?:x|\*|sets?|reps?|series?|veces|times)\b)", re.IGNORECASE
+    rf"\b(?:{_of('not')}) (?:(?:{_of('article')}) )?(\d{{1,2}})\b(?! *(?:\*|(?:{_of('counted')})\b))", re.IGNORECASE
 )
 
 

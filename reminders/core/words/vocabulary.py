@@ -20,6 +20,9 @@ class Vocabulary:
     -1 the last. `months`, `weekdays` (Monday is 0), `stretches` (word → days), `counts` ("never" is 0, "daily" 7).
     `during`, `exercising`, `not_yet`: a word of the first two with at most two between tells of exercises being done
     ("during the squats"), unless one of the third stands there too ("before doing my exercises").
+    `talk`: words by their use, `first_person`; `before_name` and `behind_name`, phrases with semicolons between, by
+    which a writer gives her own name; `my`; `not`, `article` and `counted`, of which the first two before a number take
+    it back ("not a 6"), unless the third stands behind it.
     `senses`: sense → words that carry it, for the trained judge alone. `marks_possessive`: an ending s on a day's name makes it that day's ("Thursday's today").
     """
 
@@ -42,6 +45,7 @@ class Vocabulary:
     during: str
     exercising: str
     not_yet: str
+    talk: Mapping[str, str]
     marks_possessive: bool = False
 
 

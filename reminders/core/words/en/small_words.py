@@ -240,3 +240,13 @@ SPELLED_OUT = {
     "eights": "x eight",
     "twelves": "x twelve",
 }
+
+TALK = {
+    "first_person": "i im i'm ive i've i'd me my mine myself",
+    "before_name": "this is; it's; its; it is; i'm; im; i am; my name is",
+    "behind_name": "here; speaking; writing",
+    "my": "my",
+    "not": "not no",
+    "article": "a an",
+    "counted": "x set sets rep reps times",
+}

@@ -78,4 +78,5 @@ VOCABULARY = Vocabulary(
     during=session_words.DURING,
     exercising=session_words.EXERCISING,
     not_yet=session_words.NOT_YET,
+    talk=small_words.TALK,
 )

@@ -170,3 +170,13 @@ SPELLED_OUT: dict[str, str] = {
     "nomemanden": "no me manden",
     "yanome": "ya no me",
 }
+
+TALK = {
+    "first_person": "yo me mi mis conmigo estoy tengo siento",
+    "before_name": "soy; habla; me llamo",
+    "behind_name": "aqui",
+    "my": "mi",
+    "not": "no",
+    "article": "un",
+    "counted": "x serie series rep reps repeticiones veces",
+}
