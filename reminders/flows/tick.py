@@ -19,6 +19,7 @@ from reminders.store.tables import Client, ExerciseSession
 LOG = logging.getLogger("reminders.tick")
 LEASE_SECONDS = 120
 AWAY = timedelta(minutes=10)  # after a longer stop nothing service-begun goes before the first fetch has ended
+FAR_APART = timedelta(hours=2)  # while held back, a longer time without a round is another stop
 HEARTBEAT = "heartbeat:"
 STOPPED, OVER = "stopped", "caught up"  # the mark of the newest stop, and its value once what came meanwhile was read
 
@@ -222,8 +223,11 @@ def notice_stop(worker: Worker, now: datetime) -> None:
         found, newest = marks.mark(tx, STOPPED), marks.worked_through(tx)
     stopped = found.at if found else None
     known = [at for at in (stopped, newest) if at is not None]
-    is_ahead = found is not None and found.value != OVER and stopped is not None and stopped > now
-    if known and now - max(known) <= AWAY and not is_ahead:
+    is_open = found is not None and found.value != OVER and stopped is not None
+    is_near = newest is None or now - newest <= FAR_APART
+    if is_open and stopped is not None and stopped <= now and is_near:
+        return  # held back already: rounds some minutes apart must not begin their half an hour of waiting anew
+    if not is_open and known and now - max(known) <= AWAY:
         return
     with worker.db.begin() as tx:
         marks.set_mark(tx, STOPPED, at=now if known else worker.began_at)

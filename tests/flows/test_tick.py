@@ -106,6 +106,18 @@ def test_after_half_an_hour_of_failing_readings_sessions_close_and_reminders_go(
     assert world.sessions(ana)[0].state == "missed"
 
 
+def test_rounds_far_apart_wait_for_a_list_that_cannot_be_read_no_longer_than_half_an_hour(world: World) -> None:
+    source = ListOfTexts()
+    ana, worker = started_worker(world, source)
+    source.is_down = True
+    world.now = FRIDAY_NOON
+    for _ in range(4):
+        tick.run(worker, world.now)
+        world.pass_time(minutes=15)
+
+    assert world.sessions(ana)[0].state == "missed"
+
+
 def test_a_list_that_failed_before_the_stop_is_given_half_an_hour_after_it(world: World) -> None:
     ana, _ = started_worker(world, ListOfTexts(is_down=True))
     world.now = FRIDAY_NOON
