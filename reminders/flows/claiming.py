@@ -55,7 +55,7 @@ def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: date
             continue
         worded = is_worded(sender, row, facts, shown, now)
         slot = pace.take(row.parts) if row.channel == "sms" and worded else 0.0
-        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds(), worded))
+        taken.append(Claim(row, moment + slot, moment + LEASE.total_seconds(), worded, gate.ends_at(row, facts, now)))
     until = sender.leases_at(tx) + LEASE
     bulk.write_claims(tx, [one.row for one in taken], now, until, system_clock(), sender.name)
     bulk.write_shown(tx, shown.values())

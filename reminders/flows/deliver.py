@@ -97,12 +97,12 @@ def call(sender: Sender, one: Claim) -> str | SendError:
     if why:
         return SendError(why, permanent=True, code="withdrawn")
     try:
-        return sender.channels[one.row.channel].send(outgoing(sender, one.row))
+        return sender.channels[one.row.channel].send(outgoing(sender, one.row, one.ends_at))
     except SendError as error:
         return error
 
 
-def outgoing(sender: Sender, row: Outbound) -> Outgoing:
+def outgoing(sender: Sender, row: Outbound, ends_at: datetime | None) -> Outgoing:
     """Return a claimed row as a channel takes it."""
     is_mail = row.channel == "email"
     return Outgoing(
@@ -111,7 +111,7 @@ def outgoing(sender: Sender, row: Outbound) -> Outgoing:
         body=row.body,
         row=row.id or 0,
         attempt=row.attempts,
-        valid_seconds=valid_seconds(row, sender.clock()),
+        valid_seconds=valid_seconds(ends_at, sender.clock()),
         subject=row.subject,
         html=row.html,
         headers=row.headers,
@@ -121,11 +121,11 @@ def outgoing(sender: Sender, row: Outbound) -> Outgoing:
     )
 
 
-def valid_seconds(row: Outbound, now: datetime) -> int:
+def valid_seconds(ends_at: datetime | None, now: datetime) -> int:
     """Return for how long the provider may still try: to the end of what it may be sent in, 60 to 36,000 seconds."""
-    if row.expires_at is None:
+    if ends_at is None:
         return LONGEST_VALID_SECONDS
-    return int(min(max((row.expires_at - now).total_seconds(), 60), LONGEST_VALID_SECONDS))
+    return int(min(max((ends_at - now).total_seconds(), 60), LONGEST_VALID_SECONDS))
 
 
 def settle(sender: Sender, results: Sequence[tuple[Outbound, str | SendError]]) -> Sent:

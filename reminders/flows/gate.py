@@ -11,9 +11,9 @@ from typing import Literal
 from sqlalchemy import Date, bindparam, text
 
 from reminders.core.kinds import kind_of
-from reminders.core.schedule import at_local, inside_window, local_date, next_inside_window
+from reminders.core.schedule import at_local, inside_window, local_date, next_inside_window, parse_window, window_end
 from reminders.flows.facts import A_WEEK, Facts, read_facts
-from reminders.flows.say import answer_due_at
+from reminders.flows.say import LATE_ANSWER, answer_due_at, is_danger_answer
 from reminders.store.db import Database
 from reminders.store.slim import ShownClient
 from reminders.store.tables import Outbound
@@ -85,6 +85,20 @@ def judge_age(row: Outbound, facts: Facts, client: ShownClient | None, now: date
         return SEND
     until = answer_due_at(facts.clinics[row.clinic_id], client, heard_at, row.kind, now, row.template)
     return SEND if until <= now else Verdict("wait", "outside her window", until)
+
+
+def ends_at(row: Outbound, facts: Facts, now: datetime) -> datetime | None:
+    """Return until when a row that goes now may still arrive: it expires, her window ends, or an answer grows old.
+
+    None where nothing ends it, as for danger answers and what goes to staff.
+    """
+    rules, client, clinic = kind_of(row.kind), facts.clients.get(row.client_id or 0), facts.clinics[row.clinic_id]
+    if rules.to_staff or is_danger_answer(row.kind, row.template) or not (rules.is_answer or row.window_from):
+        return row.expires_at
+    window = facts.window_of(client) if client is not None else parse_window(clinic.window)
+    zone = client.time_zone if client is not None else clinic.time_zone
+    end = window_end(now, window, zone) if inside_window(now, window, zone) else now + LATE_ANSWER
+    return end if row.expires_at is None else min(end, row.expires_at)
 
 
 def later(row: Outbound, window: tuple[str, str], zone: str, now: datetime) -> Verdict:

@@ -74,10 +74,11 @@ class Sent:
 class Claim:
     """A claimed row with the machine's moment from which the pace lets it go, and until when its lease lasts.
 
-    One that is not `worded` is never handed over: its words could not be written.
+    One that is not `worded` is never handed over: its words could not be written. `ends_at`: until when it may arrive.
     """
 
     row: Outbound
     slot: float
     until: float
     worded: bool = True
+    ends_at: datetime | None = None

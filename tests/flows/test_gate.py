@@ -215,3 +215,27 @@ def test_a_correction_of_an_acknowledged_alert_is_told(world: World) -> None:
     world.send()
 
     assert {row.state for row in world.queued("alert") if row.details["corrected"]} == {"accepted"}
+
+
+def test_the_provider_tries_a_note_no_longer_than_to_the_end_of_her_window(world: World) -> None:
+    ana = started(world)
+    until(world, at(5, 0, 50))  # 19:50 in New York
+    write_note(world, ana)
+    world.send()
+
+    assert world.sms.sent[-1].valid_seconds == timedelta(minutes=10).total_seconds()
+
+
+def test_the_provider_tries_an_answer_at_night_for_a_quarter_of_an_hour_and_a_danger_answer_as_long_as_it_can(
+    world: World,
+) -> None:
+    started(world)
+    until(world, at(4, 3))  # 22:00 in New York
+    world.hear("done, pain 2")
+    world.send()
+    usual = world.sms.sent[-1].valid_seconds
+    world.hear("I fell and hit my head")
+    world.send()
+
+    assert usual == timedelta(minutes=15).total_seconds()
+    assert world.sms.sent[-1].valid_seconds > usual
