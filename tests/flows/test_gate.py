@@ -42,7 +42,7 @@ def hours_of(world: World, kind: str, zone: str = NEW_YORK) -> list[str]:
 
 MOVED = {
     "she moves west": (details.Wanted({}, time_zone="Pacific/Honolulu"), "Pacific/Honolulu", "Thu 08:00"),
-    "her window begins later": (details.Wanted({"window": "10:00-18:00"}), NEW_YORK, "Thu 10:00"),
+    "her window begins later": (details.Wanted({"window": "08:30-18:00"}), NEW_YORK, "Thu 08:30"),
 }
 
 
