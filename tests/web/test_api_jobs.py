@@ -135,6 +135,9 @@ def test_programs_proposals_and_the_inbox(desk: Desk, program: Program, ana: int
 
     proposal = program.ask("GET", "/proposals")["items"][0]
     assert (proposal["step"], proposal["because"]) == (2, ["5 of 6"])
+    held = program.ask("POST", f"/proposals/{proposal['id']}", 409, by=BEN, answer="approve")
+    assert held["detail"] == "She is on hold: clear the hold before her dose goes up."
+    program.ask("POST", f"{path}/clear", by=BEN)
     assert program.ask("POST", f"/proposals/{proposal['id']}", by=BEN, answer="approve")["done"] == "approved"
     program.ask("POST", f"/proposals/{proposal['id']}", 409, by=BEN, answer="decline")
     note = next(one for one in program.ask("GET", "/inbox")["items"] if one["kind"] == "question")
