@@ -184,7 +184,7 @@ class Listed:
 
 
 def oldest_first(rows: Sequence["Listed"]) -> list["Listed"]:
-    """Return rows of the provider's list, which stands newest first, in the order of time.
+    """Return rows of the provider's list, which stands newest first (from memory), in the order of time.
 
     Its times are whole seconds: within one of them its own order counts, since a correction follows what it corrects.
     """

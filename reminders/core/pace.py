@@ -3,7 +3,7 @@ Pure."""
 
 from dataclasses import dataclass
 
-MOST_PARTS = 24  # no text has more: 1,600 characters at 67 a part
+MOST_PARTS = 24  # no text has more: 1,600 characters (Twilio, from memory) at 67 a part (3GPP TS 23.040, from memory)
 MOST_AHEAD_SECONDS = 10.0  # how far ahead of it a claim may give out parts, with room for clocks that differ
 
 

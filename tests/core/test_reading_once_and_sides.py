@@ -180,6 +180,8 @@ def test_what_is_denied_or_a_turn_of_speech_is_no_sign(language: str, texts: tup
         ("es", "me va a matar este dolor de pecho", "chest_or_breathing"),
         ("es", "me quiero matar, me va a matar la tristeza", "crisis"),
         ("es", "me ahogan las deudas y me falta el aire", "chest_or_breathing"),
+        ("es", "me lleva la tristeza", "crisis"),
+        ("es", "la tristeza me va a matar", "crisis"),
         ("es", "me recuperé de la caída de marzo pero ayer me caí otra vez", "fall_or_injury"),
         ("es", "perdone la molestia, me caí ayer", "fall_or_injury"),
     ],

@@ -28,6 +28,20 @@ def consent_at_the_desk(world: World, client_id: int) -> None:
         details.consent_given(tx, clinic, client, "signed form", date(2027, 3, 1), FAY, world.now)
 
 
+def discharge(lost: Lost, ana: int) -> None:
+    with lost.world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        closing.close(tx, client, "lost", FAY, lost.world.now)
+
+
+def open_again(lost: Lost, ana: int) -> None:
+    with lost.world.db.begin() as tx:
+        client = tx.get(Client, ana)
+        assert client is not None
+        closing.reopen(tx, client, FAY, lost.world.now)
+
+
 def test_a_hold_outlives_the_end_of_another_rules_hold(lost: Lost) -> None:
     ana = lost.world.enrol("Ana Ruiz")
     bo = lost.world.enrol("Bo Lund", ANA, holder="shared")
@@ -71,15 +85,12 @@ def test_a_client_opened_again_after_her_discharge_is_not_discharged_by_a_restor
     lost.world.send()
     lost.back_up()
     lost.world.pass_time(minutes=10)
-    with lost.world.db.begin() as tx:
-        client = tx.get(Client, ana)
-        assert client is not None
-        closing.close(tx, client, "lost", FAY, lost.world.now)
+    discharge(lost, ana)
+    open_again(lost, ana)
     with lost.world.db.begin() as tx:
         client, clinic = tx.get(Client, ana), tx.get(Clinic, 1)
         assert client is not None
         assert clinic is not None
-        closing.reopen(tx, client, FAY, lost.world.now)
         details.consent_given(tx, clinic, client, "signed form", date(2027, 3, 1), FAY, lost.world.now)
     world = lost.bring_back()
 
@@ -90,15 +101,9 @@ def test_a_client_opened_again_after_her_discharge_is_not_discharged_by_a_restor
 def test_a_client_discharged_once_more_stays_discharged(lost: Lost) -> None:
     ana = lost.world.enrol()
     lost.back_up()
-    for step in ("close", "reopen", "close"):
+    for step in (discharge, open_again, discharge):
         lost.world.pass_time(minutes=1)
-        with lost.world.db.begin() as tx:
-            client = tx.get(Client, ana)
-            assert client is not None
-            if step == "close":
-                closing.close(tx, client, "lost", FAY, lost.world.now)
-            else:
-                closing.reopen(tx, client, FAY, lost.world.now)
+        step(lost, ana)
     world = lost.bring_back()
     lost.resume(world)
 
@@ -110,14 +115,8 @@ def test_a_client_opened_again_without_a_new_consent_gets_nothing_after_a_restor
     lost.world.send()
     lost.back_up()
     lost.world.pass_time(minutes=10)
-    with lost.world.db.begin() as tx:
-        client = tx.get(Client, ana)
-        assert client is not None
-        closing.close(tx, client, "lost", FAY, lost.world.now)
-    with lost.world.db.begin() as tx:
-        client = tx.get(Client, ana)
-        assert client is not None
-        closing.reopen(tx, client, FAY, lost.world.now)
+    discharge(lost, ana)
+    open_again(lost, ana)
     world = lost.bring_back()
     lost.resume(world)
     given = lost.world.sms.given

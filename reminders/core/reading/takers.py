@@ -87,7 +87,7 @@ def _sets_held(numbers: Numbers, start: int, end: int, places: list[int], values
 
 def _sets_only(numbers: Numbers, start: int, end: int, places: list[int], values: list[float], exercises: int) -> bool:
     if values and values[0] > _MOST_SETS:
-        return _amount(numbers, start, end, None, values[0], "each")  # "ten of each"
+        return _amount(numbers, start, end, None, values[0], "each")  # "all x 10"
     return bool(values) and _amount(numbers, start, end, values[0], None)
 
 

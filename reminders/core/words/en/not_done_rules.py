@@ -3,13 +3,18 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
-RULES = {
-    "skip": """
+# Left out, whatever else is told.
+_SURELY_SKIPPED = """
         did|done sod|bugger|naff all? ,|.|$|today
-        none done ,|.|$
         , skipping ,|.|$|today|it|them
         never did|do|done|touched them|em|it|any|one|a ,|.|$|thing
         havent|hadnt exercised|exercise|worked at? all? today|tonight|,|.|$
+"""
+
+RULES = {
+    "skip": _SURELY_SKIPPED
+    + """
+        none done ,|.|$
         too late now? for|to EXERNOUN|exercise|do|start
         ^ hail|hell|heck|lord|goodness no|nope
         unable to? complete|do|perform|manage|attempt|finish today|todays|tonights|this|my EXERNOUN
@@ -205,10 +210,9 @@ RULES = {
         nothing hurt|hurts|new|bad
         not bad
     """,
-    "skip_sure": """
-        , skipping ,|.|$|today|it|them
+    "skip_sure": _SURELY_SKIPPED
+    + """
         ^ skipping today|it|them|,|.|$
-        did|done sod|bugger|naff all? ,|.|$|today
         ^ no|nope|nah siree|sirree|sirreebob
         . zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
         ^ zip|zilch|nada|zero|nothing done|completed|finished ,|.|$|today
@@ -217,8 +221,6 @@ RULES = {
         havent|hadnt touched todays|today|it|them ~ and|nor|or wont|cant|not
         ^ i? didnt|dint|couldnt even|really? bother ,|.|$|today|tonight
         didnt|dint|couldnt bother ,|.|$
-        never did|do|done|touched them|em|it|any|one|a ,|.|$|thing
-        havent|hadnt exercised|exercise|worked at? all? today|tonight|,|.|$
         too late now? for|to EXERNOUN
         unable to? complete|do|perform|manage|attempt|finish today|todays|tonights|this|my EXERNOUN
         not a|even? one|single of? EM|EXER got|was|were done

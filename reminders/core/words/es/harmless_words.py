@@ -340,8 +340,8 @@ RULES = {
         no puedo mas noche !y
     """,
     "idiom.crisis": """
-        me va|van a matar|regañar|reganar
-        me lleva el|la diablo|demonio|chingada|fregada|tostada|trampa|tristeza
+        la|el|mi DOCTOR|profesora|profe|maestra|licenciada|fisio|terapeuta|jefe|jefa me va a matar
+        me lleva el|la diablo|demonio|chingada|fregada|tostada|trampa
         me mato la|el|esa|ese|esta subida|caminata|cuesta|escalera|rutina|clase|sesion|serie|calor|trabajo|tandem|silla|pared
         que ganas de vivir me|nos da|dan|dio|dieron
     """,

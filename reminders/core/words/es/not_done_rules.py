@@ -3,14 +3,19 @@
 A label a block, a pattern a line; the notation stands in reading/patterns.py.
 """
 
-RULES = {
-    "skip": """
+# Left out, whatever else is told.
+_SURELY_SKIPPED = """
         ni lo|los|las|la? intente|toque
         faltare hoy
         , hoy lo|los|la|las dejo|dejare|salto ,|.|$
         ^ hoy lo|los|la|las dejo|dejare|salto ,|.|$
         , lo|los|la|las dejo|salto por? hoy ,|.|$
         ^ lo|los|la|las dejo|salto por? hoy ,|.|$
+"""
+
+RULES = {
+    "skip": _SURELY_SKIPPED
+    + """
         quede|quedo|quedamos debiendo
         mejor descanso ,|.|$|hoy
         ni intente|probe|empece|comence|arranque|toque los|las|el|la EXERNOUN
@@ -133,13 +138,8 @@ RULES = {
         no me salte|brinque
         tuve que
     """,
-    "skip_sure": """
-        ni lo|los|las|la? intente|toque
-        faltare hoy
-        , hoy lo|los|la|las dejo|dejare|salto ,|.|$
-        ^ hoy lo|los|la|las dejo|dejare|salto ,|.|$
-        , lo|los|la|las dejo|salto por? hoy ,|.|$
-        ^ lo|los|la|las dejo|salto por? hoy ,|.|$
+    "skip_sure": _SURELY_SKIPPED
+    + """
         ^ ni un|uno solo? EXERNOUN
         , ni un|uno solo? EXERNOUN ,|.|$
         ninguno|ninguna|nada hecho|hecha|realizado|realizada|cumplido ,|.|$|hoy
