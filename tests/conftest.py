@@ -1,6 +1,5 @@
 """What every test may use: an empty folder, a database of either kind, a clinic with its people, a still clock."""
 
-import itertools
 import os
 import shutil
 import tempfile
@@ -15,6 +14,7 @@ from sqlalchemy import Connection, create_engine, text
 from reminders.store import schema, seed
 from reminders.store.db import Database
 from tests.clinic import World, a_world
+from tests.postgres import KEEP, EmptiedDatabase, named
 
 pytest_plugins = ["tests.plugins.require_all", "tests.plugins.longest_first", "tests.plugins.compiled_once"]
 
@@ -23,8 +23,6 @@ settings.register_profile("ours", deadline=None, suppress_health_check=[HealthCh
 settings.load_profile("ours")
 
 NOW = datetime(2027, 3, 1, 15, 0, tzinfo=UTC)  # a Monday, 10:00 in New York
-
-NUMBERS = itertools.count()
 
 LOOPBACK = ["127.0.0.1", "::1", "localhost"]
 
@@ -79,16 +77,12 @@ def postgres_server() -> Iterator[str]:
     schema.upgrade(db)
     with db.begin() as tx:
         seed.first_clinic(tx, NOW)
+    with db.engine.begin() as connection:
+        connection.execute(text(KEEP))
     db.close()
     yield uri
     server.cleanup()
     shutil.rmtree(folder, ignore_errors=True)
-
-
-def named(uri: str, name: str) -> str:
-    """Return a server's address with another database name."""
-    base, _, query = uri.partition("?")
-    return f"{base.rsplit('/', 1)[0]}/{name}?{query}"
 
 
 @pytest.fixture
@@ -108,13 +102,19 @@ def postgres_admin(postgres_server: str) -> Iterator[Connection]:
     engine.dispose()
 
 
+@pytest.fixture(scope="session")
+def emptied_postgres(postgres_server: str, postgres_admin: Connection) -> Iterator[EmptiedDatabase]:
+    """Return the PostgreSQL database that this process's tests are lent one after the other."""
+    made = EmptiedDatabase(postgres_server, postgres_admin)
+    yield made
+    made.engine.dispose()
+
+
 @pytest.fixture
-def postgres_url(postgres_server: str, postgres_admin: Connection) -> Iterator[str]:
-    """Return the address of a fresh PostgreSQL database of this test's own."""
-    name = f"t{next(NUMBERS)}"
-    postgres_admin.execute(text(f"CREATE DATABASE {name} TEMPLATE fresh"))
-    yield named(postgres_server, name)
-    postgres_admin.execute(text(f"DROP DATABASE {name} WITH (FORCE)"))
+def postgres_url(emptied_postgres: EmptiedDatabase) -> Iterator[str]:
+    """Return the address of a PostgreSQL database that is as a fresh one."""
+    yield emptied_postgres.url
+    emptied_postgres.empty()
 
 
 @pytest.fixture(params=["sqlite", pytest.param("postgres", marks=pytest.mark.postgres)])

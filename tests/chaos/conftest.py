@@ -10,7 +10,7 @@ from sqlalchemy import create_engine, text
 
 from reminders.store.db import Database
 from tests.chaos.crowd import enrol_crowd
-from tests.conftest import named
+from tests.postgres import named
 
 SMALL, MEDIUM, LARGE = 3, 40, 300
 

@@ -2,25 +2,21 @@
 
 from datetime import UTC, datetime
 
-from reminders.flows import escalate, morning, progress, sweep
+from reminders.flows import tick
 from reminders.store.tables import Outbound
 from tests.clinic import World
 
-JOBS = (sweep.close_sessions, sweep.run, progress.run, morning.run, escalate.run)
+JOBS = (tick.SWEEP, tick.PLAN, tick.WATCH, tick.REVIEW, tick.MORNING, tick.ESCALATE)
 
 
 def go(world: World) -> None:
-    """Do everything that is due now, and send it."""
-    planned = False
+    """Do everything that is due now, as a round of the service does it, and send it."""
     for job in JOBS:
-        while True:
+        with world.db.read() as tx:
+            is_due = job.is_due(tx, world.now)
+        while is_due:
             with world.db.begin() as tx:
-                done = job(tx, world.now)
-            if not done:
-                break
-        if not planned:
-            world.plan()
-            planned = True
+                is_due = job.work(tx, world.now) > 0
     world.send()
 
 
