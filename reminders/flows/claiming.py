@@ -80,7 +80,7 @@ def may_go(sender: Sender, tx: Tx, row: Outbound, facts: gate.Facts, now: dateti
         return False
     row.state = "expired" if verdict.action == "expire" else "withdrawn"
     row.why, row.settled_at = verdict.why, now
-    outcomes.reminder_not_sent(tx, row, facts, now)
+    outcomes.not_sent(tx, row, facts, now)
     return False
 
 

@@ -1,7 +1,7 @@
 """Whether a message may go at this instant: consent, hold, pause, session, window, caps and expiry, read at the claim.
 
 `judge` answers for one row from facts that `Facts` has read for a whole batch; `still_allowed` reads consent, hold and
-pause once more right before a call.
+pause once more right before a call, and for staff whether their number said STOP.
 """
 
 from dataclasses import dataclass
@@ -20,6 +20,7 @@ from reminders.store.tables import Outbound
 
 __all__ = ["SEND", "Facts", "Verdict", "judge", "read_facts", "still_allowed"]
 
+STAFF_STOPPED = "staff stopped"
 A_DAY = 2  # texts that the service begins: at most 2 a local day; the seven-day count is below
 LEAST_A_WEEK = 5
 
@@ -43,6 +44,9 @@ def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:
     if kind_of(row.kind).to_staff:
         state = facts.alert_states.get(row.alert_id or 0, "open")
         is_over = row.kind == "alert" and state != "open" and not row.details.get("corrected")
+        staff = facts.staff.get(row.staff_id or 0)
+        if not is_over and staff is not None and ends_with_staff_stop(row) and staff.mobile_stopped_at is not None:
+            return Verdict("withdraw", STAFF_STOPPED)
         return Verdict("withdraw", state) if is_over else SEND
     if row.client_id is None:
         return judge_age(row, facts, None, now)
@@ -167,12 +171,21 @@ STILL = text(
     "AND pause.from_on <= :day AND pause.until_on >= :day) "
     "FROM client LEFT JOIN contact ON contact.id = :contact WHERE client.id = :client"
 )
+STAFF_STILL = text("SELECT mobile_stopped_at FROM staff WHERE id = :staff")
 STILL_POSTGRES = STILL.bindparams(bindparam("day", type_=Date()))
+
+
+def ends_with_staff_stop(row: Outbound) -> bool:
+    """Return whether a row to staff is a text that STOP from that number ends: all but the answer to her own text."""
+    return row.staff_id is not None and row.channel == "sms" and row.kind != "staff_answer"
 
 
 def still_allowed(db: Database, row: Outbound, now: datetime) -> str:
     """Return why a claimed row may no longer go, empty when it may; read right before the call."""
     rules = kind_of(row.kind)
+    if ends_with_staff_stop(row):
+        staff = db.look(STAFF_STILL, {"staff": row.staff_id})
+        return STAFF_STOPPED if staff is not None and staff[0] is not None else ""
     if row.client_id is None or not (rules.needs_consent or rules.ends_with_hold or rules.ends_with_pause):
         return ""
     day = local_date(now, row.time_zone or "UTC")

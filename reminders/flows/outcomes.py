@@ -127,6 +127,8 @@ def refused(tx: Tx, row: Outbound, error: SendError, now: datetime) -> bool:
     if error.code == "withdrawn":
         row.state, row.why, row.settled_at = "withdrawn", str(error), now
         session_not_reminded(tx, row, str(error), now)
+        if row.why == gate.STAFF_STOPPED:
+            after_failure(tx, row, now)  # somebody else must hear of the alert
         return False
     row.code = error.code
     if error.unknown and row.channel == "sms":
@@ -217,8 +219,13 @@ def urgent_answer_failed(tx: Tx, row: Outbound, now: datetime) -> None:
     escalate.answer_failed(tx, row, now)
 
 
-def reminder_not_sent(tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> None:
-    """Settle the session of a reminder that was taken back or expired before it was handed over."""
+def not_sent(tx: Tx, row: Outbound, facts: gate.Facts, now: datetime) -> None:
+    """Settle the session of a reminder that was taken back or expired before it was handed over.
+
+    A call about an alert to a number that said STOP since steps on to somebody else.
+    """
+    if row.why == gate.STAFF_STOPPED:
+        after_failure(tx, row, now)
     if row.kind != "reminder" or row.session_id is None:
         return
     if row.state == "expired":

@@ -3,10 +3,10 @@
 import pytest
 from sqlmodel import col, select
 
-from reminders.flows import receive
+from reminders.flows import claiming, deliver, receive
 from reminders.flows.staff_line import is_command
 from reminders.store.tables import Contact, Outbound, Staff
-from tests.clinic import BEN, World
+from tests.clinic import BEN, DEE, World
 from tests.flows.hearing import inbound, keep, reminded
 
 COMMANDS = {
@@ -145,3 +145,38 @@ def test_an_admin_who_was_called_since_nobody_else_could_be_may_acknowledge(worl
     world.hear(f"ok {world.alerts(ana)[0].number}", CLERK)
 
     assert world.alerts(ana)[0].acknowledged_by == "fay@example.org"
+
+
+def fallen(world: World) -> None:
+    """Let Ana fall, so that a text about an urgent alert waits for Ben."""
+    reminded(world)
+    world.hear("I fell in the bathroom")
+
+
+def alert_texts(world: World, state: str) -> list[str]:
+    return [row.to for row in world.queued("alert") if row.channel == "sms" and row.state == state]
+
+
+def test_after_stop_no_text_that_waited_goes_to_staff_and_somebody_else_is_called(world: World) -> None:
+    fallen(world)
+    assert alert_texts(world, "waiting") == [BEN]
+    world.hear("STOP", BEN)
+
+    world.send()
+
+    assert (alert_texts(world, "withdrawn"), alert_texts(world, "accepted")) == ([BEN], [DEE])
+
+
+def test_stop_after_the_claim_still_ends_a_text_to_staff_and_somebody_else_is_called(world: World) -> None:
+    fallen(world)
+    sender = world.sender
+    claims, _, _ = claiming.claim(sender)
+    assert BEN in [one.row.to for one in claims]
+    with world.db.begin() as tx:
+        tx.get_one(Staff, ben(world).id).mobile_stopped_at = world.now
+
+    deliver.hand_over(sender, claims)
+    world.send()
+
+    assert (alert_texts(world, "withdrawn"), alert_texts(world, "accepted")) == ([BEN], [DEE])
+    assert BEN not in [one.to for one in world.sms.sent]
