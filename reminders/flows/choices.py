@@ -12,10 +12,10 @@ from reminders.core.attribution import Holder, named_holders
 from reminders.core.decide import ABOUT_A_SESSION
 from reminders.core.rules.danger import falls_counted, rules_out_a_pause
 from reminders.core.schedule import client_day, local_date, week_of
-from reminders.flows import alert, consent, pause, questions, say
-from reminders.flows.understand import Heard
+from reminders.flows import alert, consent, pause, questions, say, waiting_words
+from reminders.flows.understand import Heard, settle_whose
 from reminders.store.db import Tx
-from reminders.store.tables import Client, DailyAnswer, InboundRow, Question, Report
+from reminders.store.tables import Client, DailyAnswer, Question, Report
 from reminders.texts_said import said_date
 
 
@@ -125,19 +125,22 @@ def who(tx: Tx, heard: Heard, question: Question) -> bool:
     if starts:
         consent.start(tx, heard, [pair for pair in heard.people if pair[1].id in named])
         return True
-    for inbound_id in question.details.get("inbounds", []):
-        row = tx.get(InboundRow, inbound_id)
-        if row is not None:
-            row.client_id, row.handled_at, row.outcome = min(named), None, ""
-    tx.flush()
+    waiting_words.is_theirs(tx, question, min(named))
     return True
 
 
-def says_more(heard: Heard) -> bool:
-    """Return whether a reply that names whose an earlier one was says something of its own."""
+def says_more(tx: Tx, heard: Heard) -> bool:
+    """Return whether a reply that names whose an earlier one was says something of its own, and read it as such."""
+    as_answer = heard.reading, heard.why
+    heard.question = None
+    settle_whose(tx, heard)
     reading = heard.reading
     asks_for = reading.intent not in (*ABOUT_A_SESSION, "unclear", "chat")
-    return bool(reading.red_flags or reading.concerns) or asks_for or reading.pain is not None
+    tells = reading.pain is not None or reading.sets is not None or reading.by_exercise or reading.completed == "part"
+    if tells or asks_for or reading.red_flags or reading.concerns:
+        return True
+    heard.reading, heard.why = as_answer
+    return False
 
 
 def number_of(choice: Any) -> int | None:

@@ -237,10 +237,9 @@ def handle_known(tx: Tx, heard: Heard, is_sure: bool) -> None:
     """Read a message from a known address, decide whose it is, and act on it."""
     settle_whose(tx, heard)
     question = heard.question
-    if is_sure and question is not None and question.kind == "who" and choices.who(tx, heard, question):
-        heard.question = None
-        if not choices.says_more(heard):
-            return
+    is_name = is_sure and question is not None and question.kind == "who" and choices.who(tx, heard, question)
+    if is_name and not choices.says_more(tx, heard):
+        return
     if not is_sure:
         unverified.handle(tx, heard)
         return

@@ -61,12 +61,21 @@ def keep(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: Si
 
 def keep_unanswered(tx: Tx, heard: Heard, client: Client) -> None:
     """Keep and judge what she tells of a session beside her wish to hear no more; nothing of it is answered."""
-    reading = heard.reading
-    if reading.completed is None and reading.pain is None and not reading.by_exercise:
-        return
-    session = reports.session_of(tx, heard, client)
-    report = reports.keep_report(tx, heard, client, session)
-    judge.judge_report(tx, heard.clinic, client, session, report, heard.now)
+    if tells_of_a_session(heard.reading):
+        session = reports.session_of(tx, heard, client)
+        report = reports.keep_report(tx, heard, client, session)
+        judge.judge_report(tx, heard.clinic, client, session, report, heard.now)
+
+
+def keep_judged(tx: Tx, heard: Heard, client: Client) -> None:
+    """Keep what she tells of a session beside a sign that was judged before it was known to be hers."""
+    if tells_of_a_session(heard.reading):
+        reports.keep_report(tx, heard, client, reports.session_of(tx, heard, client))
+
+
+def tells_of_a_session(reading: Reading) -> bool:
+    """Return whether a reply says what was done or how it hurt."""
+    return reading.completed is not None or reading.pain is not None or bool(reading.by_exercise)
 
 
 def ask_again(tx: Tx, heard: Heard, client: Client, kind: str) -> None:

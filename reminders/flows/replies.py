@@ -10,7 +10,19 @@ from sqlmodel import select
 
 from reminders.core.decide import ABOUT_A_SESSION, CHOICES, Decision, Situation, decide, is_clear
 from reminders.core.schedule import client_day
-from reminders.flows import choices, consent, judge, meant, pause, questions, recording, reports, say, wishes
+from reminders.flows import (
+    choices,
+    consent,
+    judge,
+    meant,
+    pause,
+    questions,
+    recording,
+    reports,
+    say,
+    waiting_words,
+    wishes,
+)
 from reminders.flows.understand import Heard
 from reminders.store import around, clients
 from reminders.store.db import Tx
@@ -103,33 +115,16 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
     elif talk and not is_clear(reading, heard.row.text):
         heard.outcome = "written"
     elif all(clients.open_hold(tx, client.id or 0) is not None for client in everyone):
-        note_whose(tx, heard)
+        waiting_words.note(tx, heard.row, everyone, heard.now)
         heard.say("said_back", "said_back_unclear", name="")
         heard.outcome = "desk"
     elif heard.question is not None and heard.question.kind == "who":
-        questions.close(heard.question, "unanswered", heard.now)
-        note_whose(tx, heard)
+        waiting_words.give_up(tx, heard.question, heard.now)
+        waiting_words.note(tx, heard.row, everyone, heard.now)
         heard.say("said_back", "said_back_unclear", name="")
         heard.outcome = "desk"
     elif heard.is_open:
-        ask_whose(tx, heard)
-
-
-def note_whose(tx: Tx, heard: Heard) -> None:
-    """Put words of which nobody knows whose they are into the inbox of each clinic with a client on that phone."""
-    for clinic_id in dict.fromkeys(client.clinic_id for _, client in heard.people):
-        clinic = clients.the_clinic(tx, clinic_id)
-        details = {"what": "whose"}
-        say.tell_desk(tx, clinic, None, "unclear", heard.row.text, details, heard.now, inbound_id=heard.row.id)
-
-
-def ask_whose(tx: Tx, heard: Heard) -> None:
-    """Ask whose a reply is; the answer has it read again as hers."""
-    names = [client.name.split()[0] for _, client in heard.people if client.state != "closed"]
-    waiting = {"names": names, "inbounds": [heard.row.id]}
-    questions.ask(tx, "who", heard.row.address, None, heard.now, inbound_id=heard.row.id, details=waiting)
-    heard.say("ask", "ask_who", slot="ask", names=names)
-    heard.outcome = "asked who"
+        waiting_words.ask(tx, heard)
 
 
 def judge_danger(tx: Tx, heard: Heard, client: Client, is_torn: bool = False) -> bool:
@@ -174,7 +169,7 @@ def apply(tx: Tx, heard: Heard, client: Client, decision: Decision, situation: S
     elif decision.closes == "answered" and heard.question is not None and heard.question.kind in CHOICES:
         choices.answered(tx, heard, client, heard.question)
     elif decision.ask == "who":
-        ask_whose(tx, heard)
+        waiting_words.ask(tx, heard)
     elif decision.ask is not None:
         recording.ask_again(tx, heard, client, decision.ask)
     elif decision.note:

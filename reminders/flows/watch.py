@@ -1,4 +1,4 @@
-"""What lasts too long: pauses past their date, holds over a week, danger answers that nobody took within two minutes.
+"""What lasts too long: pauses past their date, long holds, danger answers not taken in two minutes, words unnamed.
 
 Sessions that close stand in flows/sweep, alerts that nobody takes in flows/escalate.
 """
@@ -12,7 +12,7 @@ from sqlmodel import col, select
 from reminders.core.hours import Hours
 from reminders.core.levels import Levels
 from reminders.core.schedule import local_date
-from reminders.flows import calling, explain, other_ways, outcomes, say, steps
+from reminders.flows import calling, explain, other_ways, outcomes, say, steps, waiting_words
 from reminders.store import around, clients, histories, outbox
 from reminders.store.db import Tx
 from reminders.store.tables import Client, Hold, Outbound, Pause, Staff
@@ -25,6 +25,7 @@ LATE = "late answer"
 def run(tx: Tx, now: datetime, limit: int = BATCH) -> int:
     """Do what is due; return how much was done, 0 when nothing is left."""
     done = end_pauses(tx, now, limit) + tell_of_long_holds(tx, now, limit) + help_late_answers(tx, now, limit)
+    done += waiting_words.let_go(tx, now, limit)
     tx.flush()
     return done
 

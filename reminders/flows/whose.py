@@ -1,4 +1,6 @@
-"""Staff says whose a danger sign from a shared phone was: hers stays, the others' alerts and holds of it end.
+"""Staff says whose a danger sign from a shared phone was: hers stays, the others' alerts, holds and flags of it end.
+
+What else the words tell, an amount or a rating, is then kept as hers.
 
 Whose an ordinary reply is gets asked of the client and stands in flows/choices.
 """
@@ -9,9 +11,11 @@ from sqlmodel import col, select
 
 from reminders.errors import Refused
 from reminders.flows import alert as alerts
-from reminders.flows import audit, calling, easy_day, hold
+from reminders.flows import audit, calling, easy_day, hold, recording, understand
+from reminders.flows.understand import Heard
+from reminders.store import clients
 from reminders.store.db import Tx
-from reminders.store.tables import Alert, Client, Hold
+from reminders.store.tables import Alert, Client, Flag, Hold, InboundRow
 
 NOTE = "It was another client on that phone."
 
@@ -31,8 +35,35 @@ def is_hers(tx: Tx, one: Alert, by: str, now: datetime) -> list[Alert]:
     calling.add_event(tx, one, "whose", now, by=by, details={"client": one.client_id})
     for other in others:
         alerts.settle(tx, other, by, "expected", NOTE, now)
+        forget_flags(tx, other, causes)
         end_hold_of(tx, other, by, now)
+    client = tx.get(Client, one.client_id) if one.client_id else None
+    if client is not None:
+        for inbound_id in sorted(causes):
+            keep_as_hers(tx, client, inbound_id, now)
     return others
+
+
+def keep_as_hers(tx: Tx, client: Client, inbound_id: int, now: datetime) -> None:
+    """Keep what a message told of a session as this client's report, once; its signs have been judged already."""
+    row = tx.get(InboundRow, inbound_id)
+    if row is None or row.client_id is not None:
+        return
+    row.client_id = client.id
+    people = [pair for pair in clients.clients_at(tx, row.address) if pair[1].id == client.id]
+    if people:
+        heard = Heard(row, clients.the_clinic(tx, client.clinic_id), now, people)
+        understand.settle_whose(tx, heard)
+        recording.keep_judged(tx, heard, client)
+
+
+def forget_flags(tx: Tx, other: Alert, causes: set[int]) -> None:
+    """Take back the flags of a sign that was not this client's; that it was once hers too stays with the alert."""
+    statement = select(Flag).where(
+        Flag.client_id == other.client_id, Flag.kind == other.rule, col(Flag.inbound_id).in_(causes)
+    )
+    for flag in tx.exec(statement):
+        tx.delete(flag)
 
 
 def settle_whose(tx: Tx, one: Alert, by: str, now: datetime, through: str = "") -> list[Alert]:

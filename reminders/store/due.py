@@ -11,12 +11,15 @@ from sqlalchemy import ColumnElement, Date, and_, bindparam, exists, or_, select
 
 from reminders.store.bulk import OUTBOUND, SESSION, table_of
 from reminders.store.db import Tx
-from reminders.store.tables import Alert, Client, Hold, InboundRow, Pause
+from reminders.store.tables import Alert, Client, Hold, InboundRow, Pause, Question
+from reminders.store.tables.record import WAITS_FOR_A_NAME
 
-A_WEEK, A_DAY, TWO_MINUTES = timedelta(days=7), timedelta(days=1), timedelta(minutes=2)
-ALERT, CLIENT, HOLD, INBOUND, PAUSE = (table_of(row) for row in (Alert, Client, Hold, InboundRow, Pause))
+A_DAY, TWO_MINUTES = timedelta(days=1), timedelta(minutes=2)
+LONG_HOLD = timedelta(days=2)  # the fewest working days that a clinic can set
+TABLES = (Alert, Client, Hold, InboundRow, Pause, Question)
+ALERT, CLIENT, HOLD, INBOUND, PAUSE, QUESTION = (table_of(row) for row in TABLES)
 MOMENT = SESSION.c.due_at.type
-NOW, WEEK_AGO, MINUTES_AGO = (bindparam(name, type_=MOMENT) for name in ("now", "week_ago", "minutes_ago"))
+NOW, DAYS_AGO, MINUTES_AGO = (bindparam(name, type_=MOMENT) for name in ("now", "days_ago", "minutes_ago"))
 TODAY, TOMORROW = bindparam("today", type_=Date()), bindparam("tomorrow", type_=Date())
 
 
@@ -33,7 +36,7 @@ TO_CALL = there_is(ALERT.c.state.in_(("open", "acknowledged")), ALERT.c.next_ste
 TO_READ = there_is(INBOUND.c.handled_at.is_(None))
 TO_WATCH = or_(
     there_is(PAUSE.c.ended_at.is_(None), PAUSE.c.until_on <= TODAY),
-    there_is(HOLD.c.ended_at.is_(None), HOLD.c.lead_told_at.is_(None), HOLD.c.opened_at <= WEEK_AGO),
+    there_is(HOLD.c.ended_at.is_(None), HOLD.c.lead_told_at.is_(None), HOLD.c.opened_at <= DAYS_AGO),
     there_is(
         OUTBOUND.c.state.in_(("waiting", "claimed", "unknown")),
         OUTBOUND.c.priority == 0,
@@ -42,6 +45,7 @@ TO_WATCH = or_(
             and_(OUTBOUND.c.attempts > 0, OUTBOUND.c.created_at <= MINUTES_AGO),  # each refusal moves the due time
         ),
     ),
+    there_is(WAITS_FOR_A_NAME, or_(QUESTION.c.closed_at.is_not(None), QUESTION.c.lapses_at <= NOW)),
 )
 WORK: Mapping[str, ColumnElement[bool]] = {
     "sweep": TO_CLOSE,
@@ -58,7 +62,7 @@ def moments(now: datetime) -> dict[str, Any]:
     """Return the instants and dates that the questions ask by."""
     return {
         "now": now,
-        "week_ago": now - A_WEEK,
+        "days_ago": now - LONG_HOLD,
         "minutes_ago": now - TWO_MINUTES,
         "today": now.date(),
         "tomorrow": now.date() + A_DAY,
@@ -97,7 +101,7 @@ def mornings_to_ask(tx: Tx, now: datetime) -> bool:
 
 
 def things_to_watch(tx: Tx, now: datetime) -> bool:
-    """Return whether a pause is past its date, a hold a week old, or an urgent answer still not taken."""
+    """Return whether a pause is past its date, a hold some days old, an urgent answer not taken, or words unnamed."""
     return is_so(tx, TO_WATCH, now)
 
 

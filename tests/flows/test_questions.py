@@ -156,7 +156,7 @@ def test_what_is_still_not_named_goes_to_the_clinic(world: World) -> None:
     world.hear("it was me")
 
     assert world.reports(ana) == [] == world.reports(hugo)
-    assert [note.kind for note in world.rows(ClinicNote)] == ["unclear"]
+    assert [note.words for note in world.rows(ClinicNote, kind="unclear")] == ["done pain 2", "it was me"]
     world.send()
     assert world.sms.sent[-1].body.startswith("We still do not understand")
 

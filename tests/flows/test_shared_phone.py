@@ -58,7 +58,8 @@ def test_words_of_nobody_known_reach_each_clinics_inbox(world: World) -> None:
 
     world.hear("flobber the green thing")
 
-    assert [(note.clinic_id, note.kind) for note in world.rows(ClinicNote)] == [(1, "unclear"), (2, "unclear")]
+    notes = [(note.clinic_id, note.words) for note in world.rows(ClinicNote, kind="unclear")]
+    assert notes == [(clinic, words) for words in ("done pain 2", "flobber the green thing") for clinic in (1, 2)]
 
 
 def test_a_stop_soon_after_danger_alerts_each_in_her_own_clinic(world: World) -> None:

@@ -4,9 +4,9 @@ import pytest
 
 from reminders.errors import Refused
 from reminders.flows import hold, whose
-from reminders.store.tables import Alert, Client
+from reminders.store.tables import Alert, Client, Flag
 from tests.clinic import ANA, World
-from tests.flows.hearing import reminded
+from tests.flows.hearing import heard, reminded
 
 
 def shared(world: World) -> tuple[int, int]:
@@ -52,3 +52,29 @@ def test_only_staff_say_so(world: World) -> None:
     ana, _ = shared(world)
     with pytest.raises(Refused):
         said(world, ana, "client")
+
+
+def test_what_else_the_words_tell_is_kept_as_hers_once_and_nobody_is_called_again(world: World) -> None:
+    eva = world.enrol("Eva Ruiz", ANA)
+    ana = reminded(world)
+    told = world.hear("did 1x10 then fell in the hall, pain 7")
+    assert (world.reports(ana), world.reports(eva)) == ([], [])
+    rounds = [(row.rule, row.round) for row in world.alerts(ana)]
+
+    said(world, ana)
+
+    assert [(one.reading["pain"], one.inbound_id) for one in world.reports(ana)] == [(7, told)]
+    assert (world.sessions(ana)[0].pain, world.sessions(ana)[0].sets) == (7, 1)
+    assert world.reports(eva) == []
+    assert heard(world, told).client_id == ana
+    assert [(row.rule, row.round) for row in world.alerts(ana)] == rounds
+
+
+def test_a_sign_that_was_anothers_counts_among_her_own_no_more(world: World) -> None:
+    ana, eva = shared(world)
+    assert len(world.rows(Flag, client_id=eva)) == len(world.rows(Flag, client_id=ana)) > 0
+
+    said(world, ana)
+
+    assert world.rows(Flag, client_id=eva) == []
+    assert len(world.rows(Flag, client_id=ana)) > 0

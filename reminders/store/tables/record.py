@@ -3,8 +3,13 @@
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import JSON, Index, LargeBinary, UniqueConstraint
+from sqlalchemy import JSON, Boolean, ColumnElement, Index, LargeBinary, UniqueConstraint, literal_column
 from sqlmodel import Field, SQLModel
+
+# Questions whose words still wait for a name; asked for in these words, an index of its own finds them.
+WAITS_FOR_A_NAME: ColumnElement[bool] = literal_column(
+    "kind = 'who' AND closed_how NOT IN ('answered', 'unanswered')", Boolean
+)
 
 
 class ExerciseSession(SQLModel, table=True):
@@ -116,7 +121,15 @@ class Report(SQLModel, table=True):
 class Question(SQLModel, table=True):
     """A question that we asked; at most one is open for an address."""
 
-    __table_args__ = (Index("ix_question_open", "address", "closed_at"),)
+    __table_args__ = (
+        Index("ix_question_open", "address", "closed_at"),
+        Index(
+            "ix_question_waits_for_a_name",
+            "lapses_at",
+            sqlite_where=WAITS_FOR_A_NAME,
+            postgresql_where=WAITS_FOR_A_NAME,
+        ),
+    )
 
     id: int | None = Field(default=None, primary_key=True)
     client_id: int | None = Field(default=None, foreign_key="client.id", index=True)
