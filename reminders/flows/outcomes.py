@@ -249,7 +249,9 @@ def session_not_reminded(tx: Tx, row: Outbound, why: str, now: datetime) -> None
         return
     client = tx.get(Client, session.client_id)
     if client is not None and session.state != "planned":
-        riders.not_told(min(reminders, key=lambda one: one.accepted_at or now), client, session)
+        version = clients.newest_program(tx, client.id or 0)
+        first = min(reminders, key=lambda one: one.accepted_at or now)
+        riders.not_told(first, client, session, version.rung if version else None)
     session.state = why if session.state == "planned" and why in ("held", "paused") else "unsent"
     session.settled_at = now
 

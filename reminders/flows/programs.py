@@ -118,6 +118,8 @@ def next_version(
         keep_usual(tx, client, today)
     steps.withdraw(tx, client.id or 0, now)
     client.program_code = wanted.program.code
+    if same is None or client.news.get("rung") != wanted.rung:
+        client.news = {}  # the step that they tell of is taken back
     tx.add(client)
     tx.add(made)
     tx.flush()

@@ -12,6 +12,8 @@ from reminders.store.tables import Client, Outbound
 
 # In every message it would stop being read: monthly is common practice, no source.
 EMERGENCY_DAYS = 28
+EVER = date.min.isoformat()
+RISES = ("up", "more")
 
 
 class Day(Protocol):
@@ -33,7 +35,7 @@ def load_of(client: Client | ShownClient | None, session: Day | None) -> dict[st
     """
     if client is None or session is None:
         return {}
-    load: dict[str, Any] = {"news": client.news} if client.news else {}
+    load: dict[str, Any] = {"news": client.news} if tells_news(client.news, session) else {}
     if asks(client, session):
         load["morning"] = client.morning_session_id
     if is_emergency_due(client, session):
@@ -41,6 +43,13 @@ def load_of(client: Client | ShownClient | None, session: Day | None) -> dict[st
     if session.is_easy:
         load["easy"] = {"next": client.next_session_easy, "left": client.easy_sessions_left > 0}
     return load
+
+
+def tells_news(news: Mapping[str, Any], session: Day) -> bool:
+    """Return whether a session's reminder tells of a new dose: it has it, and is no easy day that hides a rise."""
+    if not news or date.fromisoformat(news.get("from_on", EVER)) > session.on_date:
+        return False
+    return not (session.is_easy and news["name"] in RISES)
 
 
 def note_load(row: Outbound, client: Client | ShownClient | None, session: Day | None) -> None:
@@ -88,12 +97,15 @@ def ridden(tx: Tx, row: Outbound, client: Client, session: Day, now: datetime) -
             client.morning_on, client.morning_session_id = None, None
 
 
-def not_told(row: Outbound, client: Client, session: Day) -> None:
-    """Give back what rode in a reminder that never arrived: the next one announces it anew."""
+def not_told(row: Outbound, client: Client, session: Day, rung: int | None) -> None:
+    """Give back what rode in a reminder that never arrived: the next one announces it anew.
+
+    Not a step to another `rung` than hers now: it was taken back meanwhile.
+    """
     load = row.details.get(bulk.RIDES, {})
     if "easy" in load:
         easy_day.give_back(client, by_wish=load["easy"]["next"], by_count=load["easy"]["left"])
-    if "news" in load and not client.news:
+    if "news" in load and not client.news and load["news"].get("rung", rung) == rung:
         client.news = load["news"]
     if "emergency" in load and client.emergency_told_on == session.on_date:
         client.emergency_told_on = None

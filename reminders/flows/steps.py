@@ -150,14 +150,17 @@ def move(
     news: dict[str, Any],
     now: datetime,
 ) -> ClientProgram:
-    """Write a program version on another rung, from her tomorrow on; re-check and end stay."""
+    """Write a program version on another rung, from her tomorrow on; re-check and end stay.
+
+    The first reminder of that version, and none before it, tells her the `news`.
+    """
     lock_client(tx, client.id or 0)
     from_on = max(local_date(now, client.time_zone) + timedelta(days=1), version.from_on)
     values = version.model_dump(exclude={"id"})
     values |= {"number": version.number + 1, "from_on": from_on, "rung": to_rung, "rung_since_on": from_on}
     made = ClientProgram(**{**values, "why": why, "by": by, "created_at": now})
     tx.add(made)
-    client.news = news
+    client.news = {**news, "from_on": from_on.isoformat(), "rung": to_rung}
     tx.flush()
     return made
 

@@ -115,7 +115,7 @@ def test_a_failed_text_does_not_double_the_mail_that_goes_anyway(world: World) -
 def eased(world: World, ana: int) -> None:
     with world.db.begin() as tx:
         care.ease(tx, tx.get_one(Client, ana), "ben@example.org", world.now)
-        tx.get_one(Client, ana).news = {"name": "more", "values": {}}
+        tx.get_one(Client, ana).news = {"name": "back", "values": {}}
 
 
 def test_an_easy_day_stays_easy_when_its_mail_goes_after_the_text(world: World) -> None:
@@ -158,7 +158,7 @@ def test_what_the_first_of_two_addresses_was_told_is_given_back_when_both_fail(w
 
     client = world.client(ana)
     assert world.sessions(ana)[0].state == "unsent"
-    assert (client.next_session_easy, client.news["name"]) == (True, "more")
+    assert (client.next_session_easy, client.news["name"]) == (True, "back")
 
 
 def test_an_easy_day_and_a_new_dose_whose_reminder_never_came_ride_in_the_next(world: World) -> None:
@@ -170,7 +170,7 @@ def test_an_easy_day_and_a_new_dose_whose_reminder_never_came_ride_in_the_next(w
     called_back(world, "undelivered", "30008")
 
     client = world.client(ana)
-    assert (client.next_session_easy, client.easy_sessions_left, client.news["name"]) == (True, 0, "more")
+    assert (client.next_session_easy, client.easy_sessions_left, client.news["name"]) == (True, 0, "back")
 
 
 def test_exercises_sent_again_before_the_hour_show_the_easy_day(world: World) -> None:

@@ -6,6 +6,7 @@ import pytest
 from sqlmodel import select
 
 from reminders.core.program_data import STARTER_PROGRAMS
+from reminders.core.program_json import from_json
 from reminders.errors import BadInput, Refused
 from reminders.flows import hold, programs
 from reminders.flows.programs import Change
@@ -51,6 +52,18 @@ def test_steps_by_hand_go_up_and_back_and_to_the_first_and_she_hears_of_it(world
     step(world, client_id, "first")
     assert [one.rung for one in versions(world, client_id)] == [0, 1, 2, 1, 0]
     assert world.client(client_id).news["name"] == "back"
+
+
+def test_a_step_taken_back_by_another_program_is_not_told(world: World) -> None:
+    client_id = world.enrol()
+    step(world, client_id, "up")
+    same_step = versions(world, client_id)[-1]
+
+    change(world, client_id, Change(from_json(same_step.body), 1, None, "mon+wed+fri", "09:00"))
+    assert world.client(client_id).news["name"] == "more"
+    change(world, client_id, Change(from_json(same_step.body), 0, None, "mon+wed+fri", "09:00"))
+
+    assert world.client(client_id).news == {}
 
 
 def test_there_is_no_step_below_the_first_nor_above_the_last(world: World) -> None:

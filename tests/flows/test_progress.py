@@ -7,7 +7,7 @@ import pytest
 from sqlmodel import select
 
 from reminders.errors import Refused
-from reminders.flows import pause, progress, steps
+from reminders.flows import care, pause, progress, steps
 from reminders.store.tables import Client, ClientProgram, ClinicNote, DailyAnswer, Proposal, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, sent, started, until
@@ -92,6 +92,34 @@ def settled(world: World, how: str) -> None:
     with world.db.begin() as tx:
         row = tx.get(Proposal, 1)
         getattr(steps, how)(tx, row, "ben@example.org", world.now)
+
+
+def test_a_step_approved_before_todays_reminder_is_told_with_the_first_that_has_it(world: World) -> None:
+    ana = started(world)
+    until(world, datetime(2027, 3, 5, 12, 0, tzinfo=UTC), hours=1)
+    proposed(world, ana)
+
+    settled(world, "approve")
+    until(world, datetime(2027, 3, 8, 14, 0, tzinfo=UTC), hours=1)
+
+    _, friday, monday = sent(world, ANA, "reminder")
+    assert "A sit to stand 10 times;" in friday.body
+    assert "in full" not in friday.body
+    assert "A sit to stand 10 times, twice" in monday.body
+    assert "You did 5 of 6 in full" in monday.body
+
+
+def test_that_there_is_more_is_not_told_on_an_easy_day(world: World) -> None:
+    ana = started(world)
+    proposed(world, ana)
+    settled(world, "approve")
+    with world.db.begin() as tx:
+        care.ease(tx, tx.get_one(Client, ana), "ben@example.org", world.now)
+    until(world, datetime(2027, 3, 8, 14, 0, tzinfo=UTC), hours=1)
+
+    _, friday, monday = sent(world, ANA, "reminder")
+    assert "in full" not in friday.body
+    assert "You did 5 of 6 in full" in monday.body
 
 
 def test_an_approved_step_counts_from_the_next_session_and_its_reminder_says_what_changed(world: World) -> None:
