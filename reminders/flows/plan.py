@@ -76,7 +76,13 @@ def plan_due(tx: Tx, now: datetime, limit: int = BATCH, only: int | None = None)
         if state == "gone":
             gone.append(session.id)
             continue
-        queued.append({"row": session.id, "at": now, "closes": closing(session, found, client)})
+        queued.append(
+            {
+                "row": session.id,
+                "at": now,
+                "closes": closing(session.on_date, found[1] if found else None, client.time_zone),
+            }
+        )
         if state == "planned":
             reminders += reminder_rows(planner, client, session, now)
         else:
@@ -152,10 +158,10 @@ def day_end(clinic: Clinic, client: SlimClient, session: SlimSession) -> datetim
     return at_local(local_date(session.due_at, client.time_zone), window[1], client.time_zone)
 
 
-def closing(session: SlimSession, found: tuple[date, datetime] | None, client: SlimClient) -> datetime:
+def closing(on_date: date, next_at: datetime | None, time_zone: str) -> datetime:
     """Return when an unanswered session closes: when the next reminder is due, or at noon of the second day after."""
-    noon = at_local(session.on_date + timedelta(days=2), "12:00", client.time_zone)
-    return min(noon, found[1]) if found else noon
+    noon = at_local(on_date + timedelta(days=2), "12:00", time_zone)
+    return min(noon, next_at) if next_at is not None else noon
 
 
 def reminder_rows(planner: Planner, client: SlimClient, session: SlimSession, now: datetime) -> list[bulk.Values]:
@@ -197,9 +203,21 @@ def replan(tx: Tx, client: Client, now: datetime) -> ExerciseSession | None:
             continue
         take_out(tx, [session.id or 0], now)
     tx.flush()
-    if stays is not None:
-        return stays
-    return plan_next_session(tx, client, last_planned(tx, client, today), now)
+    following = stays or plan_next_session(tx, client, last_planned(tx, client, today), now)
+    renew_closing(tx, client, following)
+    return following
+
+
+def renew_closing(tx: Tx, client: Client, following: ExerciseSession | None) -> None:
+    """Let sessions that still wait for a report close by what is planned now: other days close them at another hour."""
+    statement = select(ExerciseSession).where(
+        ExerciseSession.client_id == client.id,
+        ExerciseSession.kind == "planned",
+        col(ExerciseSession.state).in_(("planned", "reminded")),
+        col(ExerciseSession.queued_at).is_not(None),
+    )
+    for session in tx.exec(statement):
+        session.closes_at = closing(session.on_date, following.due_at if following else None, client.time_zone)
 
 
 def last_planned(tx: Tx, client: Client, today: date) -> date:
@@ -224,7 +242,7 @@ def change_schedule(tx: Tx, client: Client, days: str, time: str, zone: str, now
     Raises BadInput for an hour outside her window.
     """
     refuse_outside(clients.the_clinic(tx, client.clinic_id), client, time)
-    from_on = local_date(now, client.time_zone) + timedelta(days=1)
+    from_on = local_date(now, zone) + timedelta(days=1)
     for later in tx.exec(select(Schedule).where(Schedule.client_id == client.id, col(Schedule.from_on) >= from_on)):
         tx.delete(later)
     tx.flush()

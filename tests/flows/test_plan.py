@@ -154,6 +154,31 @@ def test_a_change_on_an_exercise_day_before_its_hour_leaves_that_day_as_it_is(wo
     assert len(world.queued("reminder")) == 1
 
 
+def test_a_day_that_waits_for_a_report_closes_by_the_days_and_hour_that_hold_now(world: World) -> None:
+    ana = world.enrol()
+    world.now = WEDNESDAY_HOUR
+    world.plan()
+    world.send()
+    closes = [world.sessions(ana)[0].closes_at]
+    for days, hour in (("thu", "10:00"), ("mon", "09:00")):
+        with world.db.begin() as tx:
+            plan.change_schedule(tx, tx.get_one(Client, ana), days, hour, "America/New_York", world.now)
+        closes.append(world.sessions(ana)[0].closes_at)
+
+    friday, thursday = WEDNESDAY_HOUR + timedelta(days=2), datetime(2027, 3, 4, 15, 0, tzinfo=UTC)
+    assert closes == [friday, thursday, datetime(2027, 3, 5, 17, 0, tzinfo=UTC)]  # the last is noon in New York
+
+
+def test_a_move_counts_from_the_day_after_today_where_she_is_now(world: World) -> None:
+    ana = world.enrol()
+    world.now = datetime(2027, 3, 4, 4, 0, tzinfo=UTC)  # Wednesday 23:00 in New York, Thursday 13:00 in Tokyo
+
+    with world.db.begin() as tx:
+        from_on = plan.change_schedule(tx, tx.get_one(Client, ana), "thu+fri", "10:00", "Asia/Tokyo", world.now)
+
+    assert from_on == date(2027, 3, 5)
+
+
 def test_a_program_that_has_ended_plans_nothing(world: World) -> None:
     ana = world.enrol()
     world.now = MONDAY + timedelta(weeks=12, days=3)
