@@ -48,7 +48,7 @@ def take(sender: Sender, tx: Tx, rows: Sequence[Outbound], pace: Pace, now: date
     facts = gate.read_facts(tx, rows, now)
     taken: list[Claim] = []
     shown: dict[int, ShownSession] = {}
-    for row in rows:
+    for row in gate.in_line(rows):
         if not may_go(sender, tx, row, facts, now):
             continue
         if row.channel == "sms" and not pace.has_room(CLAIM_AHEAD_SECONDS):

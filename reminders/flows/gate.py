@@ -4,6 +4,7 @@
 pause once more right before a call, and for staff whether their number said STOP.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Literal
@@ -35,6 +36,21 @@ class Verdict:
 
 
 SEND = Verdict("send")
+
+
+def in_line(rows: Sequence[Outbound]) -> list[Outbound]:
+    """Return due rows, the texts begun to one client among them in the order that counts when her caps are full."""
+    places: dict[int, list[int]] = {}
+    for place, row in enumerate(rows):
+        if row.client_id is not None and row.channel == "sms" and kind_of(row.kind).order_full:
+            places.setdefault(row.client_id, []).append(place)
+    ordered = list(rows)
+    for mine in places.values():
+        if len(mine) > 1:
+            line = sorted((rows[place] for place in mine), key=lambda row: kind_of(row.kind).order_full)
+            for place, row in zip(mine, line, strict=True):
+                ordered[place] = row
+    return ordered
 
 
 def judge(row: Outbound, facts: Facts, now: datetime) -> Verdict:

@@ -8,7 +8,7 @@ import pytest
 from reminders.core.channel import StatusReport
 from reminders.core.schedule import local_date
 from reminders.errors import SendError
-from reminders.flows import alert, calling, care, deliver, delivery_status, details
+from reminders.flows import alert, calling, care, deliver, delivery_status, details, inquire
 from reminders.store.tables import Alert, Client, Clinic, Contact
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, started, until
@@ -239,3 +239,18 @@ def test_the_provider_tries_an_answer_at_night_for_a_quarter_of_an_hour_and_a_da
 
     assert usual == timedelta(minutes=15).total_seconds()
     assert world.sms.sent[-1].valid_seconds > usual
+
+
+def test_of_two_texts_that_waited_for_the_same_window_the_note_goes_and_the_question_leaves_the_reminder_its_place(
+    world: World,
+) -> None:
+    ana = started(world)
+    world.now = at(5, 2)  # Thursday 21:00, and Friday is an exercise day
+    with world.db.begin() as tx:
+        inquire.begin(tx, tx.get_one(Clinic, 1), tx.get_one(Client, ana), "reason", "reason", world.now)
+    write_note(world, ana)
+
+    until(world, at(6, 22), hours=0.5)
+
+    told = {kind: hours_of(world, kind)[-1:] for kind in ("therapist_note", "reminder", "reason")}
+    assert told == {"therapist_note": ["Fri 08:00"], "reminder": ["Fri 08:30"], "reason": ["Sat 08:00"]}
