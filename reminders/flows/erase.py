@@ -4,6 +4,7 @@ Kept are her number, the audit log (45 CFR 164.316(b)(2)(i): required documentat
 alerts (never used again), and keyed hashes of addresses that opted out, so that they are never written to again.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -42,6 +43,7 @@ from reminders.store.tables import (
     Question,
     Report,
     Schedule,
+    Staff,
 )
 from reminders.texts import Texts
 
@@ -80,9 +82,10 @@ def erase(tx: Tx, texts: Texts, clinic_id: int, client_id: int, by: str, why: st
         raise NotFound(f"--client: there is no client {client_id}.")
     lock_client(tx, client_id)
     journal.note_erasure(tx, client)
+    alone = [address for address in addresses_of(tx, client_id) if is_hers_alone(tx, address, client_id)]
     closed = keep_closed(tx, client, now)
-    rows = take_messages(tx, client_id, now)
-    alerts = blank_alerts(tx, client_id, now)
+    rows = take_messages(tx, client_id, alone, now)
+    alerts = blank_alerts(tx, client_id, alone, now)
     blank_digests(tx, texts, client, now)
     blank_mentions(tx, client, now)
     forget_answers(tx, client)
@@ -141,9 +144,19 @@ def is_shared(tx: Tx, address: str, client_id: int) -> bool:
     return tx.exec(others.limit(1)).first() is not None
 
 
-def blank_alerts(tx: Tx, client_id: int, now: datetime) -> int:
-    """Leave of her alerts their numbers, rules and instants; return how many. What staff were sent goes blank."""
-    alerts = list(tx.exec(select(Alert).where(Alert.client_id == client_id)))
+def is_hers_alone(tx: Tx, address: str, client_id: int) -> bool:
+    """Return whether all that came from an address is hers: no other client's, and no staff member's own."""
+    staff = select(Staff.id).where((col(Staff.mobile) == address) | (col(Staff.email) == address))
+    return not is_shared(tx, address, client_id) and tx.exec(staff.limit(1)).first() is None
+
+
+def blank_alerts(tx: Tx, client_id: int, alone: Sequence[str], now: datetime) -> int:
+    """Leave of her alerts their numbers, rules and instants; return how many. What staff were sent goes blank.
+
+    Hers are also those about the addresses that are hers `alone`, from when no client had them.
+    """
+    unknown = col(Alert.client_id).is_(None) & col(Alert.address).in_(alone)
+    alerts = list(tx.exec(select(Alert).where((col(Alert.client_id) == client_id) | unknown)))
     for alert in alerts:
         alert.because, alert.session_ids, alert.note, alert.address = [], [], "", ""
         alert.state, alert.next_step_at = "closed", None

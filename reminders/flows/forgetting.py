@@ -63,16 +63,23 @@ def silence(tx: Tx, chosen: Any, now: datetime) -> None:
     tx.execute(update(Outbound).where(chosen).values(details={}, subject="", body="", html="", session_id=None))
 
 
-def take_messages(tx: Tx, client_id: int, now: datetime) -> int:
-    """Take away what was sent to her and what she wrote; a message that is another client's report too stays his."""
-    heard = select(InboundRow.id).where(InboundRow.client_id == client_id)
+def take_messages(tx: Tx, client_id: int, alone: Sequence[str], now: datetime) -> int:
+    """Take away what was sent to her and what she wrote; a message that is another client's report too stays his.
+
+    From the addresses that are hers `alone` also what counted as nobody's: from before she was enrolled, sent by a
+    machine, or not verified.
+    """
+    nobodys = col(InboundRow.client_id).is_(None) & col(InboundRow.address).in_(alone)
+    heard = select(InboundRow.id).where((col(InboundRow.client_id) == client_id) | nobodys)
     told = select(Report.inbound_id).where(Report.client_id == client_id)
     others = select(Report.inbound_id).where(Report.client_id != client_id, col(Report.inbound_id).is_not(None))
     inbound = [
         number for number in {*tx.exec(heard), *tx.exec(told)} - set(tx.exec(others)) - {None} if number is not None
     ]
     shared = select(ExerciseSession.id).where(ExerciseSession.client_id == client_id)
-    outbound = [row for row in tx.exec(select(Outbound.id).where(Outbound.client_id == client_id)) if row is not None]
+    to_nobody = col(Outbound.client_id).is_(None) & col(Outbound.staff_id).is_(None) & col(Outbound.to).in_(alone)
+    sent = select(Outbound.id).where((col(Outbound.client_id) == client_id) | to_nobody)
+    outbound = [row for row in tx.exec(sent) if row is not None]
     tx.execute(
         update(Outbound)
         .where(col(Outbound.session_id).in_(shared), col(Outbound.client_id).is_(None))
@@ -96,6 +103,7 @@ def take_heard(tx: Tx, part: Sequence[int], now: datetime) -> int:
     answers = col(Outbound.inbound_id).in_(part)
     silence(tx, and_(answers, col(Outbound.client_id).is_(None)), now)
     tx.execute(update(Outbound).where(answers).values(inbound_id=None))
+    removed(tx, ClinicNote, and_(col(ClinicNote.inbound_id).in_(part), col(ClinicNote.client_id).is_(None)))
     for linked in (Report, Flag, Question, ClinicNote, ConsentEvent):
         tx.execute(update(linked).where(col(linked.inbound_id).in_(part)).values(inbound_id=None))
     fetched = col(InboundRow.source).in_(FETCHED)

@@ -6,10 +6,11 @@ from sqlalchemy import text
 from sqlmodel import select
 
 from reminders.errors import NotFound, SendError
-from reminders.flows import alert, audit, details, digest, erase, hold
+from reminders.flows import alert, audit, details, digest, erase, hold, receive
 from reminders.store.tables import Alert, Client, Clinic, ConsentEvent, InboundRow, Outbound, Report, metadata
 from reminders.texts import Texts
 from tests.clinic import ANA, World
+from tests.flows.hearing import inbound, keep
 
 BO = "+12025550102"
 WORDS = "done 2x10, my left hip burned pain 4"
@@ -273,3 +274,26 @@ def test_a_shared_phone_that_was_closed_for_all_stays_closed_for_all(world: Worl
     erased(world, bo)
 
     assert world.client(world.enrol("Cy Moss", ANA)).state == "invited"
+
+
+def test_what_came_from_her_address_and_counted_as_nobodys_goes_too(world: World) -> None:
+    world.hear("I fell and my left hip is broken")  # nobody's number yet: an alert for the lead
+    client_id = world.enrol()
+    keep(world, inbound("I am away, my left hip is being mended", "SM-away", world, automatic=True))
+    receive.handle_waiting(world.db, world.now)
+    world.send()
+    assert sum("left hip" in value for value in everything(world)) > 2
+
+    erased(world, client_id)
+
+    assert [value for value in everything(world) if "left hip" in value or ANA.removeprefix("+") in value] == []
+
+
+def test_what_nobody_was_named_for_on_a_phone_that_another_still_has_stays(world: World) -> None:
+    client_id = world.enrol()
+    world.enrol("Bo Ash", ANA)
+    told = world.hear("the hip burned and nobody says whose")
+
+    erased(world, client_id)
+
+    assert world.rows(InboundRow, id=told)[0].text == "the hip burned and nobody says whose"
