@@ -64,7 +64,7 @@ def fetchers_of(app: App, keys: tuple[str, ...]) -> Fetchers:
     return Fetchers(
         texts if isinstance(texts, SmsChannel) else None,
         mailbox.build(settings),
-        row_of_token=lambda token: read_token(keys, REPLY_TO, token),
+        is_reply_to=lambda token, mark: read_token(keys, REPLY_TO, token, mark) is not None,
     )
 
 

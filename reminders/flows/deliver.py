@@ -117,7 +117,7 @@ def outgoing(sender: Sender, row: Outbound, ends_at: datetime | None) -> Outgoin
         headers=row.headers,
         claimed_at=row.claimed_at,
         unsubscribe_url=sender.links.unsubscribe(row.contact_id, row.to) if is_mail and row.contact_id else "",
-        reply_token=sender.links.reply_token(row.id or 0) if is_mail and row.client_id else "",
+        reply_token=sender.links.reply_token(row.id or 0, row.key) if is_mail and row.client_id else "",
     )
 
 

@@ -13,11 +13,13 @@ from datetime import datetime, timedelta
 from sqlmodel import col, func, select
 
 from reminders.core.channel import Inbound, InboundList, Mailbox, MailProgress
+from reminders.core.tokens import number_in
 from reminders.errors import CannotSay
 from reminders.flows import keeping, say
+from reminders.flows.link_marks import message_mark
 from reminders.store import marks
 from reminders.store.db import Database, Tx
-from reminders.store.tables import Clinic, InboundMail, InboundRow
+from reminders.store.tables import Clinic, InboundMail, InboundRow, Outbound
 
 LOG = logging.getLogger("reminders.fetch")
 LIST_EVERY = timedelta(minutes=5)
@@ -28,19 +30,19 @@ CHUNK = 200  # no write transaction holds more rows
 LIST_MARK, FAILING_MARK = "fetched list", "fetch failing"
 
 
-def no_token(_token: str) -> int | None:
-    """Return no row: nobody made reply tokens."""
-    return None
+def no_token(_token: str, _mark: str) -> bool:
+    """Return no: nobody made reply tokens."""
+    return False
 
 
 @dataclass(frozen=True)
 class Fetchers:
-    """What can be fetched from; `row_of_token` tells which of our mails a reply token was made for."""
+    """What can be fetched from; `is_reply_to` tells whether a reply token was made for the mail with this mark."""
 
     inbound_list: InboundList | None = None
     mailbox: Mailbox | None = None
     mailbox_name: str = "mailbox"
-    row_of_token: Callable[[str], int | None] = no_token
+    is_reply_to: Callable[[str, str], bool] = no_token
 
 
 def run(db: Database, fetchers: Fetchers, now: datetime, back_to: datetime | None = None) -> int:
@@ -145,10 +147,11 @@ def keep_mail(tx: Tx, fetchers: Fetchers, inbound: Inbound, now: datetime) -> in
     row_id = keeping.keep(tx, inbound, now, fetched=True)
     if row_id is None:
         return 0
-    answered = fetchers.row_of_token(inbound.reply_token) if inbound.reply_token else None
+    number = number_in(inbound.reply_token)
+    sent = tx.get(Outbound, number) if number is not None else None
     row = tx.get(InboundRow, row_id)
-    if answered is not None and row is not None:
-        row.answers = f"{row.answers} row:{answered}".strip()
+    if row is not None and sent is not None and fetchers.is_reply_to(inbound.reply_token, message_mark(sent.key)):
+        row.answers = f"{row.answers} row:{sent.id}".strip()
     return 1
 
 

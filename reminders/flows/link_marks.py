@@ -24,6 +24,11 @@ def alert_mark(opened_at: datetime) -> str:
     return f"alert {stamp(opened_at)}"
 
 
+def message_mark(key: str) -> str:
+    """Return the mark of a message: its key, since a mail's reply address means the mail that was sent."""
+    return f"message {key}"
+
+
 def contact_mark(address: str) -> str:
     """Return the mark of a contact: its address, so that a mail's link means the address that it went to."""
     return f"address {address}"

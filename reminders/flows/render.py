@@ -17,7 +17,7 @@ from reminders.core.schedule import WEEKDAYS, local_date
 from reminders.core.segments import parts, plain
 from reminders.core.tokens import ALERT_PAGE, CLIENT_PAGE, REPLY_TO, UNSUBSCRIBE, make_token
 from reminders.flows import riders
-from reminders.flows.link_marks import alert_mark, contact_mark, session_mark
+from reminders.flows.link_marks import alert_mark, contact_mark, message_mark, session_mark
 from reminders.store import bulk
 from reminders.store.slim import ShownClient, ShownSession
 from reminders.store.tables import Client, ClientProgram, Clinic, ExerciseSession, Outbound, Staff
@@ -48,9 +48,9 @@ class Links:
         """Return the address of the one-click unsubscribe for one contact, at the address that a mail goes to."""
         return f"{self.base}/unsubscribe/{make_token(self.keys, UNSUBSCRIBE, contact_id, contact_mark(address))}"
 
-    def reply_token(self, row_id: int) -> str:
-        """Return the token that a mail's Reply-To carries, so that an answer finds its message."""
-        return make_token(self.keys, REPLY_TO, row_id)
+    def reply_token(self, row_id: int, key: str) -> str:
+        """Return the token that the Reply-To of the mail with this key carries, so that an answer finds its message."""
+        return make_token(self.keys, REPLY_TO, row_id, message_mark(key))
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,10 +3,14 @@
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
+import pytest
+
 from reminders.core.channel import Inbound, MailBatch, MailProgress
+from reminders.core.tokens import REPLY_TO, read_token
 from reminders.errors import CannotSay
 from reminders.flows import fetch, receive
 from reminders.flows.fetch import Fetchers
+from reminders.flows.render import Links
 from reminders.store.tables import ClinicNote, InboundMail, InboundRow
 from tests.clinic import World
 from tests.flows.hearing import inbound, keep, reminded
@@ -173,13 +177,19 @@ def test_a_rebuilt_mailbox_brings_no_mail_twice(world: World) -> None:
     assert len(world.rows(InboundRow)) == 1
 
 
-def test_a_reply_token_tells_which_mail_is_answered(world: World) -> None:
+@pytest.mark.parametrize(
+    ("key", "pain"), [(None, 2), ("reminder:1:2026-03-03:1", None)], ids=["that mail", "an earlier one of its number"]
+)
+def test_a_reply_token_tells_which_mail_is_answered(world: World, key: str | None, pain: int | None) -> None:
     ana = reminded(world, email="ana@example.org", channel="email", mobile="")
-    sent = world.queued("reminder")[0]
-    mail = inbound("done pain 2", "m1", world, source="email", address="other@example.org", reply_token="tok12345")
-    fetchers = Fetchers(mailbox=Mails([mail]), row_of_token=lambda token: sent.id if token == "tok12345" else None)
+    sent, secrets = world.queued("reminder")[0], ("test-secret-test-secret",)
+    token = Links("", secrets).reply_token(sent.id or 0, key or sent.key)
+    mail = inbound("done pain 2", "m1", world, source="email", address="other@example.org", reply_token=token)
+    fetchers = Fetchers(
+        mailbox=Mails([mail]), is_reply_to=lambda given, mark: read_token(secrets, REPLY_TO, given, mark) is not None
+    )
 
     fetch.run(world.db, fetchers, world.now)
     receive.handle_waiting(world.db, world.now)
 
-    assert world.sessions(ana)[0].pain == 2
+    assert world.sessions(ana)[0].pain == pain
