@@ -116,6 +116,11 @@ def test_the_therapists_work(desk: Desk, program: Program, ana: int) -> None:
     session = program.ask("GET", f"{path}/sessions")["items"][0]
     program.ask("POST", f"/sessions/{session['id']}/correction", 201, by=BEN, completed="all", pain=4)
     assert program.ask("GET", f"{path}/sessions")["items"][0]["pain"] == 4
+    program.ask("POST", f"/sessions/{session['id']}/correction", 201, by=BEN, completed="part")
+    assert program.ask("GET", f"{path}/sessions")["items"][0]["pain"] == 4, "what is left out stays"
+    program.ask("POST", f"/sessions/{session['id']}/correction", 201, by=BEN, pain=None)
+    kept = program.ask("GET", f"{path}/sessions")["items"][0]
+    assert (kept["completed"], kept["pain"]) == ("part", None)
     planned = next(one for one in desk.world.sessions(ana) if one.state == "planned")
     program.ask("POST", f"/sessions/{planned.id}/correction", 409, by=BEN, completed="all")
     assert [row.ended_at is None for row in desk.world.rows(Hold, client_id=ana)] == [False, True]

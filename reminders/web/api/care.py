@@ -132,7 +132,7 @@ def keep_note(body: shapes.WriteIn, caller: TokenDep, once: OnceDep, client_id: 
 
 @router.post("/sessions/{session_id}/correction", status_code=201, response_model=shapes.Done)
 def correct(body: shapes.CorrectionIn, caller: TokenDep, once: OnceDep, session_id: Id) -> Response:
-    """Correct what stands for a session; her own report stays beside it."""
+    """Correct what stands for a session; her own report stays beside it, and so does what the body leaves out."""
 
     def act(tx: Tx) -> Any:
         session, client = sight.session_seen(tx, caller.sight, session_id)
@@ -140,7 +140,8 @@ def correct(body: shapes.CorrectionIn, caller: TokenDep, once: OnceDep, session_
             raise Refused("This session has not been yet.")
         by = caller.staff_named(tx, body.by, ("therapist", "lead", "assistant"))
         clinic = people.the_clinic(tx, caller.clinic_id)
-        values = body.model_dump(include={"completed", "sets", "reps", "pain"})
+        stands = {name: getattr(session, name) for name in ("completed", "sets", "reps", "pain")}
+        values = stands | body.model_dump(include=set(stands), exclude_unset=True)
         made = care.correct(tx, clinic, client, session, values, body.why, by, caller.now)
         return {"done": "corrected", "id": made.id}
 

@@ -189,7 +189,7 @@ class DoseIn(ByIn):
 
 
 class CorrectionIn(ByIn):
-    """What stands for a session; null is "not stated"."""
+    """What stands for a session; null is "not stated", what is left out stays as it is."""
 
     completed: Literal["all", "part", "none"] | None = None
     sets: int | None = Field(default=None, ge=0, le=20)
