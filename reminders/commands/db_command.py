@@ -2,7 +2,9 @@
 
 import argparse
 import os
+import sqlite3
 from collections.abc import Callable
+from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
 
@@ -113,10 +115,15 @@ def aside_of(settings: Settings) -> Path:
 
 
 def refuse_while_running(app: App) -> None:
-    """Raise Refused while a process sends from the database that would be replaced."""
+    """Raise Refused while a process sends from the database that would be replaced, or has its file open.
+
+    What a process hears that keeps the old file open would be written into what is kept aside, and read by nobody.
+    """
     path = app.settings.database_path
     if path is not None and not path.exists():
         return
+    if path is not None and is_open_elsewhere(path):
+        raise Refused("The service is running: stop `reminders serve` and `reminders work`, then restore.")
     try:
         with app.db.read() as tx:
             beat = marks.mark(tx, f"{tick.HEARTBEAT}sender")
@@ -126,6 +133,19 @@ def refuse_while_running(app: App) -> None:
         raise Refused(
             "The service is running: stop `reminders serve` and `reminders work`, wait a minute, then restore."
         )
+
+
+def is_open_elsewhere(path: Path) -> bool:
+    """Return whether another process has an SQLite file open: only who has it alone may change how it keeps its log."""
+    with closing(sqlite3.connect(path, timeout=0)) as connection:
+        try:
+            for mode in ("DELETE", "WAL"):
+                connection.execute(f"PRAGMA journal_mode={mode}").fetchone()
+        except sqlite3.OperationalError:
+            return True
+        except sqlite3.DatabaseError:
+            return False  # no database of ours
+    return False
 
 
 def resume(settings: Settings, _args: argparse.Namespace) -> int:

@@ -1,4 +1,6 @@
 import sqlite3
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -164,6 +166,31 @@ def test_a_restore_while_the_service_runs_is_refused(folder: Path, capsys: pytes
     assert main(["db", "restore", "night.backup"]) == 2
     assert "running" in capsys.readouterr().err
     assert list(folder.glob("*before-restore*")) == []
+
+
+HAS_IT_OPEN = """
+import sqlite3, sys
+connection = sqlite3.connect(sys.argv[1])
+connection.execute("SELECT count(*) FROM mark").fetchone()
+print("open", flush=True)
+sys.stdin.read()
+"""
+
+
+def test_a_restore_while_a_web_process_alone_has_the_file_open_is_refused(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    main(["db", "upgrade"])
+    main(["db", "backup", "night.backup"])
+    command = [sys.executable, "-c", HAS_IT_OPEN, str(folder / "clinic.db")]
+    with subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE) as other:
+        assert other.stdout is not None
+        assert other.stdout.readline() == b"open\n"
+        assert main(["db", "restore", "night.backup"]) == 2
+        other.communicate()
+    assert "running" in capsys.readouterr().err
+
+    assert main(["db", "restore", "night.backup"]) == 0
 
 
 DAMAGED = {
