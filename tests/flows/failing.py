@@ -8,7 +8,7 @@ from reminders.core.channel import Outgoing
 from reminders.errors import CannotSay
 from reminders.flows import deliver
 from tests.clinic import World
-from tests.flows.rounds import JOBS
+from tests.flows.rounds import do_jobs
 
 
 @dataclass
@@ -39,10 +39,7 @@ def rounds(world: World, channels: dict[str, Any], minutes: float, step: float =
     sender = world.sender
     sender.channels = {**sender.channels, **channels}
     while True:
-        for job in JOBS:
-            with world.db.begin() as tx:
-                job(tx, world.now)
-        world.plan()
+        do_jobs(world)
         deliver.send_due(sender)
         if world.now >= end:
             return

@@ -10,14 +10,19 @@ JOBS = (tick.SWEEP, tick.PLAN, tick.WATCH, tick.REVIEW, tick.MORNING, tick.ESCAL
 
 
 def go(world: World) -> None:
-    """Do everything that is due now, as a round of the service does it, and send it."""
+    """Do everything that is due now, and send it."""
+    do_jobs(world)
+    world.send()
+
+
+def do_jobs(world: World) -> None:
+    """Do what is due now, as a round of the service does it."""
     for job in JOBS:
         with world.db.read() as tx:
             is_due = job.is_due(tx, world.now)
         while is_due:
             with world.db.begin() as tx:
                 is_due = job.work(tx, world.now) > 0
-    world.send()
 
 
 def until(world: World, end: datetime, hours: float = 1) -> None:
