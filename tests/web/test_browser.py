@@ -44,14 +44,16 @@ class Seen:
 
 @pytest.fixture(scope="module")
 def seen(scene: Scene, request: pytest.FixtureRequest) -> dict[int, Seen]:
-    """Open every page once at each width, as whoever sees it; the rules are the same at both, and the short form asks
-    them of the narrow one.
+    """Open every page once at each width, as whoever sees it; the short form opens it as the first of them, and asks
+    the rules, which are the same at both widths, of the narrow one.
     """
-    with_rules = {360, 1280} if request.config.getoption("--long") else {360}
+    is_long = request.config.getoption("--long")
+    with_rules = {360, 1280} if is_long else {360}
+    pages = scene.pages() if is_long else list(dict(reversed(scene.pages())).items())
     found = {360: Seen(), 1280: Seen()}
     for width, wrong in found.items():
         windows: dict[str | None, BrowserContext] = {}
-        for path, email in scene.pages():
+        for path, email in pages:
             if email not in windows:
                 windows[email] = scene.context(email, width)
             look_at(scene.base, path, windows[email], wrong, with_rules=width in with_rules)
@@ -88,7 +90,7 @@ def look_at(base: str, path: str, window: BrowserContext, wrong: Seen, *, with_r
 @pytest.mark.parametrize("width", [360, 1280])
 def test_no_page_has_a_violation_of_wcag_2_2_aa_or_an_error_in_the_console(seen: dict[int, Seen], width: int) -> None:
     assert seen[width].violations == {}
-    assert seen[width].count > 35
+    assert seen[width].count > 25
 
 
 def test_nothing_scrolls_sideways_at_320_pixels(seen: dict[int, Seen]) -> None:
