@@ -19,6 +19,11 @@ BEFORE_OWN_NAME, BEHIND_OWN_NAME = (
     tuple(phrase for one in VOCABULARIES.values() for phrase in one.talk[use].split("; "))
     for use in ("before_name", "behind_name")
 )
+DIED, BEHIND_DIED = (
+    tuple(phrase for one in VOCABULARIES.values() for phrase in one.talk[use].split("; "))
+    for use in ("died", "behind_died")
+)
+LAUGHS = frozenset(word for one in VOCABULARIES.values() for word in one.talk["laughs"].split())
 MY = "|".join(one.talk["my"] for one in VOCABULARIES.values())
 OPEN_STATES = frozenset({"reminded", "skipped", "missed", "unsent"})  # what a report without a day may turn
 
@@ -128,6 +133,21 @@ def says_who_she_is(text: str, line: str, name: str) -> bool:
     ways = [f" {before} {name} " for before in BEFORE_OWN_NAME] + [f" {name} {behind} " for behind in BEHIND_OWN_NAME]
     marks = rf"^\s*{re.escape(name)}\s*[:–—-]|[\n–—-]\s*{re.escape(name)}\W*$"
     return any(way in line for way in ways) or re.search(marks, folded(text)) is not None
+
+
+def tells_of_death(text: str, names: Sequence[str]) -> bool:
+    """Return whether a text says that somebody of these names has died: "Ana died last night", not "Ana's dog died".
+
+    The reader does not know who her clients are: to it the name may be a dog's.
+    """
+    if LAUGHS & set(words_of(text)):
+        return False
+    name = "|".join(re.escape(" ".join(words_of(one))) for one in names if words_of(one))
+    died, behind = "|".join(DIED), "|".join(BEHIND_DIED)
+    clauses = (" ".join(words_of(one)) for one in re.split(r"[.,;:!?\n]", text))
+    told = re.compile(rf"(?:^|(?<!\bde )\b)(?:{name}) (?:{died})(?:$| (?:{behind})\b)")
+    own = re.compile(rf"\b(?:{name})'?s\b")
+    return bool(name) and any(told.search(one) and not own.search(folded(text)) for one in clauses)
 
 
 def whose(text: str, holders: Sequence[Holder], *, is_answer: bool, is_danger: bool = False) -> int | None:

@@ -15,9 +15,10 @@ from sqlmodel import col, select
 from reminders.core.attribution import Holder, whose
 from reminders.core.decide import how_it_closes
 from reminders.core.mail_text import less_ours, under_head
-from reminders.core.reading.model import SEVERE_FROM, Reading
+from reminders.core.reading.model import Reading
 from reminders.core.reading.reader import read as read_words
 from reminders.core.schedule import client_day
+from reminders.core.told_beside import as_on_page, with_danger_of, with_death_of
 from reminders.flows import questions
 from reminders.flows.lately import exercises_for, recent_sessions
 from reminders.store import clients
@@ -182,35 +183,7 @@ def read(tx: Tx, heard: Heard, client: Client) -> None:
         whole = read_words(hers, client.language, exercises, None, holder, today)
         heard.reading = with_danger_of(heard.reading, whole.reading)
         heard.why = {**whole.why(), **heard.why}
-
-
-def with_danger_of(reading: Reading, whole: Reading) -> Reading:
-    """Return a reading with the danger signs and concerns of the whole mail added."""
-    danger = {**whole.danger, **reading.danger}
-    flags = tuple(dict.fromkeys((*reading.red_flags, *whole.red_flags)))
-    concerns = tuple(dict.fromkeys((*reading.concerns, *whole.concerns)))
-    return replace(reading, red_flags=flags, danger=danger, concerns=concerns)
-
-
-def as_on_page(reading: Reading, fields: dict[str, Any]) -> Reading:
-    """Return the reading of a page: its boxes say what was done and how it hurt, its words add danger and concerns."""
-    completed = {"all": "all", "some": "part", "no": "none"}.get(fields["done"])
-    pain = fields["pain"] if fields["pain"] is not None else reading.pain
-    severe = ("severe_pain",) if pain is not None and pain >= SEVERE_FROM else ()
-    flags = tuple(dict.fromkeys((*reading.red_flags, *severe)))
-    danger = {**dict.fromkeys(severe, "urgent"), **reading.danger}
-    intent = "skip" if completed == "none" else "report" if completed else "pain"
-    return replace(
-        reading,
-        intent=intent,
-        completed=completed or reading.completed,
-        pain=pain,
-        red_flags=flags,
-        danger=danger,
-        correction=False,
-        when=None,
-        ask=None,
-    )
+    heard.reading = with_death_of(heard.reading, row.whole_text or row.text, client.name)
 
 
 def sent_to(tx: Tx, row: InboundRow) -> str:

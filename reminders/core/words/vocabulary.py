@@ -21,7 +21,8 @@ class Vocabulary:
     `during`, `exercising`, `not_yet`: a word of the first two with at most two between tells of exercises being done
     ("during the squats"), unless one of the third stands there too ("before doing my exercises").
     `talk`: words by their use, `first_person`; `before_name` and `behind_name`, phrases with semicolons between, by
-    which a writer gives her own name; `my`; `not`, `article` and `counted`, of which the first two before a number take
+    which a writer gives her own name; `died` behind a client's name tells of her death where nothing or one of
+    `behind_died` follows and none of the words `laughs` stands in the text; `my`; `not`, `article` and `counted`, of which the first two before a number take
     it back ("not a 6"), unless the third stands behind it.
     `senses`: sense → words that carry it, for the trained judge alone. `marks_possessive`: an ending s on a day's name makes it that day's ("Thursday's today").
     """

@@ -245,6 +245,11 @@ TALK = {
     "first_person": "i im i'm ive i've i'd me my mine myself",
     "before_name": "this is; it's; its; it is; i'm; im; i am; my name is",
     "behind_name": "here; speaking; writing",
+    "died": "died; has died; passed away; has passed away; was found dead",
+    "behind_died": "last night; last week; this morning; this afternoon; this week; yesterday; today; on monday;"
+    " on tuesday; on wednesday; on thursday; on friday; on saturday; on sunday; in hospital; in the hospital;"
+    " in her sleep; in his sleep; at home; peacefully; suddenly; after a fall; and; so; we; please",
+    "laughs": "lol lmao haha hahaha",
     "my": "my",
     "not": "not no",
     "article": "a an",

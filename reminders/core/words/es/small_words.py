@@ -175,6 +175,11 @@ TALK = {
     "first_person": "yo me mi mis conmigo estoy tengo siento",
     "before_name": "soy; habla; me llamo",
     "behind_name": "aqui",
+    "died": "murio; se murio; se nos murio; ha muerto; fallecio; ha fallecido",
+    "behind_died": "anoche; ayer; hoy; antier; anteayer; esta manana; esta tarde; esta semana; el lunes; el martes;"
+    " el miercoles; el jueves; el viernes; el sabado; el domingo; en el hospital; en casa; mientras dormia; en paz;"
+    " de repente; despues de una caida; y; por favor",
+    "laughs": "jaja jajaja jajajaja jeje",
     "my": "mi",
     "not": "no",
     "article": "un",
