@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from reminders.core.reading.danger import SIGN_LABELS, Hits, Span
 from reminders.core.reading.lexicon import UNKNOWN
 from reminders.core.reading.model import SCALE_TOP
-from reminders.core.reading.pain_beside import without_others
+from reminders.core.reading.pain_beside import is_over, without_others
 from reminders.core.reading.quantities import Figure, Numbers
 from reminders.core.reading.scope import Scope
 from reminders.core.reading.signatures import QUESTION
@@ -165,7 +165,7 @@ def _still_standing(
     never = _places(hits, "num.never") - _places(hits, "num.now")  # "never went over 4" is a 4
     figures = [figure for figure in figures if figure.at not in never]
     is_lone = is_lone_answer and len(figures) == 1 and _NO_PAIN_LABELS.isdisjoint(hits)
-    figures = figures if is_lone else _current(figures, hits, scope)
+    figures = figures if is_lone and not is_over(figures[0], hits, scope) else _current(figures, hits, scope)
     figures = [figure for figure in figures if not (_is_asked(figure, scope) or _is_theirs(figure, hits, scope))]
     if not (is_lone_answer or _corrects(hits) or "num.said" in hits):  # "he only two"
         figures = [one for one in figures if one.stated or scope.whose(one.at, one.at + 1) != "other"]

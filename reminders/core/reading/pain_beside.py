@@ -1,6 +1,7 @@
 """Which figures beside another are no rating of their own: an hour in a plan, a number in a sentence about the service.
 
-A figure is only left out here while another one stays: what to make of a lone one is decided in `pain.py`.
+A figure is only left out here while another one stays: what to make of a lone one is decided in `pain.py`, to which
+`is_over` tells whether it is told as past.
 """
 
 from reminders.core.reading.danger import Hits, Span
@@ -63,3 +64,10 @@ def _plans(hits: Hits) -> list[Span]:
     return [
         (start, end) for label in _PLANS for start, end in hits.get(label, ()) if label not in _LONE or end > start + 1
     ]
+
+
+def is_over(figure: Figure, hits: Hits, scope: Scope) -> bool:
+    """Tell whether a figure is told as past and now follows it: "a year ago it was a 9, now it barely bothers me"."""
+    until = max((e for s, e in hits.get("num.past", ()) if s <= figure.at < e), default=None)
+    now = scope.lexicon.chars("NOW") - scope.lexicon.chars("YESTERDAYISH")
+    return until is not None and not now.isdisjoint(scope.text.signature[until:])

@@ -181,6 +181,7 @@ RULES = {
         checking|check out ~ life|good|permanently
     """,
     "idiom.crisis": """
+        LIMB keep|keeps|kept|is|are|was|were|been|started? going dead
         years off my life
         not waking up early
         want ~ it ~ to be over ~ winter|snow|election|semester|chemo|cold|heat

@@ -110,6 +110,9 @@ RULES = {
         ANIMAL|dog|cat|puppy|kitten|grandkids|kids|grandson|granddaughter|bird|goat wouldnt|wont|doesnt|didnt|never leave|leaves me alone
         understand|understanding|follow|following this|these|your|the message|messages|text|texts|words
         count me out !of
+        no more? TEXTNOUN|reminders please? this|next week|weekend|month|fortnight ,|.|$|please|i|im|we|cause|because !ever !again
+        no more? TEXTNOUN|reminders please? for the? next? #? week|weeks|fortnight|month|days ,|.|$|please|i|im|we|cause|because !ever !again
+        off|away|gone ~ # to|till|until|- # MONTH ,? ~ no TEXTNOUN|reminders please|then|while|.|,|$
         # MONTH to|till|until|through # MONTH ~~ dont|not|no send|text|message|reminders|texts|messages !ever
         dont|not|no send|text|message|reminders ~ in|during|for that|this|those time|period|weeks|days|stretch
         son|sons|daughter|brother|sister|friend|friends|neighbor|neighbour|bank|kids|grandkids|grandson|they|he|she|people|scammers|insurance|church wouldnt|wont|didnt|doesnt|dont|never stop|stopped|quit texting|calling|messaging|ringing
