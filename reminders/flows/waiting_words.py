@@ -9,11 +9,12 @@ from datetime import datetime
 
 from sqlmodel import col, or_, select
 
-from reminders.flows import questions, say, strangers
+from reminders.errors import Refused
+from reminders.flows import audit, questions, say, strangers
 from reminders.flows.understand import Heard
 from reminders.store import clients
 from reminders.store.db import Tx
-from reminders.store.tables import Client, InboundRow, Question
+from reminders.store.tables import Client, ClinicNote, InboundRow, Question
 from reminders.store.tables.record import WAITS_FOR_A_NAME
 
 ASKED = "asked who"  # what became, so far, of a message that waits
@@ -41,6 +42,30 @@ def is_theirs(tx: Tx, question: Question, client_id: int) -> None:
     for row in waiting(tx, question):
         row.client_id, row.handled_at, row.outcome = client_id, None, ""
     tx.flush()
+
+
+def say_whose(tx: Tx, note: ClinicNote, client_id: int, by: str, now: datetime) -> None:
+    """File words that lie on the desk as this client's, in a staff member's name: they are read again as hers.
+
+    Raises Refused where it is known already, or where she is not on that phone.
+    """
+    row = tx.get(InboundRow, note.inbound_id or 0)
+    if row is None or row.client_id is not None or note.client_id is not None or note.closed_at is not None:
+        raise Refused("Whose it was is settled already.")
+    if all(client.id != client_id for client in sharers(tx, note)):
+        raise Refused("That client is not on this phone; choose one who is.")
+    row.client_id, row.handled_at, row.outcome = client_id, None, ""
+    every = select(ClinicNote).where(ClinicNote.inbound_id == row.id, col(ClinicNote.client_id).is_(None))
+    for one in tx.exec(every):  # the other clinic's too, where the phone has clients of two
+        one.closed_at, one.closed_by = one.closed_at or now, one.closed_by or by
+    audit.record(tx, note.clinic_id, by, "whose it was settled", client_id, {"note": note.id}, now)
+
+
+def sharers(tx: Tx, note: ClinicNote) -> list[Client]:
+    """Return the clinic's clients on the phone that an item of the inbox came from."""
+    row = tx.get(InboundRow, note.inbound_id or 0)
+    found = clients.clients_at(tx, row.address) if row is not None and row.address else []
+    return [one for _, one in found if one.clinic_id == note.clinic_id and one.state != "closed"]
 
 
 def give_up(tx: Tx, question: Question, now: datetime) -> None:

@@ -50,6 +50,7 @@ class Facts:
     words: dict[int, Report] = field(default_factory=dict)  # by report id
     heard: dict[int, tuple[str, datetime, str]] = field(default_factory=dict)  # by inbound id, without report
     told: dict[int, list[Outbound]] = field(default_factory=dict)  # by inbound id
+    sharers: dict[int, list[Client]] = field(default_factory=dict)  # by inbound id, where nobody was named
     therapists: dict[int, Staff] = field(default_factory=dict)
     first_days: dict[int, Any] = field(default_factory=dict)
 
@@ -88,6 +89,7 @@ def facts_of(tx: Tx, clinic_id: int, therapist_ids: frozenset[int] | None, now: 
         words=words_of(tx, every),
         heard=heard_in(tx, every),
         told=told_of(tx, every, now),
+        sharers=sharers_of(tx, clinic_id, [note for note, _ in note_pairs]),
         therapists={one.id or 0: one for one in tx.exec(select(Staff).where(Staff.clinic_id == clinic_id))},
         first_days=first_days(tx, [one.id or 0 for one in unchecked]),
     )
@@ -153,6 +155,22 @@ def contacts_of(tx: Tx, client_ids: Iterable[int]) -> dict[int, list[Contact]]:
             found[row.client_id].append(row)
     for rows in found.values():
         rows.sort(key=lambda row: (row.kind != "sms", row.id or 0))
+    return dict(found)
+
+
+def sharers_of(tx: Tx, clinic_id: int, notes: Sequence[ClinicNote]) -> dict[int, list[Client]]:
+    """Return which clients of a clinic may have written the words that nobody was named for, by inbound id."""
+    ids = {note.inbound_id for note in notes if note.client_id is None and note.details.get("what") == "whose"}
+    found: defaultdict[int, list[Client]] = defaultdict(list)
+    for part in chunks(one for one in ids if one is not None):
+        statement = (
+            select(InboundRow.id, Client)
+            .join(Contact, col(Contact.address) == col(InboundRow.address))
+            .join(Client, col(Client.id) == col(Contact.client_id))
+            .where(col(InboundRow.id).in_(part), Client.clinic_id == clinic_id, Client.state != "closed")
+        )
+        for row_id, client in tx.exec(statement.order_by(col(Client.id))):
+            found[row_id or 0].append(client)
     return dict(found)
 
 

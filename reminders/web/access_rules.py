@@ -54,6 +54,7 @@ CONSOLE: dict[str, Rule] = {
     "POST /alerts/{alert_id}/close": DECIDES,
     "POST /alerts/{alert_id}/hers": DECIDES,
     "POST /notes/{note_id}/close": DESK_OR_CARE,
+    "POST /notes/{note_id}/hers": DECIDES,
     "POST /proposals/{proposal_id}": DECIDES,
     "GET /clients": DESK_OR_CARE,
     "GET /clients/{client_id}": CARE,

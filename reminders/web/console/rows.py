@@ -56,6 +56,7 @@ class Row:
     therapist: str = ""
     holder: str = ""
     is_held: bool = False
+    sharers: tuple[Client, ...] = ()
     item: Any = None
     may: frozenset[str] = frozenset()
 
@@ -178,6 +179,7 @@ def note_row(facts: Facts, note: ClinicNote, held: set[int]) -> Row:
         address=str(note.details.get("address", "")),
         said=(Said(note.words, note.at, ""),) if note.words else (),
         is_held=client is not None and client.id in held,
+        sharers=tuple(facts.sharers.get(note.inbound_id or 0, ())) if client is None else (),
         item=note,
         may=frozenset({"settle", "write"} if client is not None else {"settle"}),
         **common(facts, client),

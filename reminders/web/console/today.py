@@ -8,7 +8,7 @@ from starlette.responses import Response
 
 from reminders.core.schedule import local_date
 from reminders.flows import alert as alerts
-from reminders.flows import audit, care, programs, whose
+from reminders.flows import audit, care, programs, waiting_words, whose
 from reminders.store import today as today_facts
 from reminders.store.db import Tx
 from reminders.web import sight
@@ -103,6 +103,17 @@ def settle(app: AppDep, person: PersonDep, form: FormDep, note_id: int) -> Respo
     with app.db.begin() as tx:
         care.settle_note(tx, sight.note_seen(tx, sight.sight_of(tx, person, now), note_id), person.email, now)
     return back(form, "closed", "/work" if person.role == "admin" else "/today")
+
+
+@router.post("/notes/{note_id}/hers")
+def note_hers(app: AppDep, person: PersonDep, form: FormDep, note_id: int) -> Response:
+    """Say which client of a shared phone wrote words that nobody was named for; they are read again as hers."""
+    now = app.clock()
+    client_id = form.whole("client", most=2**31, default=0) or 0
+    with app.db.begin() as tx:
+        note = sight.note_seen(tx, sight.sight_of(tx, person, now), note_id)
+        waiting_words.say_whose(tx, note, client_id, person.email, now)
+    return back(form, "named")
 
 
 @router.post("/proposals/{proposal_id}")
