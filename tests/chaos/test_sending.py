@@ -99,13 +99,17 @@ def test_each_client_has_each_message_once_however_often_the_sender_is_killed(
     assert "error" not in (log.read_text() if log.exists() else "")
 
 
-@pytest.mark.parametrize("before", [False, True], ids=["right after it", "right before it"])
+# What lies between two commits is cut off at its end, right before the next.
+COMMITS = [
+    pytest.param(False, id="right after it", marks=pytest.mark.long),
+    pytest.param(True, id="right before it"),
+]
+
+
+@pytest.mark.parametrize("before", COMMITS)
 def test_each_client_has_each_message_once_whichever_commit_is_the_last(
-    crowd: Crowd, tmp_path: Path, before: bool, request: pytest.FixtureRequest
+    crowd: Crowd, tmp_path: Path, before: bool
 ) -> None:
-    is_postgres = "postgres" in request.node.name
-    if is_postgres and not before and not request.config.getoption("--long"):
-        return  # what lies between two commits is cut off at its end, right before the next
     deaths = 0
     for commits in range(1, 100):
         clock = FileClock(tmp_path / "clock", MONDAY)

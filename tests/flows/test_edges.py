@@ -13,6 +13,8 @@ from tests.clinic import World
 from tests.flows.rounds import go, sent, started, until
 from tests.flows.test_alert import raised, the
 
+pytestmark = pytest.mark.weeks
+
 
 def settling(world: World, ana: int, at: datetime, pain: int) -> None:
     with world.db.begin() as tx:

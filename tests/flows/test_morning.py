@@ -10,6 +10,8 @@ from reminders.store.tables import Client, ExerciseSession, Question
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, sent, started, until
 
+pytestmark = pytest.mark.weeks
+
 THURSDAY = datetime(2027, 3, 4, 14, 0, tzinfo=UTC)
 
 

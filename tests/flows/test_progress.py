@@ -12,6 +12,8 @@ from reminders.store.tables import Client, ClientProgram, ClinicNote, DailyAnswe
 from tests.clinic import ANA, World
 from tests.flows.rounds import go, sent, started, until
 
+pytestmark = pytest.mark.weeks
+
 
 def weeks_done(world: World, ana: int, end: datetime, reply: str = "Y2") -> None:
     """Answer every reminder until an instant."""

@@ -10,6 +10,8 @@ from reminders.store.tables import Client, Clinic, ExerciseSession, Flag, Pause,
 from tests.clinic import ANA, World
 from tests.flows.rounds import sent, started, until
 
+pytestmark = pytest.mark.weeks
+
 
 def states(world: World, ana: int) -> list[str]:
     return [one.state for one in world.sessions(ana)]

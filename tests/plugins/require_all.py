@@ -17,10 +17,16 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
     if config.getoption("--long"):
         return
-    left_out = [item for item in items if item.get_closest_marker("long")]
+    left_out = [item for item in items if is_long_form(item)]
     if left_out:
         config.hook.pytest_deselected(items=left_out)
-        items[:] = [item for item in items if not item.get_closest_marker("long")]
+        items[:] = [item for item in items if not is_long_form(item)]
+
+
+def is_long_form(item: pytest.Item) -> bool:
+    """Return whether a test is a long form: weeks on PostgreSQL ask it nothing that days do not."""
+    has = item.get_closest_marker
+    return has("long") is not None or (has("weeks") is not None and has("postgres") is not None)
 
 
 @pytest.hookimpl(wrapper=True)

@@ -17,12 +17,16 @@ def test_expected_to_fail(): assert False
 
 @pytest.mark.long
 def test_in_its_long_form(): pass
+
+@pytest.mark.weeks
+@pytest.mark.parametrize("database", ["sqlite", pytest.param("postgres", marks=pytest.mark.postgres)])
+def test_of_weeks(database): pass
 """
 
 
 @pytest.fixture
 def suite(pytester: pytest.Pytester) -> pytest.Pytester:
-    pytester.makeini("[pytest]\nmarkers = long: the long form\n")
+    pytester.makeini("[pytest]\nmarkers =\n    long\n    weeks\n    postgres\n")
     pytester.makeconftest('pytest_plugins = ["tests.plugins.require_all"]')
     pytester.makepyfile(ONE_OF_EACH)
     return pytester
@@ -33,7 +37,7 @@ def test_a_skip_is_a_skip_on_a_machine_that_lacks_something(
 ) -> None:
     monkeypatch.delenv("REMINDERS_REQUIRE_ALL", raising=False)
 
-    suite.runpytest_inprocess().assert_outcomes(passed=1, skipped=2, xfailed=1, deselected=1)
+    suite.runpytest_inprocess().assert_outcomes(passed=2, skipped=2, xfailed=1, deselected=2)
 
 
 def test_a_skip_fails_where_nothing_may_be_skipped(suite: pytest.Pytester, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -42,7 +46,7 @@ def test_a_skip_fails_where_nothing_may_be_skipped(suite: pytest.Pytester, monke
     result = suite.runpytest_inprocess()
 
     # A skip by a mark is met while setting up, one from inside while running.
-    result.assert_outcomes(passed=1, failed=1, errors=1, xfailed=1, deselected=1)
+    result.assert_outcomes(passed=2, failed=1, errors=1, xfailed=1, deselected=2)
     result.stdout.fnmatch_lines(
         ["*may not be skipped here*no browser here*", "*may not be skipped here*no server here*"]
     )
@@ -58,4 +62,4 @@ def test_a_whole_file_that_skips_itself_fails_too(suite: pytest.Pytester, monkey
 def test_the_long_forms_run_when_asked_for(suite: pytest.Pytester, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.delenv("REMINDERS_REQUIRE_ALL", raising=False)
 
-    suite.runpytest_inprocess("--long").assert_outcomes(passed=2, skipped=2, xfailed=1)
+    suite.runpytest_inprocess("--long").assert_outcomes(passed=4, skipped=2, xfailed=1)
