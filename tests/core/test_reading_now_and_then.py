@@ -19,6 +19,8 @@ WISHES = [
     ("no texts for the next two weeks please", "pause"),
     ("no messages this week please", "pause"),
     ("no texts please", "opt_out"),
+    ("partway. grandkid needed picked up", "report"),
+    ("partway. I am done with these texts", "opt_out"),
     ("no more texts this week or ever", "opt_out"),
     ("this week was hard. no more texts please", "opt_out"),
     ("no more texts please this is the third this week", "opt_out"),
@@ -51,7 +53,9 @@ def test_a_rating_of_then_is_none_of_now(language: str, text: str, pain: int | N
 
 
 @pytest.mark.parametrize(("text", "intent"), WISHES)
-def test_no_texts_for_some_time_is_a_pause_and_no_texts_is_the_end(text: str, intent: str) -> None:
+def test_no_texts_for_some_time_is_a_pause_no_texts_the_end_and_a_session_cut_short_neither(
+    text: str, intent: str
+) -> None:
     assert read_reply(text, "en", (), None).intent == intent
 
 

@@ -60,7 +60,8 @@ def is_wanted(evidence: Evidence, rule: str, judged: Verdicts) -> bool:
         return share >= _AGAINST_PLAN  # "will I need these forever?"
     is_taken_back = "opt_out_not" in evidence.held and "opt_out" not in evidence.held
     usual = _AGAINST_RULES if is_taken_back else _ENDS_FROM
-    if "opt_out" not in evidence.hits and (evidence.done() or evidence.numbers.pains):
+    reports = evidence.done() or evidence.numbers.pains or "part" in evidence.hits  # "partway, kid had to be picked up"
+    if "opt_out" not in evidence.hits and reports:
         usual = _BESIDE_REPORT
     return share >= (usual if evidence.asked is None else _ENDS_WHEN_ASKED)
 
