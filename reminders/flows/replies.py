@@ -115,12 +115,12 @@ def handle_undecided(tx: Tx, heard: Heard) -> None:
     elif talk and not is_clear(reading, heard.row.text):
         heard.outcome = "written"
     elif all(clients.open_hold(tx, client.id or 0) is not None for client in everyone):
-        waiting_words.note(tx, heard.row, everyone, heard.now)
+        waiting_words.note(tx, heard.row, everyone)
         heard.say("said_back", "said_back_unclear", name="")
         heard.outcome = "desk"
     elif heard.question is not None and heard.question.kind == "who":
         waiting_words.give_up(tx, heard.question, heard.now)
-        waiting_words.note(tx, heard.row, everyone, heard.now)
+        waiting_words.note(tx, heard.row, everyone)
         heard.say("said_back", "said_back_unclear", name="")
         heard.outcome = "desk"
     elif heard.is_open:

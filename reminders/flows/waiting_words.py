@@ -71,17 +71,20 @@ def sharers(tx: Tx, note: ClinicNote) -> list[Client]:
 def give_up(tx: Tx, question: Question, now: datetime) -> None:
     """Leave the messages that waited to the desk: nobody said whose they are."""
     for row in waiting(tx, question):
-        note(tx, row, [client for _, client in clients.clients_at(tx, row.address)], now)
+        note(tx, row, [client for _, client in clients.clients_at(tx, row.address)])
         row.outcome = "desk"
     questions.close(question, "unanswered", now)
 
 
-def note(tx: Tx, row: InboundRow, people: Iterable[Client], now: datetime) -> None:
-    """Put words of which nobody knows whose they are into the inbox of each clinic with a client on that phone."""
+def note(tx: Tx, row: InboundRow, people: Iterable[Client]) -> None:
+    """Put words of which nobody knows whose they are into the inbox of each clinic with a client on that phone.
+
+    They lie there as from when they were written: they may have waited a day for a name.
+    """
     ids = dict.fromkeys(client.clinic_id for client in people)
     last = strangers.clinic_of(tx, row) if not ids else None  # everybody left that phone meanwhile
     for clinic in [clients.the_clinic(tx, one) for one in ids] + ([last] if last is not None else []):
-        say.tell_desk(tx, clinic, None, "unclear", row.text, {"what": "whose"}, now, inbound_id=row.id)
+        say.tell_desk(tx, clinic, None, "unclear", row.text, {"what": "whose"}, row.received_at, inbound_id=row.id)
 
 
 def let_go(tx: Tx, now: datetime, limit: int = BATCH) -> int:

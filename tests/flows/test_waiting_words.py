@@ -30,7 +30,7 @@ def watched(world: World) -> None:
 
 def test_words_whose_question_nobody_answers_go_to_the_desk_after_a_day(world: World) -> None:
     both_today(world)
-    row_id = world.hear("done pain 6")
+    row_id, written_at = world.hear("done pain 6"), world.now
     world.pass_time(hours=23, minutes=59)
     watched(world)
     assert on_desk(world) == []
@@ -40,6 +40,7 @@ def test_words_whose_question_nobody_answers_go_to_the_desk_after_a_day(world: W
     watched(world)
 
     assert on_desk(world) == [("unclear", "done pain 6")]
+    assert [note.at for note in world.rows(ClinicNote, kind="unclear")] == [written_at]
     assert heard(world, row_id).outcome == "desk"
     assert [one.closed_how for one in world.rows(Question, kind="who")] == ["unanswered"]
 
