@@ -136,7 +136,9 @@ def refuse_while_running(app: App) -> None:
 
 
 def is_open_elsewhere(path: Path) -> bool:
-    """Return whether another process has an SQLite file open: only who has it alone may change how it keeps its log."""
+    """Return whether another process has an SQLite file open: only who has it alone may change how it keeps its log
+    (SQLite documentation, Write-Ahead Logging, from memory).
+    """
     with closing(sqlite3.connect(path, timeout=0)) as connection:
         try:
             for mode in ("DELETE", "WAL"):

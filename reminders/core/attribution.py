@@ -15,13 +15,10 @@ LATE_REPORT_DAYS = 7  # a report within 7 days still turns a session into done o
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 # Words of one who speaks of herself, and what stands before or behind her own name when she says who she is.
 FIRST_PERSON = frozenset(word for one in VOCABULARIES.values() for word in one.talk["first_person"].split())
-BEFORE_OWN_NAME, BEHIND_OWN_NAME = (
+# `DIED` behind a client's name tells of her death where nothing, or one of `BEHIND_DIED`, follows.
+BEFORE_OWN_NAME, BEHIND_OWN_NAME, DIED, BEHIND_DIED = (
     tuple(phrase for one in VOCABULARIES.values() for phrase in one.talk[use].split("; "))
-    for use in ("before_name", "behind_name")
-)
-DIED, BEHIND_DIED = (
-    tuple(phrase for one in VOCABULARIES.values() for phrase in one.talk[use].split("; "))
-    for use in ("died", "behind_died")
+    for use in ("before_name", "behind_name", "died", "behind_died")
 )
 LAUGHS = frozenset(word for one in VOCABULARIES.values() for word in one.talk["laughs"].split())
 MY = "|".join(one.talk["my"] for one in VOCABULARIES.values())
@@ -146,8 +143,7 @@ def tells_of_death(text: str, names: Sequence[str]) -> bool:
     died, behind = "|".join(DIED), "|".join(BEHIND_DIED)
     clauses = (" ".join(words_of(one)) for one in re.split(r"[.,;:!?\n]", text))
     told = re.compile(rf"(?:^|(?<!\bde )\b)(?:{name}) (?:{died})(?:$| (?:{behind})\b)")
-    own = re.compile(rf"\b(?:{name})'?s\b")
-    return bool(name) and any(told.search(one) and not own.search(folded(text)) for one in clauses)
+    return bool(name) and any(told.search(one) for one in clauses)
 
 
 def whose(text: str, holders: Sequence[Holder], *, is_answer: bool, is_danger: bool = False) -> int | None:

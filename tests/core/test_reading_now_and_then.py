@@ -34,6 +34,7 @@ DEATHS = {
     "Ana died last night": True,
     "I am sorry, Ana has died. Her son": True,
     "Ana Ruiz died": True,
+    "This is Ana's son, Ana died last night": True,
     "Ana murió anoche": True,
     "Ana se nos murió el lunes": True,
     "Ana's dog died": False,
