@@ -87,9 +87,13 @@ class Denial(Clauses):
         return lexicon.is_in("AND_THEN", char) and self._goes_on(at)
 
     def is_right_behind_no(self, start: int) -> bool:
-        """Tell whether a denial stands right before a stretch: "not dizzy", "I have not been dizzy"."""
+        """Tell whether a denial stands right before a stretch: "not dizzy", "I have not been dizzy", "sin un solo
+        mareo".
+        """
         if self._has("NEGATOR", start - 1, start):
             return True
+        if self._has("SINGLE", start - 1, start) and self._has("ART", start - 2, start - 1):
+            return self._has("NEGATOR", start - 3, start - 2)
         return self._has("NEGATOR", start - 2, start - 1) and self.text.signature[start - 1 : start] != COMMA
 
     def _is_new_clause(self, at: int, start: int) -> bool:

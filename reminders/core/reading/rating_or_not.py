@@ -28,6 +28,7 @@ RATING_OR_NOT: tuple[tuple[str, str], ...] = (
     ("not_amount", "donde dice|dije|puse|decia # X #"),
     ("invited_sets", "^ YESKEY !TEN SMALL , # SET"),
     ("other", "PAINISH|HURTVERB FILL* # TIMES _ TIMEUNIT"),
+    ("other", "# TIMES less|worse|better|more|menos|mas|mejor|peor"),
     ("number_ex", "@ ONLY # ,|.|$"),
     ("other", "# OUTOF|OF OF? TEN ANNOYED ,|.|$"),
     ("other", "FRAC10 ANNOYED ,|.|$"),

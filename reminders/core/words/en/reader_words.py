@@ -89,6 +89,7 @@ CONCEPTS = {
     "PRESENT": "am im is are feels feel hurts has have cant keeps keep gets gone going stays gives goes buckles wont drags tingles burns aches shakes spins",
     "RECENT": "today now tonight just morning yesterday currently rn",
     "JUST_THAT": "just only",
+    "SINGLE": "single solitary",
     "THEN_PAST": "fell tripped slipped stumbled toppled tumbled landed passed blacked fainted collapsed keeled twisted rolled banged bumped whacked smacked went felt heard got",
     "EXCLAIM": "today tonight only just",  # "not today, hit my head", "not only numb"
     "NEEDS_TO": "used",  # only "used to" is a habit

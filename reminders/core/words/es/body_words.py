@@ -1,7 +1,7 @@
 """Spanish words for the body, for pain and for what goes wrong with either. How they combine stands in the danger files."""
 
 CONCEPTS = {
-    "BODY": "rodilla rodillas cadera caderas espalda hombro hombros cuello tobillo tobillos muneca munecas codo codos pie pies pierna piernas brazo brazos mano manos dedo dedos pantorrilla pantorrillas muslo muslos ingle talon talones gluteo gluteos pompa pompis nalga nalgas cintura costilla costillas coxis cabeza lumbar ciatica rabadilla nuca empeine colita musculo musculos articulaciones articulacion artritis espinilla chamorro chamorros cuadril lomo omoplato paletilla quijada mandibula pantorilla cuerpo planta columna riñon rinon",
+    "BODY": "rodilla rodillas coccix corva corvas cadera caderas espalda hombro hombros cuello tobillo tobillos muneca munecas codo codos pie pies pierna piernas brazo brazos mano manos dedo dedos pantorrilla pantorrillas muslo muslos ingle talon talones gluteo gluteos pompa pompis nalga nalgas cintura costilla costillas coxis cabeza lumbar ciatica rabadilla nuca empeine colita musculo musculos articulaciones articulacion artritis espinilla chamorro chamorros cuadril lomo omoplato paletilla quijada mandibula pantorilla cuerpo planta columna riñon rinon",
     "LIMB": "pierna piernas brazo brazos mano manos pie pies dedo dedos muslo muslos pantorrilla rodilla rodillas planta lado cara boca nalgas asentaderas pompis ingles labio labios",
     "LEG": "pierna piernas rodilla rodillas pie pies muslo muslos",
     "JOINT": "rodilla rodillas cadera hombro muneca codo tobillo tobillos pulgar dedo dedos pie mano brazo pierna cuello cabeza espinilla rabadilla coxis costillas talon nalgas pompis cintura",

@@ -188,7 +188,8 @@ RULES = {
         durante ~ # ,? y|ya? ya? despues|luego FILL* #
         # al|a terminar|final|acabar|acabarlos|terminarlos ,|.|$|los|hice|todo|todos
         # esta manana ,? y|pero? # esta tarde|noche
-        rodilla|espalda|cadera|cintura|hombro|cuello|tobillo|pie en #
+        rodilla|espalda|cadera|cintura|hombro|cuello|tobillo|pie izquierdo|izquierda|derecho|derecha|izq|der? en #
+        # punto|puntos|puntito|puntitos de PAINWORD
         anduvo|estuvo|andaba|anda por|en|como el|un # ,|.|$|y|pero
         antes de empezar|comenzar tenia|era|estaba en? # ,? y|pero? al|despues terminar|acabar #
         arranco|empezo|comenzo|inicio en|con FILL* # ~ va|fue|esta|anda ~ #
@@ -232,6 +233,7 @@ RULES = {
     "num.never": """
         pense|crei|pensaba|creia ~~ # ,? pero|y|mas no
         puse|marque|dije|escribi|mande ~ # de? PAINWORD? ,? y|pero? eso? no era|es|fue cierto|verdad|asi|correcto
+        si manana|luego|despues|algun|llega|llegara|llegase|pasa|pasara|subiera|sube ~~ # ~ que|paro|sigo|llamo|aviso|debo|puedo
         dice|dicen|dijo|dijeron|explica ~ que si|cuando ~~ dolor ~ # ~ >pare|parar|llame|llamar|avise|descanse
     """,
     "num.other": """
@@ -246,6 +248,7 @@ RULES = {
         a la N1 ,|.|$|y|pero|porque
         baile|camine|subi|lave|plante|cocine|barri # !hoy !ahora !de !en !y !pero !cuando !al !por !con _
         # dedos|costillas|rodillas|muelas|dientes|uñas
+        # de PAINWORD le|les dio|da|dieron|dan|doy a mi|la|el|su|mis
         doy|pongo|di ~ # a|para mi|la|el|los|las fisioterapeuta|fisio|doctora|terapeuta|kinesiologa|kinesiologo|enfermera|muchacha|nieta|nieto|hija|hijo|senorita
         pelicula|novela|serie|sopa|comida|partido|hotel|cafe ~ pongo|doy|di #
         ARTICLE # al|a|para ~ programa|servicio|atencion|doctora|terapeuta|clinica|equipo|video|videos

@@ -148,6 +148,7 @@ CONCEPTS = {
     "AND_THEN": "y e entonces",
     "IS": "es esta",
     "JUST_THAT": "solo nomas solamente",
+    "SINGLE": "solo sola",
     "EACH_DAY": "dia noche hora",
     "DOCTOR": "doctor doctora dr dra medico medica enfermera enfermero ambulancia cardiologo",
     "SAYS": "dice dijo diagnostico confirmo encontro",
